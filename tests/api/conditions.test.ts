@@ -46,7 +46,7 @@ describe('a chill by an option for cured product alone', () => {
     expect(await chill(lotId)).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
     const { stands, judged } = chillOf(await kitchen.showLot(lotId));
     expect(stands).toBe('met');
-    expect(judged[0]?.verdict.notes).toContainEqual(`A${asked.slice(1)}: met, 100 ppm, 0 ppm to spare.`);
+    expect(told(judged[0]?.verdict)?.notes).toContain(`Asked of the formula: ${asked}. There is 100 ppm, 0 ppm to spare: met.`);
   });
 
   test('is missed with a tenth of a gram less, however good the readings, from the first of them on', async () => {
@@ -121,7 +121,7 @@ describe('a chill by an option for cured product alone', () => {
     // Of 156.25 ppm in the first lot: 5 kg of it on 7 kg less its curing salt.
     const [judged] = chillOf(await kitchen.showLot(lotId)).judged;
     expect(judged?.verdict).toMatchObject({ kind: 'met' });
-    expect(judged?.verdict.notes.join()).toMatch(/met, 111\.\d+ ppm/);
+    expect(told(judged?.verdict)?.notes.join()).toMatch(/There is 111\.\d+ ppm, .* met\./);
     await kitchen.putIn(lotId, { weight: { value: 1, unit: 'kg' } });
     expect(chillOf(await kitchen.showLot(lotId)).judged[0]?.verdict.kind).toBe('missed');
   });

@@ -21,6 +21,7 @@ import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anAction } from '../builders/a-settlement';
 import { anotherShop, done } from '../builders/a-shop';
 import { ask } from '../support/ask';
+import { told } from '../support/told';
 
 aLotOnHold();
 
@@ -29,7 +30,7 @@ const { form: _form, ...parts } = anAction.critical;
 
 describe('a deviation', () => {
   test('says what was missed, on what, and what the plan prepared for it', async () => {
-    expect(await done(show())).toMatchObject({
+    expect(told(await done(show()))).toMatchObject({
       lot: { lotId, productName: 'Smoked sausage' },
       controlPoint: {
         controlPointId: kitchen.points.coldRoom,

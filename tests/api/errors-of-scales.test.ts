@@ -5,6 +5,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 let larder: TestApp;
 let shop: Shop;
@@ -54,7 +55,7 @@ test('read to half a gram it is not, and the target is the nearest figure of the
   expect(lot.weighings.find(({ item }) => item.name === 'Curing salt 6.25 %')?.targetGrams).toBe(11);
 
   const over = await lotWith(4.6);
-  expect(await kitchen.weighCure(over.lotId, { weight: g(11.5) })).toMatchObject({
+  expect(told(await kitchen.weighCure(over.lotId, { weight: g(11.5) }))).toMatchObject({
     verdicts: [{ verdict: { kind: 'missed', measured: expect.stringContaining('149.46 ppm to 163.04 ppm') } }],
     deviationId: expect.any(String),
   });
@@ -91,7 +92,7 @@ test('rework is as uncertain as its own lot was weighed, and the target of what 
   const { lotId } = await kitchen.startLot();
   await kitchen.putIn(lotId, { sourceLotId: earlier.lotId, weight: kg(2) });
   // 9.5 g of 6.25 % on 4.62 kg and 10.5 g on 4.58 kg; how much of it was put in changes nothing while it is alone.
-  expect(await verdictOn(lotId)).toMatchObject({ measured: '135.87 ppm (128.52 ppm to 143.29 ppm within the scales’ error)' });
+  expect(told(await verdictOn(lotId))).toMatchObject({ measured: '135.87 ppm (128.52 ppm to 143.29 ppm within the scales’ error)' });
 
   await kitchen.putIn(lotId, { weight: kg(2.6) });
   const target = (await kitchen.showLot(lotId)).targets.find(({ itemName }) => itemName === 'Curing salt 6.25 %');
@@ -103,6 +104,6 @@ test('rework is as uncertain as its own lot was weighed, and the target of what 
   await stating(undefined);
   const exact = await lotWith(1);
   await kitchen.putIn(exact.lotId, { sourceLotId: earlier.lotId, weight: kg(2) });
-  expect((await verdictOn(exact.lotId))?.measured).not.toContain('within');
+  expect(told(await verdictOn(exact.lotId))?.measured).not.toContain('within');
   expect(without.cure?.targetGrams).toBe(10);
 });

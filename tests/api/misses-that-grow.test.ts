@@ -211,7 +211,7 @@ test('a single reading that was corrected is said as corrected, and a shop of an
   const { deviationId } = await kitchen.read(lotId, 'coldRoom', { readingId, entered: { value: 46, unit: '°F' } });
   await kitchen.read(lotId, 'coldRoom', { entered: { value: 64, unit: '°F' } });
   await kitchen.read(lotId, 'coldRoom', { entered: { value: 36, unit: '°F' }, amends: readingId, reason: 'Misread.' });
-  expect(await show(deviationId)).toMatchObject({
+  expect(told(await show(deviationId))).toMatchObject({
     description: 'Cold room: 46 °F is 5 °F above 41 °F.',
     verdict: { kind: 'met' },
     openedWith: { description: 'Cold room: 46 °F is 5 °F above 41 °F.', verdict: { margin: '5 °F over' } },

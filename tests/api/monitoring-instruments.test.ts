@@ -6,6 +6,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { ask, code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 const minute = 60_000;
 let larder: TestApp;
@@ -64,7 +65,7 @@ describe('an instrument', () => {
   test('within its tolerance is good until its next check is due', async () => {
     const { instrumentId } = await add();
     const checked = await check(instrumentId, 34);
-    expect(checked).toMatchObject({
+    expect(told(checked)).toMatchObject({
       overdue: false,
       lastCheck: { verdict: { kind: 'met', because: 'It reads 2 °F too high; ± 2 °F is allowed.' } },
     });
@@ -82,7 +83,7 @@ describe('an instrument', () => {
 
   test('beyond its tolerance is not to be trusted', async () => {
     const { instrumentId } = await add();
-    expect(await check(instrumentId, 29.999)).toMatchObject({
+    expect(told(await check(instrumentId, 29.999))).toMatchObject({
       overdue: true,
       lastCheck: { verdict: { kind: 'missed', margin: '0.001 °F beyond' } },
     });

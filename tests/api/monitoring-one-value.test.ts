@@ -34,13 +34,13 @@ const deviations = async () => (await kitchen.showLot(lotId)).deviations;
 
 describe('one value', () => {
   test('is judged at once, in the unit it was read in', async () => {
-    expect(await done(send(inColdRoom(fahrenheit(41))))).toMatchObject({
+    expect(told(await done(send(inColdRoom(fahrenheit(41)))))).toMatchObject({
       verdicts: [{ verdict: { kind: 'met', measured: '41 °F', margin: '0 °F to spare' } }],
     });
-    expect(await done(send(inColdRoom(celsius(5))))).toMatchObject({
+    expect(told(await done(send(inColdRoom(celsius(5)))))).toMatchObject({
       verdicts: [{ verdict: { kind: 'met', measured: '5 °C' } }],
     });
-    expect(await done(send(inColdRoom(celsius(5.01))))).toMatchObject({
+    expect(told(await done(send(inColdRoom(celsius(5.01)))))).toMatchObject({
       verdicts: [{ verdict: { kind: 'missed', margin: '0.01 °C over' } }],
     });
   });

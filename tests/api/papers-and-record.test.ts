@@ -96,7 +96,7 @@ describe('papers say what the record says', () => {
   test('a weighing that was judged before meat was added stands in the log as it stands in the lot', async () => {
     const { lotId, code } = await aSausageLot(kitchen, larder, 'cured');
     const cureOf = async () =>
-      (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Cure')?.judged[0]?.verdict;
+      told((await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Cure')?.judged[0]?.verdict);
     const row = async () => (await log('cure')).text.replace(/\s+/g, ' ').split(code).at(1) ?? '';
     expect(await row()).toContain('sodium nitrite 156.25 ppm on 22.046 lb of meat');
     await kitchen.putIn(lotId, { weight: { value: 2, unit: 'kg' } });

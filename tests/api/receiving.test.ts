@@ -9,6 +9,7 @@ import { anIngredient, anItem, curingSalt, itemFields, type Item } from '../buil
 import { code } from '../support/ask';
 import { run } from '../support/database';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 describe('receiving', () => {
   let larder: TestApp;
@@ -137,7 +138,10 @@ describe('receiving', () => {
         weight: { value: 61.25, unit: 'lb', grams: 27782.5326625 },
         temperature: { value: 36, unit: '°F' },
         limit: receivedChilled,
-        verdict: expect.objectContaining({ kind: 'met', measured: '36 °F', limit: '≤ 40 °F (4.4 °C)', margin: '4 °F to spare' }),
+        verdict: expect.objectContaining({
+          ...{ kind: 'met', finding: 'value-within' },
+          figures: { read: { value: '36', unit: '°F' }, spare: { value: '4', unit: '°F' } },
+        }),
         decision: 'accepted',
         reason: '',
         leftGrams: 27782.5326625,
@@ -210,7 +214,7 @@ describe('receiving', () => {
       const warm = { temperature: { value: 51.5, unit: '°F' as const }, decision: 'refused' as const };
       expect(code(await receive(warm))).toEqual([422, 'reason-missing']);
       const { body } = await receive({ ...warm, reason: 'Sent back with the driver.' });
-      expect(body).toMatchObject({ decision: 'refused', leftGrams: 0, verdict: { kind: 'missed', margin: '11.5 °F over' } });
+      expect(told(body)).toMatchObject({ decision: 'refused', leftGrams: 0, verdict: { kind: 'missed', margin: '11.5 °F over' } });
       expect(body).not.toHaveProperty('deviationId');
       expect(await deviations()).toEqual(before);
     });

@@ -5,6 +5,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aShop, type Shop } from '../builders/a-shop';
 import { ask, code, said } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 let larder: TestApp;
 let shop: Shop;
@@ -29,7 +30,7 @@ describe('weighing the cure', () => {
 
   test('2.5 g of 6.25 % curing salt per kg is the standard dose and passes', async () => {
     const reply = await kitchen.weighCure(await onTenKilos(), { weight: g(25) });
-    expect(reply).toMatchObject({
+    expect(told(reply)).toMatchObject({
       controlPointId: kitchen.points.cure,
       verdicts: [{ verdict: { kind: 'met', measured: '156.25 ppm' } }],
     });
@@ -39,7 +40,7 @@ describe('weighing the cure', () => {
   test('2.51 g per kg does not, and opens a deviation', async () => {
     const lotId = await onTenKilos();
     const { verdicts, deviationId } = await kitchen.weighCure(lotId, { weight: g(25.1) });
-    expect(verdicts).toMatchObject([{ verdict: { kind: 'missed', measured: '156.88 ppm', margin: '0.63 ppm too much' } }]);
+    expect(told(verdicts)).toMatchObject([{ verdict: { kind: 'missed', measured: '156.88 ppm', margin: '0.63 ppm too much' } }]);
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'on-hold',
       deviations: [{ deviationId, open: true }],
@@ -51,7 +52,7 @@ describe('weighing the cure', () => {
     expect((await kitchen.weighCure(lotId, { weight: g(15) })).deviationId).toBeUndefined();
     const first = await kitchen.weighCure(lotId, { weight: g(15) });
     const second = await kitchen.weighCure(lotId, { weight: g(1) });
-    expect(first.verdicts).toMatchObject([{ verdict: { kind: 'missed', measured: '187.5 ppm' } }]);
+    expect(told(first.verdicts)).toMatchObject([{ verdict: { kind: 'missed', measured: '187.5 ppm' } }]);
     expect(second.deviationId).toBe(first.deviationId);
     expect((await kitchen.showLot(lotId)).deviations).toHaveLength(1);
   });
@@ -59,14 +60,14 @@ describe('weighing the cure', () => {
   test('the content on the label of the delivery counts before that of the item', async () => {
     const receiptId = await kitchen.receive('cure', { weight: kg(1), fractionPercent: 5.88 });
     const reply = await kitchen.weighCure(await onTenKilos(), { receiptId, weight: g(26.5) });
-    expect(reply).toMatchObject({ verdicts: [{ verdict: { kind: 'met', measured: '155.82 ppm' } }] });
+    expect(told(reply)).toMatchObject({ verdicts: [{ verdict: { kind: 'met', measured: '155.82 ppm' } }] });
   });
 
   test('before there is meat it is undetermined, never met; meat settles it', async () => {
     const { lotId } = await kitchen.startLot();
     expect(await kitchen.weighCure(lotId)).toMatchObject({ verdicts: [{ verdict: { kind: 'undetermined' } }] });
     await kitchen.putIn(lotId);
-    expect((await kitchen.showLot(lotId)).controlPoints[0]).toMatchObject({
+    expect(told((await kitchen.showLot(lotId)).controlPoints[0])).toMatchObject({
       stands: 'met',
       judged: [{ verdict: { measured: '156.25 ppm' } }],
     });
@@ -77,7 +78,7 @@ describe('weighing the cure', () => {
     await kitchen.weighCure(lotId, { weight: g(30) });
     await kitchen.putIn(lotId, { weight: kg(2) });
     const lot = await kitchen.showLot(lotId);
-    expect(lot.controlPoints[0]).toMatchObject({
+    expect(told(lot.controlPoints[0])).toMatchObject({
       stands: 'met',
       settled: true,
       judged: [{ verdict: { measured: '156.25 ppm' } }],
@@ -97,7 +98,7 @@ describe('weighing the cure', () => {
       reason: 'Tare was left on.',
     });
     expect(corrected.deviationId).toBeDefined();
-    expect((await kitchen.showLot(lotId)).controlPoints[0]).toMatchObject({
+    expect(told((await kitchen.showLot(lotId)).controlPoints[0])).toMatchObject({
       stands: 'missed',
       openDeviationId: corrected.deviationId,
       judged: [{ verdict: { measured: '173.61 ppm' } }],

@@ -6,6 +6,7 @@ import { aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop } from '../builders/a-shop';
 import { ask, code, said } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
+import { told } from '../support/told';
 
 let larder: TestApp;
 let shop: Shop;
@@ -187,7 +188,7 @@ describe('rework', () => {
       ppm: 25.99,
     }); // 2 kg of 10.025 kg with 1.5625 g of nitrite, on 11.995 kg of meat
 
-    expect(await kitchen.weighCure(lotId)).toMatchObject({
+    expect(told(await kitchen.weighCure(lotId))).toMatchObject({
       verdicts: [{ verdict: { kind: 'met', measured: expect.stringContaining('156.25 ppm') } }],
     });
     expect((await kitchen.weighCure(lotId, { weight: g(1) })).deviationId).toBeDefined();

@@ -43,7 +43,7 @@ test('the demonstration has a finished lot that met a limit of each kind, and on
   const met = judgedIn(lots.filter(({ standing }) => standing === 'shipped')).filter(({ verdict }) => verdict.kind === 'met');
   expect([...new Set(met.map(({ limit }) => limit.kind))].sort()).toEqual(kinds.toSorted());
 
-  const lost = judgedIn(lots).filter(({ verdict }) => verdict.because?.startsWith('This limit cannot be judged'));
+  const lost = judgedIn(lots).filter(({ verdict }) => verdict.finding === 'not-judged-so');
   expect(lost).toEqual([]);
 
   const drying = lots.filter(({ controlPoints }) =>

@@ -22,6 +22,7 @@ import {
   type Ratio,
   type Worked,
 } from '@larderbook/haccp';
+import { told } from '../support/told';
 
 const lb = (value: number) => massOf({ value, unit: 'lb' });
 const oz = (value: number) => massOf({ value, unit: 'oz' });
@@ -31,7 +32,7 @@ const limit = (id: string): FigureLimit => {
   return row.limit;
 };
 const verdict = (figure: Worked<Ratio>, id: string) => {
-  const { kind, measured } = judgeFigure(isFault(figure) ? undefined : figure, limit(id));
+  const { kind, measured } = told(judgeFigure(isFault(figure) ? undefined : figure, limit(id)));
   return `${kind} ${measured}`;
 };
 

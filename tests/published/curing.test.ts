@@ -19,10 +19,11 @@ import {
   type Cure,
   type EnteredMass,
 } from '@larderbook/haccp';
+import { told } from '../support/told';
 
 const mass = (value: number, unit: EnteredMass['unit']) => massOf({ value, unit });
 const ingoing = (substance: bigint, percent: number, meat: bigint, limit: ConcentrationLimit) => {
-  const { kind, measured } = judgeConcentration([{ mass: substance, percent }], meat, limit);
+  const { kind, measured } = told(judgeConcentration([{ mass: substance, percent }], meat, limit));
   return `${kind} ${measured}`;
 };
 const hundredPounds = mass(100, 'lb');
@@ -36,7 +37,7 @@ describe('9 CFR 424.21(c), amounts as printed, 1-1-24 edition, pp. 569-571', () 
   test.each([
     ['¼ oz nitrite on 100 lb chopped', ingoing(mass(0.25, 'oz'), 100, hundredPounds, nitriteComminuted), 'met 156.25 ppm'],
     ['1 oz nitrite on 100 lb dry cured', ingoing(mass(1, 'oz'), 100, hundredPounds, nitriteDryCured), 'met 625 ppm'],
-    ['2¾ oz nitrate on 100 lb chopped', ingoing(mass(2.75, 'oz'), 100, hundredPounds, nitrateComminuted), 'met 1718.75 ppm'],
+    ['2¾ oz nitrate on 100 lb chopped', ingoing(mass(2.75, 'oz'), 100, hundredPounds, nitrateComminuted), 'met 1,718.75 ppm'],
     ['⅞ oz erythorbate on 100 lb chopped', ingoing(mass(0.875, 'oz'), 100, hundredPounds, erythorbateComminuted), 'met 546.88 ppm'],
     ['¾ oz ascorbic acid on 100 lb', sayCure({ method: 'chopped', substance: mass(0.75, 'oz'), greenMeat: hundredPounds }), '468.75 ppm'],
     [

@@ -61,9 +61,8 @@ describe('conditions of the slow chill', () => {
   test('each condition is said with its figures', () => {
     const nitrite = judgeConditions(cured, lot(0.99, 2.5)).conditions.find(({ condition }) => condition.kind === 'nitrite');
     expect(nitrite?.verdict).toMatchObject({
-      measured: '99 ppm',
-      limit: 'ingoing sodium nitrite ≥ 100 ppm',
-      margin: '1 ppm short',
+      ...{ kind: 'missed', finding: 'figure-below' },
+      figures: { read: { value: '99', unit: 'ppm' }, by: { value: '1', unit: 'ppm' }, bound: { value: '100', unit: 'ppm' } },
     });
   });
 

@@ -1,4 +1,4 @@
-import type { CriticalLimit, Verdict } from '@larderbook/haccp';
+import type { CriticalLimit, Told, Verdict } from '@larderbook/haccp';
 import { teller } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
@@ -7,13 +7,20 @@ const { tell } = teller(
   { language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' },
 );
 
-const isVerdict = (value: object): value is Verdict => 'kind' in value && 'notes' in value && ('finding' in value || 'because' in value);
+const isVerdict = (value: object): value is Verdict => 'kind' in value && 'notes' in value && 'finding' in value;
+
+/** The same with every verdict in words. */
+type InWords<Answer> = Answer extends { finding: string; kind: unknown; notes: unknown }
+  ? Omit<Answer, 'notes' | 'running'> & Told
+  : Answer extends object
+    ? { [Name in keyof Answer]: InWords<Answer[Name]> }
+    : Answer;
 
 /** What the server answers with its verdicts put into words, as a page shows them. */
-export function told<Answer>(answer: Answer, limit?: CriticalLimit): Answer {
-  if (Array.isArray(answer)) return answer.map((each: unknown) => told(each, limit)) as Answer;
-  if (typeof answer !== 'object' || answer === null) return answer;
-  if (isVerdict(answer)) return { ...answer, ...tell(answer, limit) };
+export function told<Answer>(answer: Answer, limit?: CriticalLimit): InWords<Answer> {
+  if (Array.isArray(answer)) return answer.map((each: unknown) => told(each, limit)) as InWords<Answer>;
+  if (typeof answer !== 'object' || answer === null) return answer as InWords<Answer>;
+  if (isVerdict(answer)) return { ...answer, ...tell(answer, limit) } as InWords<Answer>;
   const own = 'limit' in answer && typeof answer.limit === 'object' ? (answer.limit as CriticalLimit) : limit;
-  return Object.fromEntries(Object.entries(answer).map(([name, each]) => [name, told(each, own)])) as Answer;
+  return Object.fromEntries(Object.entries(answer).map(([name, each]) => [name, told(each, own)])) as InWords<Answer>;
 }

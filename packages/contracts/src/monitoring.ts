@@ -108,13 +108,14 @@ export const clarifyReadings = route({
 });
 
 export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;
+export const instrumentUnits = ['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH', 'aw', '%'] as const;
 export const calibration = z.object({
   calibrationId: z.string(),
   rowId: z.string(),
   method: z.string(),
   expected: z.number(),
   observed: z.number(),
-  unit: z.string(),
+  unit: z.enum(instrumentUnits),
   verdict,
   action: z.string(),
   made: madeBy,
@@ -123,7 +124,7 @@ export const instrument = z.object({
   instrumentId: z.string(),
   name: z.string(),
   kind: z.enum(instrumentKinds),
-  unit: z.string(),
+  unit: z.enum(instrumentUnits),
   tolerance: z.number(),
   checkEveryDays: z.number().int(),
   lastCheck: calibration.optional(),
@@ -148,7 +149,7 @@ export const recordInstrument = route({
   body: z.object({
     name,
     kind: z.enum(instrumentKinds),
-    unit: z.enum(['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH', 'aw', '%']),
+    unit: z.enum(instrumentUnits),
     tolerance: number(0.001, 1000),
     checkEveryDays: z.number().int().min(1).max(400),
   }),

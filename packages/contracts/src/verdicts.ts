@@ -1,10 +1,28 @@
 import { z } from 'zod';
 import type { Coded, Found, Part, PlainFigure, QuantityUnit, Running, Verdict, Phrase } from '@larderbook/haccp';
 import { massUnits, temperatureUnits } from './fields';
-import { source } from './source';
 
 /** What became of limits, as codes and exact figures: whoever shows them puts them into words. */
-const otherUnits = ['ms', 'pH', 'aw', '%', 'ppm', 'log10', 'ratio', 'cm', 'mm', 'in', 'cfu/g', 'min', 'h', 'days', 'hPa', 'm'] as const;
+const otherUnits = [
+  'ms',
+  'pH',
+  'aw',
+  '%',
+  'ppm',
+  '°C·h',
+  '°F·h',
+  'log10',
+  'ratio',
+  'cm',
+  'mm',
+  'in',
+  'cfu/g',
+  'min',
+  'h',
+  'days',
+  'hPa',
+  'm',
+] as const;
 export const quantity = z.object({
   value: z.string(),
   unit: z.enum([...temperatureUnits, ...massUnits, ...otherUnits]) satisfies z.ZodType<QuantityUnit>,
@@ -15,7 +33,11 @@ export const plainFigure = z.union([
   z.number(),
   z.string(),
 ]) satisfies z.ZodType<PlainFigure>;
-const word = z.object({ code: z.string(), figures: z.record(z.string(), plainFigure).optional() }) satisfies z.ZodType<Phrase>;
+const plainWord = z.object({ code: z.string(), figures: z.record(z.string(), plainFigure).optional() });
+const word = z.object({
+  code: z.string(),
+  figures: z.record(z.string(), z.union([plainFigure, plainWord])).optional(),
+}) satisfies z.ZodType<Phrase>;
 const figures = z.record(z.string(), z.union([plainFigure, word]));
 const found = z.object({ finding: z.string(), figures, measure: z.string().optional() }) satisfies z.ZodType<Found>;
 const kind = z.enum(['met', 'missed', 'undetermined']);
@@ -26,28 +48,18 @@ export const coded = z.object({ code: z.string(), figures: figures.optional() })
 
 const instants = { deadline: z.number().optional(), since: z.number().optional(), until: z.number().optional() };
 const running = coded.extend(instants) satisfies z.ZodType<Running>;
-const saidRunning = z.object({ stage: z.string(), bound: z.string(), ...instants });
 
-export const verdict = z.object({
+export const verdict = found.extend({
   kind,
-  finding: z.string().optional(),
-  figures: figures.optional(),
-  measure: z.string().optional(),
   parts: parts.optional(),
   also: z.array(found).optional(),
   butFor: found.extend({ parts: parts.optional() }).optional(),
   then: coded.optional(),
-  notes: z.array(z.union([coded, z.string()])),
-  running: z.union([running, saidRunning]).optional(),
+  notes: z.array(coded),
+  running: running.optional(),
   still: z.literal('cooling').optional(),
   probe: z.string().optional(),
   spare: z.number().optional(),
-  measured: z.string().optional(),
-  limit: z.string().optional(),
-  margin: z.string().optional(),
-  because: z.string().optional(),
-  next: z.string().optional(),
-  source: source.optional(),
 }) satisfies z.ZodType<Verdict>;
 
 /** What a write answers about the limits it touched; shown at once. */

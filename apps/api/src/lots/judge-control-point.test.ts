@@ -84,7 +84,9 @@ describe('a single value', () => {
     const { judged } = judgeControlPoint(coldRoom, {
       readings: [temperature(0, 38), temperature(10, 47), temperature(20, 44)],
     });
-    expect(judged).toMatchObject([{ verdict: { measured: '47 °F', margin: '6 °F over' } }]);
+    expect(judged).toMatchObject([
+      { verdict: { finding: 'range-above', figures: { read: { value: '47', unit: '°F' }, by: { value: '6', unit: '°F' } } } },
+    ]);
   });
 });
 

@@ -3,7 +3,7 @@ import {
   allowingFor,
   isSeriesLimit,
   judgeSeries,
-  notJudgedSo,
+  NOT_JUDGED_SO,
   withPutInLater,
   withSilent,
   worstVerdict,
@@ -103,7 +103,7 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   const limits = point.limits.map(({ limit }) => limit);
   const verdicts = judgeOver(seriesAt(readings), limits.filter(isSeriesLimit), context);
   const readAs = point.limits.map(({ limitId, limit }) => {
-    const verdict = verdicts.get(limit) ?? notJudgedSo(limit);
+    const verdict = verdicts.get(limit) ?? NOT_JUDGED_SO;
     return { limitId, limit, verdict: withPutInLater(withSilent(verdict, silent), putIn, lastRead) };
   });
   const judged = judgedFor(readAs, records.wentIn);

@@ -45,7 +45,7 @@ export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors
   const { weighings, reworked, composition } = wentIn;
   const { substance } = limit;
   const carried = reworked
-    .map((share): Portion => ({ mass: carriedBy(share, substance), percent: 100, name: `rework of ${share.code}` }))
+    .map((share): Portion => ({ mass: carriedBy(share, substance), percent: 100, name: share.code }))
     .filter(({ mass }) => mass > 0n);
   const weighed = weighings
     .filter((weighing) => weighing.substance === substance)
@@ -57,10 +57,9 @@ export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors
     extremesOf(composition, substance, scalesAt(errors)),
   );
   if (carried.length === 0) return verdict;
-  const notes = [...verdict.notes, `Counted with what came in as ${carried.map(({ name }) => name).join(', ')}.`];
-  return weighed.length === 0 && verdict.next
-    ? { ...verdict, notes, next: 'Weigh the ingredient, or hold the lot.' }
-    : { ...verdict, notes };
+  const reworks = carried.map(({ name }) => name).join(', ');
+  const notes = [...verdict.notes, { code: 'counted-with-rework', figures: { reworks } }];
+  return weighed.length === 0 && verdict.kind !== 'met' ? { ...verdict, notes, then: { code: 'weigh-or-hold' } } : { ...verdict, notes };
 }
 
 /** The most and the least that may be in, rework's own share included; nothing where the plan states no error. */

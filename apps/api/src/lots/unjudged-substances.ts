@@ -1,5 +1,5 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
-import type { RestrictedSubstance, Verdict } from '@larderbook/haccp';
+import type { Figure, Figures, RestrictedSubstance, Verdict } from '@larderbook/haccp';
 import { pointsJudging } from '../products/points-judging';
 import { publishedConcentration } from '../products/published-concentration';
 import { ppmIn } from './bounds-of-ingredient';
@@ -23,15 +23,15 @@ export function unjudgedSubstances(points: readonly ControlPoint[], wentIn: Went
 }
 
 function inDoubt(substance: RestrictedSubstance, wentIn: WentIn): Verdict {
-  const ppm = ppmIn(wentIn, substance);
+  const exact = ppmIn(wentIn, substance);
   const published = judgeSubstance(publishedConcentration[substance], wentIn);
+  const { weighed } = published.figures;
+  const ppm: Figure | undefined = exact === undefined ? weighed : { value: String(exact), unit: 'ppm' };
+  const figures: Figures = ppm === undefined ? {} : { ppm };
   return {
     kind: 'undetermined',
-    measured: ppm === undefined ? published.measured : `${ppm} ppm`,
-    limit: published.limit,
-    because: `There is ${substance} in this lot, and no control point of its plan judges it.`,
-    next: 'Hold the lot and call the owner.',
-    notes: [`By the published limit: ${published.kind}. ${published.because}`],
-    source: published.source,
+    finding: 'not-in-the-plan',
+    figures: { substance: { code: `substance-${substance.replace(' ', '-')}` }, ...figures },
+    notes: [{ code: `published-${published.kind}`, figures }],
   };
 }

@@ -48,7 +48,10 @@ export function askAbout(point: ControlPoint, entered: Entered): Question | unde
   const { value, unit } = entered;
   const least = (massUnits as readonly string[]).includes(unit) ? 0.001 : 0;
   const impossible = impossibleIn(unit, scaledBig(value, 3) ?? 0n);
-  if (impossible) return [told('as-worded', { said: impossible }), told('is-it-really-so')];
+  if (impossible) {
+    const { value: read, lowest, highest } = impossible;
+    return [told('cannot-be-outside', { value: read, lowest, highest }), told('is-it-really-so')];
+  }
   if (value >= least) return undefined;
   return [told('cannot-be-check', { value: { value: String(value), unit: unit as QuantityUnit } }), told('is-it-really-so')];
 }

@@ -1,4 +1,10 @@
-import { instrumentKinds, type Correction, type listInstruments as contract, type ReplyOf } from '@larderbook/contracts';
+import {
+  instrumentKinds,
+  type instrumentUnits,
+  type Correction,
+  type listInstruments as contract,
+  type ReplyOf,
+} from '@larderbook/contracts';
 import { calibrationDue, type Verdict } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
 import { checkCorrections } from './check-corrections.queries';
@@ -45,7 +51,7 @@ function toInstrument(row: Row, names: PersonNames, now: Date, corrections: Corr
     instrumentId: row.id,
     name: row.name,
     kind: instrumentKinds.find((kind) => kind === row.kind) ?? 'other',
-    unit: row.unit,
+    unit: row.unit as Unit,
     tolerance: row.tolerance.toNumber(),
     checkEveryDays: row.checkEveryDays,
     lastCheck: last &&
@@ -55,7 +61,7 @@ function toInstrument(row: Row, names: PersonNames, now: Date, corrections: Corr
         method: last.method,
         expected: last.expected.toNumber(),
         observed: last.observed.toNumber(),
-        unit: last.unit,
+        unit: last.unit as Unit,
         verdict,
         action: last.action,
         made: madeBy(last, names),
@@ -65,6 +71,8 @@ function toInstrument(row: Row, names: PersonNames, now: Date, corrections: Corr
     overdue: isOverdue({ checkEveryDays: row.checkEveryDays, checks: last && verdict ? [asCheck(last, verdict)] : [] }, now),
   };
 }
+
+type Unit = (typeof instrumentUnits)[number];
 
 const asCheck = ({ takenAt, firstRecordedAt: enteredAt }: Row['calibrations'][number], { kind }: Verdict): Check => ({
   takenAt,

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordCalibration } from '@larderbook/contracts';
-import { judgeCheck } from '@larderbook/haccp';
+import { judgeCheck, type QuantityUnit } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect, type Amending } from '../ledger/row-to-correct';
 import { Clock } from '../platform/clock';
@@ -29,7 +29,7 @@ export class RecordCalibration {
       const instrument = await tx.instrument.findFirst({ where: { id: instrumentId }, select });
       if (!instrument) throw new Problem('not-found', told('no-such-instrument'));
 
-      const check = { expected, observed, unit: instrument.unit };
+      const check = { expected, observed, unit: instrument.unit as QuantityUnit };
       const verdict = judgeCheck({ ...check, tolerance: instrument.tolerance.toNumber() });
       const entry = {
         id: calibrationId,

@@ -1,6 +1,7 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
 import { askAboutReceipt, degrees, isOfKind, judgeRange, type RangeLimit, type Verdict } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
+import { tell } from '../platform/tell';
 import { told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
 
@@ -33,6 +34,7 @@ export function judgeDelivery({ temperature, sure, decision, reason }: Delivery,
   const verdict = limit && judgeRange(measured, limit);
   const isMiss = isAccepted && verdict !== undefined && verdict.kind !== 'met';
   if (!isAccepted && !reason) throw new Problem('reason-missing', told('say-why-refused'));
-  if (isMiss && !reason) throw new Problem('reason-missing', [told('as-worded', { said: verdict.because }), told('say-why-accepted')]);
+  if (isMiss && !reason)
+    throw new Problem('reason-missing', [told('as-worded', { said: tell(verdict, limit).because }), told('say-why-accepted')]);
   return { limit, verdict, isUnusual: question !== undefined, isMiss };
 }

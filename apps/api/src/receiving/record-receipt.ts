@@ -8,6 +8,7 @@ import { keptBy } from '../platform/kept-by';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
+import { tell } from '../platform/tell';
 import { told } from '../platform/told';
 import { itemsNow, type ItemNow } from '../products/items-now';
 import { checkDelivery } from './check-delivery';
@@ -88,7 +89,8 @@ const openMiss = (
       dedupeKey: missOf(input.receiptId),
       receiptId: input.receiptId,
       subjectId: input.receiptId,
-      description: `Delivery ${code} of ${item.name} was accepted. ${judged.verdict?.because ?? ''}`.trim(),
+      description:
+        `Delivery ${code} of ${item.name} was accepted. ${judged.verdict ? tell(judged.verdict, judged.limit).because : ''}`.trim(),
       limit: judged.limit,
       verdict: judged.verdict,
       takenAt: input.takenAt,

@@ -60,11 +60,13 @@ export const tooCold = {
   limit: { kind: 'attestation' as const, statement: 'Held', source },
   verdict: {
     kind: 'missed' as const,
-    measured: '140 °F',
-    limit: '≥ 145 °F',
-    because: 'The core was 5 °F short.',
+    finding: 'range-below',
+    figures: {
+      read: { value: '140', unit: '°F' as const },
+      by: { value: '5', unit: '°F' as const },
+      bound: { value: '145', unit: '°F' as const },
+    },
     notes: [],
-    source,
   },
 };
 

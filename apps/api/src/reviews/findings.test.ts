@@ -50,7 +50,7 @@ describe('a lot is not ready', () => {
       aLot({ controlPoints: [aPoint({ stands: 'missed', settled: false, judged: [tooCold] })] }),
       [aDeviation()],
       [
-        ['missed', 'Cooking: missed. The core was 5 °F short.'],
+        ['missed', 'Cooking: missed. 140 °F is 5 °F below 145 °F.'],
         ['open', 'Deviation 4: Core 5 °F short.'],
       ],
     ],
@@ -70,7 +70,7 @@ test('a missed limit that people settled is shown and does not block', () => {
   const found = findings(lot, [aDeviation({ open: false, actions: [action], ...decided })]);
   expect(isReady(found)).toBe(true);
   expect(found.map(({ kind, what }) => [kind, what])).toEqual([
-    ['settled', 'Cooking: missed, and settled. The core was 5 °F short.'],
+    ['settled', 'Cooking: missed, and settled. 140 °F is 5 °F below 145 °F.'],
     ['settled', 'Deviation 4: Core 5 °F short. Closed; release 10 kg.'],
   ]);
 });

@@ -33,6 +33,7 @@ export type WhyCode =
   | 'meat-weighs-nothing'
   | 'meat-too'
   | 'no-binder'
+  | 'no-cooking-time'
   | 'no-first-weight'
   | 'no-holding-table'
   | 'no-length-of-storage'
@@ -49,6 +50,7 @@ export type WhyCode =
   | 'too-much-for-the-pickle'
   | 'two-readings-at-least'
   | 'weigh-both'
+  | 'weighings-not-true'
   | 'weigh-them-first'
   | 'which-weight-is-which';
 

@@ -1,4 +1,4 @@
-import { humidNeeded, judgeHumidity, type HumidityOption } from '../limit-sets/judge-humidity';
+import { humiditySource, humidNeeded, judgeHumidity, saidOptions, type HumidityOption } from '../limit-sets/judge-humidity';
 import { coded } from '../limits/coded';
 import { degrees } from '../quantity/degrees';
 import { degreesOf, timeOf } from '../quantity/quantities';
@@ -24,11 +24,11 @@ export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }:
   if (humid > cooking) return cannot('humid-longer-than-cooked', { humid: minutes(humid), cooking: minutes(cooking) });
   const core = degrees(endpoint, unit);
   const verdict = judgeHumidity(option, { cooking: cooked, humid: wet, endpoint: core });
-  if (verdict.kind === 'undetermined') return cannot('as-worded', { said: [verdict.because, verdict.next].join(' ') });
+  if (verdict.kind === 'undetermined') return cannot('no-cooking-time');
   const least = timeOf(humidNeeded(option, cooked));
   return {
     given: [
-      { what: coded('humidity-option', { option }), is: { verdict: 'limit' } },
+      { what: coded('humidity-option', { option }), is: saidOptions[option] },
       { what: coded('cooking-time'), is: timeOf(cooked) },
       { what: coded('humid-in-all'), is: humid === 0 ? coded('not-at-all') : timeOf(wet) },
       { what: coded('endpoint'), is: degreesOf(core) },
@@ -44,7 +44,7 @@ export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }:
     results: [{ what: coded('humid-at-least'), is: least, value: humidNeeded(option, cooked) / MINUTE, unit: 'min' }],
     judged: [{ verdict }],
     notes: [coded('cooking-time-runs'), coded('humidity-not-needed'), coded('humidity-before-drying')],
-    sources: [verdict.source],
+    sources: [humiditySource],
     grounds: [],
     cautions: [cautions.limits],
   };

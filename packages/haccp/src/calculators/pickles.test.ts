@@ -99,7 +99,7 @@ describe('nitrite from a natural source', () => {
     const asIon = { ...nitriteComminuted, max: 10_300, countedAs: 'NO₂' } as const;
     // 154 ppm of the salt hold 102.69 ppm of the ion
     const outcome = nitriteFromNaturalSource({ ...asked, limit: asIon });
-    expect(plainly(outcome).verdicts).toMatchObject([{ kind: 'met', measured: '102.686 ppm' }]);
+    expect(plainly(outcome).verdicts).toMatchObject([{ kind: 'met', figures: { read: { value: '102.686', unit: 'ppm' } } }]);
     expect(countedBy({ ...nitrateComminuted, countedAs: 'NO₂' }, { numerator: 1n, denominator: 1n })).toHaveProperty('fault');
   });
 

@@ -32,7 +32,7 @@ describe('humidity while cooking', () => {
       cannot: expect.stringContaining('humid-longer-than-cooked'),
     });
     expect(plainly(humidityWhileCooking({ ...cook, cooking: 0, humid: 0 }))).toMatchObject({
-      cannot: expect.stringContaining('Enter the times'),
+      cannot: expect.stringContaining('no-cooking-time'),
     });
   });
 });

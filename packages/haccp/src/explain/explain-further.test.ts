@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
-import { judgeFigureRead } from '../kinds/figure/judge-figure-read';
 import { judgeSeries } from '../limits/judge-series';
 import type { Series } from '../limits/series';
 import type { DegreeHoursLimit } from '../kinds/degree-hours/fermentation-limit';
@@ -57,7 +56,7 @@ describe('a kill of so many logs', () => {
     const explained = explain(limit, { temperatures: cook });
     expect(worked(explained).slice(0, 2)).toEqual([
       '1.714 min × 10^((60 °C − T) ÷ 5.56 °C) → D at every reading from 130 °F up',
-      `3 readings at or above 130 °F, 10' to 30' → ${explained.verdict.measured}`,
+      `3 readings at or above 130 °F, 10' to 30' → ${plainTell(explained.verdict).measured}`,
     ]);
     expect(rests(explained)).toEqual(['r10: first at or above 130 °F', 'r30: last at or above 130 °F']);
     expect(explained.assumptions).toContain('Supported by A. Reed, letter 7.');
@@ -106,7 +105,7 @@ describe('degree-hours', () => {
   test('are shown until the pH is down, with the reading that shows it', () => {
     const explained = explain(limit, { temperatures: curve([0, 80], [120, 82], [600, 82]), acid });
     expect(worked(explained)[1]).toBe(`5.8 at 0', 5.2 at 600' → 600'`);
-    expect(worked(explained)[2]).toBe(`3 readings from 0' to 600' → ${explained.verdict.measured}`);
+    expect(worked(explained)[2]).toBe(`3 readings from 0' to 600' → ${plainTell(explained.verdict).measured}`);
     expect(rests(explained)).toEqual(['r0: first of the chamber', 'r600: last of the chamber', 'pH 5.2: shows the pH down']);
   });
 
@@ -140,8 +139,8 @@ describe('a loss of weight', () => {
   test('is the start less what it weighs now, of the piece that governs', () => {
     const weights = [weighed(0, 1000, 'a'), weighed(1, 600, 'a'), weighed(0, 900, 'b'), weighed(1, 650, 'b')];
     const explained = explain(limit, { weights });
-    expect(worked(explained)[0]).toBe('(900 g − 650 g) ÷ 900 g → 27.7 % lost');
-    expect(explained.steps[1]?.gives).toContain('short');
+    expect(worked(explained)[0]).toBe('(900 g − 650 g) ÷ 900 g → loss-too-little.measured');
+    expect(explained.steps[1]?.gives).toContain('loss-too-little.margin');
     expect(explained.restsOn).toEqual([
       { id: 'w0', at: 0, probe: 'b', said: '900 g', role: 'at the start' },
       { id: 'w1', at: 1, probe: 'b', said: '650 g', role: 'now' },
@@ -160,7 +159,7 @@ describe('freezing', () => {
 
   test('is shown by its rows and the readings it went through', () => {
     const explained = explain(limit, { temperatures: curve([0, 0], [60, -10]) });
-    expect(worked(explained)[0]).toBe(`2 readings from 0' to 60' → ${explained.verdict.measured}`);
+    expect(worked(explained)[0]).toBe(`2 readings from 0' to 60' → ${plainTell(explained.verdict).measured}`);
     expect(rests(explained)).toEqual(['r0: the first', 'r60: the last']);
     expect(rests(explain(limit, { temperatures: curve([0, 0]) }))).toEqual(['r0: the first']);
     byVerdict(explain(limit, { temperatures: [{ at: 0, temperature: { hundredths: NaN, unit: '°F' } }] }));
@@ -180,7 +179,7 @@ describe('a figure', () => {
       ],
       plainTell,
     );
-    expect(steps[0]).toMatchObject({ what: 'Moisture to protein', putIn: '2' });
+    expect(steps[0]).toMatchObject({ what: 'Moisture to protein', putIn: 'figure-above.measured' });
     expect(restsOn.map(({ id, probe, role }) => [id, probe, role])).toEqual([
       ['a', 'core', 'met'],
       ['b', undefined, 'governs'],
@@ -190,7 +189,7 @@ describe('a figure', () => {
 
   test('alone assumes nothing, in another unit decides nothing, and none is nothing', () => {
     expect(explainFigure(limit, [{ read: { value: 2, unit: '%' } }], plainTell)).toMatchObject({
-      steps: [{ putIn: judgeFigureRead(undefined, limit).measured }],
+      steps: [{ putIn: 'figure-missing.measured' }],
       assumptions: [],
     });
     expect(explainFigure(limit, [], plainTell)).toEqual({ steps: [], restsOn: [], assumptions: [] });

@@ -25,7 +25,7 @@ describe('salt and water of what went in', () => {
     expect(saltAndWater([pork, spice, salt(1)], [])).toEqual({ lacking: 'Pepper' });
     expect(judgeFormulation(condition, saltAndWater([pork, spice], []), source)).toMatchObject({
       kind: 'undetermined',
-      next: expect.stringContaining('Say how much salt and water Pepper holds'),
+      ...{ finding: 'salt-in-water-phase-unknown', figures: { lacking: 'Pepper' } },
     });
     expect(saltAndWater([{ ...pork, waterPercent: 170 }], [])).toEqual({ lacking: 'Pork' });
   });

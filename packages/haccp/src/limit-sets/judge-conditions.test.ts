@@ -23,12 +23,12 @@ describe('a statement', () => {
   const judged = (answered?: LotFigures['answered']) => judgeConditions(rowWith({ kind: 'statement', says }), { answered });
 
   test.each([
-    ['answered yes is met', new Map([[says, true]]), 'met', 'yes'],
-    ['answered no is missed', new Map([[says, false]]), 'missed', 'no'],
-    ['beside another answer is not answered', new Map([['The pack is dry.', true]]), 'undetermined', 'not answered'],
-    ['of a plan without answers is not answered', undefined, 'undetermined', 'not answered'],
-  ])('%s', (_case, answered, kind, measured) => {
-    expect(judged(answered)).toMatchObject({ kind, conditions: [{ verdict: { kind, measured, limit: says } }] });
+    ['answered yes is met', new Map([[says, true]]), 'met', 'plan-says-yes'],
+    ['answered no is missed', new Map([[says, false]]), 'missed', 'plan-says-no'],
+    ['beside another answer is not answered', new Map([['The pack is dry.', true]]), 'undetermined', 'plan-does-not-answer'],
+    ['of a plan without answers is not answered', undefined, 'undetermined', 'plan-does-not-answer'],
+  ])('%s', (_case, answered, kind, finding) => {
+    expect(judged(answered)).toMatchObject({ kind, conditions: [{ verdict: { kind, finding } }] });
   });
 });
 

@@ -1,7 +1,7 @@
 import { judgeFormulation, type Formulation } from '../limits/judge-formulation';
 import type { Source } from '../limits/source';
 import type { Verdict, VerdictKind } from '../limits/verdict';
-import { sayCondition, type Condition } from './condition';
+import type { Condition } from './condition';
 import { sourceOf, type LimitRow } from './limit-set';
 import type { ProductClass } from './product-class';
 
@@ -30,37 +30,22 @@ function judge(condition: Condition, lot: LotFigures, source: Source): Verdict {
   switch (condition.kind) {
     case 'product':
     case 'place':
-      return oneOf(condition, lot[condition.kind], source);
+      return oneOf(condition, lot[condition.kind]);
     case 'statement':
     case 'support':
-      return answered(condition, lot.answered?.get(condition.says), source);
+      return answered(lot.answered?.get(condition.says));
     default:
       return judgeFormulation(condition, lot, source);
   }
 }
 
-function oneOf(condition: Condition & { among: readonly string[] }, own: string | undefined, source: Source): Verdict {
-  const shared = { limit: sayCondition(condition), notes: [], source };
-  if (own === undefined) {
-    const because = `It is not said which ${condition.kind} this is.`;
-    return { ...shared, kind: 'undetermined', measured: 'not said', because };
-  }
-  const fits = condition.among.includes(own);
-  return {
-    ...shared,
-    kind: fits ? 'met' : 'missed',
-    measured: own,
-    because: `${own} is ${fits ? '' : 'not '}among them.`,
-  };
+function oneOf({ kind, among }: Condition & { among: readonly string[] }, own: string | undefined): Verdict {
+  if (own === undefined) return { kind: 'undetermined', finding: `${kind}-not-said`, figures: {}, notes: [] };
+  const fits = among.includes(own);
+  return { kind: fits ? 'met' : 'missed', finding: fits ? 'among-them' : 'not-among-them', figures: { own }, notes: [] };
 }
 
-function answered(condition: Condition & { says: string }, answer: boolean | undefined, source: Source): Verdict {
-  const shared = { limit: condition.says, notes: [], source };
-  if (answer === undefined) return { ...shared, kind: 'undetermined', measured: 'not answered', because: 'The plan does not answer this.' };
-  return {
-    ...shared,
-    kind: answer ? 'met' : 'missed',
-    measured: answer ? 'yes' : 'no',
-    because: 'As the plan answers.',
-  };
+function answered(answer: boolean | undefined): Verdict {
+  if (answer === undefined) return { kind: 'undetermined', finding: 'plan-does-not-answer', figures: {}, notes: [] };
+  return { kind: answer ? 'met' : 'missed', finding: answer ? 'plan-says-yes' : 'plan-says-no', figures: {}, notes: [] };
 }

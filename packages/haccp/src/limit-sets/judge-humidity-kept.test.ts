@@ -5,6 +5,7 @@ import { degrees } from '../quantity/degrees';
 import type { HumidityKept } from './humidity-kept';
 import { judgeHumidityKept, type CookSeen } from './judge-humidity-kept';
 import { cookedMeat65Log } from './fsis-meat';
+import { plainly } from '../limits/plainly.test-data';
 
 const MINUTE = 60_000;
 const limit: AttestationLimit = { kind: 'attestation', statement: 'Humidity was kept.', asks: 'humidity', source: cookedMeat65Log.source };
@@ -70,7 +71,7 @@ describe('humidity with the cook it was kept in', () => {
     const cold = { ...table, rows: table.rows.slice(0, 3) };
     expect(judge(steam(100), cook(200, 147, { tables: [cold] }))).toMatchObject({
       kind: 'missed',
-      because: 'Live steam is printed for rows from 145 °F (62.8 °C) on, and the core held none of them.',
+      finding: 'humidity-rows-too-cold',
     });
   });
 
@@ -89,16 +90,20 @@ describe('humidity with the cook it was kept in', () => {
       { ...one, probe: 'A' },
       { ...one, probe: 'B', temperature: one.at === 0 ? one.temperature : degrees(144, '°F') },
     ]);
-    expect(judge(steam(150), cook(200, 147, { readings: two }))).toMatchObject({ because: expect.stringContaining('144 °F') });
+    expect(judge(steam(150), cook(200, 147, { readings: two }))).toMatchObject({
+      finding: 'humidity-endpoint-too-cold',
+      figures: { reached: { value: '144', unit: '°F' } },
+    });
   });
 
   test('says what was kept and seen; a no is missed, no answer and a bare yes are open', () => {
-    expect(judge(steam(100), undefined, { seen: 'oven 2' })).toMatchObject({ measured: 'yes: live steam, 1 h 40 min in all; oven 2' });
-    expect(judge(humid('humid for a quarter', 60, 92))).toMatchObject({
-      measured: expect.stringContaining('relative humidity at least 92 % for 1 h'),
+    expect(plainly(judge(steam(100), undefined, { seen: 'oven 2' }))).toMatchObject({
+      kept: 'kept-live-steam: 1 h 40 min',
+      seen: 'oven 2',
     });
+    expect(plainly(judge(humid('humid for a quarter', 60, 92)))).toMatchObject({ kept: 'kept-humid-for-a-quarter: 1 h, 92 %' });
     expect(judge(steam(100), undefined, { holds: false }).kind).toBe('missed');
     expect(judgeHumidityKept(undefined, limit, undefined).kind).toBe('undetermined');
-    expect(judge(undefined)).toMatchObject({ because: 'The times and values are not recorded.' });
+    expect(judge(undefined)).toMatchObject({ finding: 'humidity-not-recorded' });
   });
 });

@@ -2,14 +2,16 @@ import { judgeAttestation, type Attestation } from '../kinds/attestation/judge-a
 import { judgeCurve } from '../limits/judge-curve';
 import type { AttestationLimit } from '../kinds/attestation/attestation-limit';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
-import type { Verdict } from '../limits/verdict';
+import type { Figures, Phrase, Verdict, VerdictKind } from '../limits/verdict';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 import { above, boundOf } from '../quantity/bound';
+import { printedIn, timeOf } from '../quantity/quantities';
+import type { Quantity } from '../quantity/quantity';
 import { massOf } from '../quantity/weigh';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { judgeHumidity, type HumidityOption } from './judge-humidity';
-import { sayHumidityKept, type HumidityKept } from './humidity-kept';
+import type { HumidityKept } from './humidity-kept';
 import { both } from './printed';
 
 /** The cook that humidity was kept in. Instants in epoch ms; the error is the thermometer's. */
@@ -22,10 +24,10 @@ export type CookSeen = {
 
 const MINUTE = 60_000;
 /** Steam and a sealed oven are printed for rows from here on; FSIS-GD-2021-14, Table 1, p. 26. */
-const WARM_ROWS = boundOf(both(145, 62.8));
+const WARM = both(145, 62.8);
 /** A large piece in a hot oven needs no humidity; FSIS-GD-2021-14, pp. 31-33. */
-const HOT_OVEN = boundOf(both(250, 121));
-const LARGE_PIECES = [massOf({ value: 10, unit: 'lb' }), massOf({ value: 4.5, unit: 'kg' })];
+const HOT_OVEN = both(250, 121);
+const LARGE_PIECE = { lb: { value: 10, unit: 'lb' }, kg: { value: 4.5, unit: 'kg' } } as const;
 const LEAST_PERCENT = 90;
 
 /**
@@ -38,33 +40,31 @@ export function judgeHumidityKept(
   limit: AttestationLimit,
   cook: CookSeen | undefined,
 ): Verdict {
-  const plain = judgeAttestation(answer && { ...answer, seen: said(answer) }, limit);
-  if (!answer?.holds) return plain;
+  if (!answer?.holds) return judgeAttestation(answer, limit);
   const kept = answer.humidity;
-  const shared = { limit: limit.statement, notes: [], source: limit.source, measured: plain.measured };
-  const doubt = (because: string, next: string): Verdict => ({ ...shared, kind: 'undetermined', because, next });
-  if (!kept) return doubt('The times and values are not recorded.', 'Answer again with how humidity was kept.');
-  if (kept.how === 'moisture-proof bag') return plain;
-  if (kept.how === 'large piece in a hot oven') return { ...shared, ...judgeLargePiece(kept) };
+  const seen = { ...(kept && { kept: keptPhrase(kept) }), ...(answer.seen.trim() && { seen: answer.seen.trim() }) };
+  const found = (kind: VerdictKind, finding: string, figures: Figures = {}): Verdict => ({
+    ...{ kind, finding, measure: 'humidity', notes: [] },
+    figures: { ...seen, ...figures },
+  });
+  if (!kept) return found('undetermined', 'humidity-not-recorded');
+  if (kept.how === 'moisture-proof bag') return found('met', 'attested-yes');
+  if (kept.how === 'large piece in a hot oven') return found(...judgeLargePiece(kept));
   if (kept.percent !== undefined && kept.percent < LEAST_PERCENT) {
-    const because = `The relative humidity fell to ${kept.percent} %; ${LEAST_PERCENT} % are asked for.`;
-    return { ...shared, kind: 'missed', because, next: HOLD };
+    const least = percentOf(LEAST_PERCENT);
+    return found('missed', 'humidity-too-low', { percent: percentOf(kept.percent), least });
   }
   const times = timesOf(kept, cook);
-  if (!times || !cook) return doubt('The cook it belongs to is not finished.', 'Say that the cook is finished.');
-  if (kept.minutes * MINUTE > times.longest) {
-    return doubt(`It cannot have been humid for ${kept.minutes} min before the cook ended.`, 'Correct the times.');
-  }
-  const verdict = judgeHumidity(OPTIONS[kept.how], { cooking: times.cooking, humid: kept.minutes * MINUTE, endpoint: times.endpoint });
-  const { kind, because, next, margin } = verdict;
+  if (!times || !cook) return found('undetermined', 'humidity-cook-unfinished');
+  const humid = kept.minutes * MINUTE;
+  if (humid > times.longest) return found('undetermined', 'humidity-longer-than-the-cook', { humid: timeOf(humid) });
+  const { kind, finding, figures } = judgeHumidity(OPTIONS[kept.how], { cooking: times.cooking, humid, endpoint: times.endpoint });
   if (kind === 'met' && OPTIONS[kept.how] <= 2 && !isHeldWarm(cook)) {
-    const only = `${kept.how} is printed for rows from 145 °F (62.8 °C) on, and the core held none of them.`;
-    return { ...shared, kind: 'missed', because: only.charAt(0).toUpperCase() + only.slice(1), next: HOLD };
+    return found('missed', 'humidity-rows-too-cold', { least: printedIn(WARM, times.endpoint.unit) });
   }
-  return { ...shared, kind, because, next, margin };
+  return found(kind, finding, figures);
 }
 
-const HOLD = 'Hold the lot: lethality is not supported.';
 const OPTIONS: Record<Exclude<HumidityKept['how'], 'moisture-proof bag' | 'large piece in a hot oven'>, HumidityOption> = {
   'live steam': 1,
   'sealed oven': 2,
@@ -72,23 +72,31 @@ const OPTIONS: Record<Exclude<HumidityKept['how'], 'moisture-proof bag' | 'large
   'humid throughout': 4,
 };
 
-const said = ({ seen, humidity }: Attestation & { humidity?: HumidityKept }): string =>
-  [humidity && sayHumidityKept(humidity), seen.trim()].filter(Boolean).join('; ');
-
-function judgeLargePiece({
-  oven,
-  piece,
-}: Extract<HumidityKept, { how: 'large piece in a hot oven' }>): Pick<Verdict, 'kind' | 'because' | 'next'> {
-  const degrees = { hundredths: Math.round(oven.value * 100), unit: oven.unit };
-  const least = piece.unit === 'kg' || piece.unit === 'g' ? LARGE_PIECES[1] : LARGE_PIECES[0];
-  if (massOf(piece) < (least as bigint)) {
-    return { kind: 'missed', because: 'The piece is lighter than 10 lb (4.5 kg).', next: HOLD };
+/** "live steam, 1 h 50 min in all" */
+function keptPhrase(kept: HumidityKept): Phrase {
+  const code = `kept-${kept.how.replaceAll(' ', '-')}`;
+  if (kept.how === 'moisture-proof bag') return { code };
+  if (kept.how === 'large piece in a hot oven') {
+    const [oven, piece] = [kept.oven, kept.piece].map(({ value, unit }): Quantity => ({ value: String(value), unit }));
+    return { code, figures: { oven: oven as Quantity, piece: piece as Quantity } };
   }
-  return above(degrees, HOT_OVEN) < 0
-    ? { kind: 'missed', because: 'The oven was below 250 °F (121 °C).', next: HOLD }
-    : { kind: 'met', because: 'A large piece in an oven that stayed at 250 °F (121 °C) or more needs no humidity.' };
+  const time = timeOf(kept.minutes * MINUTE);
+  return { code, figures: kept.percent === undefined ? { time } : { time, percent: percentOf(kept.percent) } };
 }
 
+const percentOf = (value: number): Quantity => ({ value: String(value), unit: '%' });
+
+function judgeLargePiece({ oven, piece }: LargePiece): [VerdictKind, string, Figures] {
+  const degrees = { hundredths: Math.round(oven.value * 100), unit: oven.unit };
+  const least = piece.unit === 'kg' || piece.unit === 'g' ? LARGE_PIECE.kg : LARGE_PIECE.lb;
+  if (massOf(piece) < massOf(least)) {
+    return ['missed', 'humidity-piece-too-light', { least: { value: String(least.value), unit: least.unit } }];
+  }
+  const hot = { least: printedIn(HOT_OVEN, oven.unit) };
+  return above(degrees, boundOf(HOT_OVEN)) < 0 ? ['missed', 'humidity-oven-too-cold', hot] : ['met', 'humidity-needs-none', hot];
+}
+
+type LargePiece = Extract<HumidityKept, { how: 'large piece in a hot oven' }>;
 type Timed = Exclude<HumidityKept, { how: 'moisture-proof bag' | 'large piece in a hot oven' }>;
 
 function timesOf({ from, intoOven }: Timed, cook: CookSeen | undefined) {
@@ -117,6 +125,6 @@ function endpointOf(readings: readonly CurveReading[], error: Degrees | undefine
 /** Was a row held for which steam and a sealed oven are printed? */
 const isHeldWarm = ({ readings, tables, error }: CookSeen): boolean =>
   tables.some((table) => {
-    const rows = table.rows.filter(({ at }) => boundOf(at)['°F'] >= WARM_ROWS['°F']);
+    const rows = table.rows.filter(({ at }) => boundOf(at)['°F'] >= boundOf(WARM)['°F']);
     return rows.length > 0 && judgeCurve(readings, { ...table, rows }, { ended: true, instrumentError: error }).kind === 'met';
   });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { degrees } from '../quantity/degrees';
 import { judgeHumidity, type HumidityOption } from './judge-humidity';
+import { plainly } from '../limits/plainly.test-data';
 
 const MINUTE = 60_000;
 const cook = (cooking: number, humid: number, endpoint = degrees(150, '°F')) => ({
@@ -36,8 +37,7 @@ test.each<[string, HumidityOption, ReturnType<typeof cook>, string]>([
 });
 
 test('the verdict says what was needed', () => {
-  expect(judgeHumidity(1, cook(180, 80))).toMatchObject({
-    measured: '1 h 20 min humid in 3 h of cooking, to 150 °F',
-    because: 'It was humid for 1 h 20 min; 1 h 30 min are needed.',
+  expect(plainly(judgeHumidity(1, cook(180, 80)))).toMatchObject({
+    ...{ finding: 'humidity-too-short', humid: '1 h 20 min', cooking: '3 h', reached: '150 °F', needed: '1 h 30 min' },
   });
 });

@@ -1,8 +1,7 @@
 import { above, boundOf } from '../quantity/bound';
-import { sayDuration } from '../quantity/duration';
-import { sayDegrees } from '../quantity/degrees';
+import { degreesOf, printedIn, timeOf } from '../quantity/quantities';
 import type { Degrees } from '../quantity/temperature';
-import type { Saying } from '../limits/told';
+import type { Found, Verdict } from '../limits/verdict';
 import { both } from './printed';
 import { fsisCooking } from './sources';
 
@@ -14,9 +13,9 @@ export type HumidityOption = 1 | 2 | 3 | 4;
 export type HumidCook = { cooking: number; humid: number; endpoint: Degrees };
 
 const HOUR = 3_600_000;
-const source = fsisCooking('Table 1, p. 26, relative humidity');
+export const humiditySource = fsisCooking('Table 1, p. 26, relative humidity');
 /** Steam and a sealed oven are for product that ends at or above this. */
-const endpoint = boundOf(both(145, 62.8));
+const WARM = both(145, 62.8);
 const isWholeTime = (time: number) => Number.isSafeInteger(time) && time >= 0;
 
 /**
@@ -24,38 +23,27 @@ const isWholeTime = (time: number) => Number.isSafeInteger(time) && time >= 0;
  * least 1 h and only for a cook of at least 1 h; option 4 all of it. Cooking time runs from the product's going into
  * the heated oven until the lethality is met.
  */
-export function judgeHumidity(option: HumidityOption, cook: HumidCook): Saying {
-  const shared = { limit: saidOptions[option], notes: [], source };
-  const { cooking, humid } = cook;
-  if (!isWholeTime(cooking) || !isWholeTime(humid) || cooking === 0 || !Number.isFinite(cook.endpoint.hundredths)) {
-    const because = 'The cooking time, the humid time or the endpoint is not recorded.';
-    return {
-      ...shared,
-      kind: 'undetermined',
-      measured: 'nothing usable',
-      because,
-      next: 'Enter the times and the endpoint.',
-    };
+export function judgeHumidity(option: HumidityOption, cook: HumidCook): Verdict {
+  const { cooking, humid, endpoint: reached } = cook;
+  if (!isWholeTime(cooking) || !isWholeTime(humid) || cooking === 0 || !Number.isFinite(reached.hundredths)) {
+    return { kind: 'undetermined', finding: 'humidity-unrecorded', figures: {}, notes: [] };
   }
-  const measured = `${sayDuration(humid)} humid in ${sayDuration(cooking)} of cooking, to ${sayDegrees(cook.endpoint)}`;
-  const miss = whyNot(option, cook);
-  if (miss) return { ...shared, kind: 'missed', measured, because: miss, next: 'Hold the lot: lethality is not supported.' };
-  const spare = humid - humidNeeded(option, cooking);
-  return {
-    ...shared,
-    kind: 'met',
-    measured,
-    margin: `${sayDuration(spare)} to spare`,
-    because: `${sayDuration(humid)} is at least the ${sayDuration(humidNeeded(option, cooking))} needed.`,
+  const seen = { humid: timeOf(humid), cooking: timeOf(cooking), reached: degreesOf(reached) };
+  const needed = humidNeeded(option, cooking);
+  const miss = whyNot(option, cook, needed);
+  const { finding, figures } = miss ?? {
+    finding: 'humidity-long-enough',
+    figures: { needed: timeOf(needed), spare: timeOf(humid - needed) },
   };
+  return { kind: miss ? 'missed' : 'met', finding, figures: { ...seen, ...figures }, measure: 'humid-cook', notes: [] };
 }
 
-function whyNot(option: HumidityOption, { cooking, humid, endpoint: reached }: HumidCook): string | undefined {
-  if (option <= 2 && above(reached, endpoint) < 0)
-    return `Option ${option} is only for an endpoint of at least 145 °F (62.8 °C); it was ${sayDegrees(reached)}.`;
-  if (option <= 3 && cooking < HOUR) return `Option ${option} is only for a cooking time of at least 1 h.`;
-  const least = humidNeeded(option, cooking);
-  return humid < least ? `It was humid for ${sayDuration(humid)}; ${sayDuration(least)} are needed.` : undefined;
+function whyNot(option: HumidityOption, { cooking, humid, endpoint: reached }: HumidCook, needed: number): Found | undefined {
+  if (option <= 2 && above(reached, boundOf(WARM)) < 0) {
+    return { finding: 'humidity-endpoint-too-cold', figures: { least: printedIn(WARM, reached.unit) } };
+  }
+  if (option <= 3 && cooking < HOUR) return { finding: 'humidity-cook-too-short', figures: { least: timeOf(HOUR) } };
+  return humid < needed ? { finding: 'humidity-too-short', figures: { needed: timeOf(needed) } } : undefined;
 }
 
 /** How long it has to be humid, in milliseconds, rounded up; `cooking` as in `judgeHumidity`. */
@@ -64,7 +52,8 @@ export function humidNeeded(option: HumidityOption, cooking: number): number {
   return Math.max(Math.ceil(cooking / (option === 3 ? 4 : 2)), HOUR);
 }
 
-const saidOptions: Record<HumidityOption, string> = {
+/** As the guideline prints them. */
+export const saidOptions: Record<HumidityOption, string> = {
   1: 'live steam ≥ 50 % of the cooking time or 1 h, whichever is longer; endpoint ≥ 145 °F (62.8 °C)',
   2: 'sealed oven ≥ 50 % of the cooking time or 1 h, whichever is longer; endpoint ≥ 145 °F (62.8 °C)',
   3: 'relative humidity ≥ 90 % for ≥ 25 % of the cooking time or 1 h, whichever is longer',

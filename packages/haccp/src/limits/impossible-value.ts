@@ -1,10 +1,10 @@
 import type { FigureLimit } from '../kinds/figure/figure-limit';
-import { impossibleAs, impossibleIn, type TemperatureOf } from '../quantity/possible';
+import { impossibleAs, impossibleIn, type Impossible, type TemperatureOf } from '../quantity/possible';
 import type { PrintedTemperature } from '../quantity/temperature';
 import { boundOf } from '../quantity/bound';
 import type { RangeLimit } from '../kinds/range/range-limit';
 import { isDegrees, type Measurement } from './measurement';
-import type { Told } from './told';
+import type { Figures, Found, VerdictKind } from './verdict';
 
 /** What a range of temperatures is a range of, by its bounds; undefined where both or neither is set. */
 export function temperatureOf({ min, max }: Pick<RangeLimit, 'min' | 'max'>): TemperatureOf | undefined {
@@ -17,21 +17,27 @@ export function temperatureOf({ min, max }: Pick<RangeLimit, 'min' | 'max'>): Te
  * Why a value within a range cannot be what the range is about. A range whose own bound lies outside the possible is
  * about something else, such as the air of an oven, of which nothing is said.
  */
-export function impossibleUnder(limit: RangeLimit, value: Measurement): string | undefined {
+export function impossibleUnder(limit: RangeLimit, value: Measurement): Impossible | undefined {
   if (!isDegrees(value)) return impossibleBeside(limit.measured === 'percent' ? '%' : limit.measured, limit, value.thousandths);
   const what = temperatureOf(limit);
   return what && boundsIn(limit).every((bound) => !impossibleAs(what, bound)) ? impossibleAs(what, value) : undefined;
 }
 
 /** As `impossibleUnder`, of a figure in thousandths. */
-export const impossibleFigure = (limit: FigureLimit, thousandths: bigint): string | undefined =>
+export const impossibleFigure = (limit: FigureLimit, thousandths: bigint): Impossible | undefined =>
   impossibleBeside(limit.unit, limit, thousandths);
 
 /** What is within a limit and cannot be true: doubt, never met. */
-export const cannotBe = (because: string): Pick<Told, 'kind' | 'because' | 'next'> => ({
+export const cannotBe = (impossible: Impossible): { kind: VerdictKind } & Found => ({
   kind: 'undetermined',
-  because,
-  next: 'Check the instrument, the point and the unit, and read again.',
+  finding: 'value-impossible',
+  figures: figuresOf(impossible),
+});
+
+/** The same as figures of a sentence: "27 °F cannot be a fermentation chamber …". */
+export const figuresOf = ({ value, of, lowest, highest }: Impossible): Figures => ({
+  ...{ value, lowest, highest },
+  of: { code: `possible-${of === '%' ? 'share' : of}` },
 });
 
 function impossibleBeside(unit: string, { min, max }: Pick<RangeLimit, 'min' | 'max'>, value: number | bigint) {

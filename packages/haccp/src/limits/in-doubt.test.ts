@@ -46,7 +46,7 @@ test.each<[why: string, verdict: Verdict | undefined]>([
   ],
 ])('no margin stands beside undetermined: %s', (_why, verdict) => {
   expect(verdict).toMatchObject({ kind: 'undetermined' });
-  expect(verdict?.margin).toBeUndefined();
+  expect(verdict?.figures).not.toHaveProperty('spare');
 });
 
 test('beside what is met it stands', () => {

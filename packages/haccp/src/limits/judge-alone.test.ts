@@ -25,6 +25,6 @@ test.each<[string, CriticalLimit, Parameters<typeof judgeAlone>[0], string]>([
 
 test('what no single value decides is doubt', () => {
   for (const limit of [nitriteComminuted, cookedMeat65Log]) {
-    expect(judgeAlone({ read: { value: 165, unit: '°F' } }, limit, {})).toMatchObject({ kind: 'undetermined', next: 'Correct the plan.' });
+    expect(judgeAlone({ read: { value: 165, unit: '°F' } }, limit, {})).toMatchObject({ kind: 'undetermined', finding: 'not-judged-so' });
   }
 });

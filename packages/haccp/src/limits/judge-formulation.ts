@@ -8,7 +8,7 @@ import { isStated, shareWithin, type ScaleErrors } from '../formula/within-scale
 import type { RestrictedSubstance } from '../formula/restricted-substance';
 import type { Source } from './source';
 import type { FormulationCondition } from './limit-condition';
-import type { Saying } from './told';
+import type { Figure, Figures, Verdict } from './verdict';
 
 /** What is known of what went into a lot. What is absent leaves its condition undetermined. */
 export type Formulation = {
@@ -23,48 +23,28 @@ export type Formulation = {
   least?: { salt: bigint; water: bigint };
 };
 
-/** What the figure of each condition is called, and what to do where there is none. */
-const FIGURES: Record<FormulationCondition['kind'], { of: string; unit: 'ppm' | '%'; next: string }> = {
-  nitrite: {
-    of: 'ingoing sodium nitrite',
-    unit: 'ppm',
-    next: 'Put in the meat and weigh the curing salt.',
-  },
-  accelerator: {
-    of: 'ingoing erythorbate or ascorbate',
-    unit: 'ppm',
-    next: 'Put in the meat and weigh the erythorbate or ascorbate.',
-  },
-  'salt in water phase': {
-    of: 'salt in the water phase',
-    unit: '%',
-    next: 'Have salt and moisture of the product analysed; what the items record does not tell them.',
-  },
-};
+const UNIT: Record<FormulationCondition['kind'], 'ppm' | '%'> = { nitrite: 'ppm', accelerator: 'ppm', 'salt in water phase': '%' };
 
 /** One condition against what went in, as an exact figure. The source is that of the limit it belongs to. */
-export function judgeFormulation(condition: FormulationCondition, known: Formulation, source: Source): Saying {
-  const { of, unit, next } = FIGURES[condition.kind];
-  const limit: FigureLimit = { kind: 'figure', of, unit, min: condition.least, source };
+export function judgeFormulation(condition: FormulationCondition, known: Formulation, source: Source): Verdict {
+  const { kind, least: min } = condition;
+  const limit: FigureLimit = { kind: 'figure', of: kind, unit: UNIT[kind], min, source };
   const figure = figureOf(condition, known);
   const verdict = judgeFigure(figure && !isFault(figure) ? figure : undefined, limit);
   if (verdict.kind === 'met') return withinScales(verdict, condition, known, limit);
   if (verdict.kind !== 'undetermined') return verdict;
-  const isPhase = condition.kind === 'salt in water phase' && known.lacking !== undefined;
-  const say = `Say how much salt and water ${known.lacking} holds, under its item, or have the product analysed.`;
-  return { ...verdict, next: isPhase ? say : next };
+  const figures: Figures = kind === 'salt in water phase' && known.lacking !== undefined ? { lacking: known.lacking } : {};
+  return { ...verdict, finding: `${kind.replaceAll(' ', '-')}-unknown`, figures };
 }
 
 /** What is met as it was weighed, and may not be by what the scales may be wrong by, is doubt. */
-function withinScales(verdict: Saying, condition: FormulationCondition, known: Formulation, limit: FigureLimit): Saying {
+function withinScales(verdict: Verdict, condition: FormulationCondition, known: Formulation, limit: FigureLimit): Verdict {
   const figure = leastOf(condition, known);
   const least = figure && !isFault(figure) ? judgeFigure(figure, limit) : verdict;
-  if (least.kind === 'met') return { ...verdict, margin: least.margin };
-  const because = `Within what the scales may be wrong by there may be ${least.measured}.`;
-  return { ...verdict, kind: 'undetermined', margin: undefined, because, next: FINER };
+  const { read, spare } = least.figures as { read: Figure; spare: Figure };
+  if (least.kind === 'met') return { ...verdict, figures: { ...verdict.figures, spare } };
+  return { ...verdict, kind: 'undetermined', finding: 'scales-too-coarse', figures: { ...verdict.figures, least: read } };
 }
-
-const FINER = 'Weigh on a finer scale, or state in the plan what the scales may be wrong by as it was found.';
 
 function leastOf(condition: FormulationCondition, { composition, scales, least }: Formulation): Worked<Ratio> | undefined {
   if (condition.kind === 'salt in water phase') return least && saltInWaterPhase(least.salt, least.water, condition.formula);

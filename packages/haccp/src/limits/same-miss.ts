@@ -1,27 +1,20 @@
 import { canonicalJson } from '../ledger/canonical-json';
-import type { Figures, Found, Verdict } from './verdict';
+import type { Figures, Verdict } from './verdict';
 
 /** Figures told beside what is missed: later readings may change them while the miss stays what it is. */
-const BESIDE: readonly string[] = ['hottest', 'reading'];
+const BESIDE: readonly string[] = ['hottest', 'reading', 'weighed', 'leastIn', 'mostIn', 'tooMuch', 'ingredient', 'meat'];
 
 /** The same limit missed by the same findings with the same figures; what has changed since is another miss. */
 export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
   if (known?.kind !== 'missed' || now.kind !== 'missed') return false;
-  if (known.finding === undefined || now.finding === undefined) return isSaidTheSame(known, now);
   return canonicalJson(missedIn(known)) === canonicalJson(missedIn(now));
 }
 
 /** Everything that is missed: each stage by itself, and what the formula lacks. */
 function missedIn(verdict: Verdict): [string, Figures][] {
   const parts = (verdict.parts ?? []).filter(({ kind }) => kind === 'missed');
-  const own = parts.length > 0 ? parts : [verdict as Found];
+  const own = parts.length > 0 ? parts : [verdict];
   return [...own, ...(verdict.also ?? [])].map(({ finding, figures }) => [finding, withoutBeside(figures)]);
 }
 
 const withoutBeside = (figures: Figures): Figures => Object.fromEntries(Object.entries(figures).filter(([name]) => !BESIDE.includes(name)));
-
-/** Of a kind of limit that still says its own words. */
-const isSaidTheSame = (known: Verdict, now: Verdict): boolean =>
-  known.finding === now.finding &&
-  known.margin === now.margin &&
-  (known.measured === now.measured || (now.margin !== undefined && known.because === now.because));

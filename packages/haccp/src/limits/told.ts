@@ -28,6 +28,3 @@ export type Tell = (verdict: Verdict, limit?: CriticalLimit) => Told;
 
 /** Puts one note into words. */
 export type TellRemark = (remark: Remark) => string;
-
-/** A verdict of a kind of limit whose words are still its own. */
-export type Saying = Verdict & Told;

@@ -1,11 +1,11 @@
 import { inDoubt } from './in-doubt';
 import { judgeFormulation, type Formulation } from './judge-formulation';
-import { isOfFormulation, sayLimitCondition, type FormulationCondition } from './limit-condition';
+import { isOfFormulation, type FormulationCondition } from './limit-condition';
 import type { CriticalLimit } from './limit';
-import type { Saying } from './told';
-import type { Coded, Found, Verdict } from './verdict';
+import { amountOf } from '../quantity/quantities';
+import type { Coded, Figure, Figures, Found, Phrase, Verdict } from './verdict';
 
-type Judged = { condition: FormulationCondition; verdict: Saying };
+type Judged = { condition: FormulationCondition; verdict: Verdict };
 
 /**
  * A verdict on a limit that only some formulations may use. A condition that what went in does not meet makes it
@@ -17,7 +17,7 @@ export function underConditions(verdict: Verdict, { conditions, source }: Critic
     .filter(isOfFormulation)
     .map((condition): Judged => ({ condition, verdict: judgeFormulation(condition, known, source) }));
   if (judged.length === 0) return verdict;
-  const noted = { ...verdict, notes: [...verdict.notes, ...judged.map(sayJudged)] };
+  const noted = { ...verdict, notes: [...verdict.notes, ...judged.map(notedCondition)] };
   const missed = judged.find((one) => one.verdict.kind === 'missed');
   if (missed) return notAllowed(noted, missed);
   const unknown = judged.find((one) => one.verdict.kind === 'undetermined');
@@ -25,30 +25,35 @@ export function underConditions(verdict: Verdict, { conditions, source }: Critic
 }
 
 /** Readings that miss the limit keep their own finding before this one. */
-function notAllowed(verdict: Verdict, { condition, verdict: { measured, margin } }: Judged): Verdict {
-  const asked = sayLimitCondition(condition);
-  const then: Coded = { code: 'judge-by-another-option' };
-  const figures = { asked, there: measured };
-  const missing: Found = { finding: 'formula-not-allowed', figures };
-  if (verdict.kind === 'missed') return { ...verdict, also: [missing], then };
-  const { finding = '', figures: by = {}, measure, parts } = withoutDoubt(verdict);
-  return {
-    ...inDoubt(verdict, 'formula-not-allowed', { ...figures, margin: margin as string }), // what is missed says by how much
-    kind: 'missed',
-    ...(finding && { butFor: { finding, figures: by, measure, parts } }),
-  };
+function notAllowed(verdict: Verdict, { condition, verdict: { figures } }: Judged): Verdict {
+  const { read, by } = figures as { read: Figure; by: Figure };
+  const missing: Found = { finding: 'formula-not-allowed', figures: { asked: asked(condition), there: read, by } };
+  if (verdict.kind === 'missed') return { ...verdict, also: [missing], then: { code: 'judge-by-another-option' } };
+  return { ...inDoubt(verdict, missing.finding, missing.figures), kind: 'missed', butFor: verdict.butFor ?? foundBy(verdict) };
 }
 
-const withoutDoubt = (verdict: Verdict): Partial<Found> & Pick<Verdict, 'parts'> => verdict.butFor ?? verdict;
+const foundBy = ({ finding, figures, measure, parts }: Verdict): Verdict['butFor'] => ({ finding, figures, measure, parts });
 
-const notKnown = (verdict: Verdict, { condition, verdict: { because, next } }: Judged): Verdict =>
-  inDoubt(verdict, 'formula-not-known', { asked: sayLimitCondition(condition), why: because, ...(next && { next }) });
+const notKnown = (verdict: Verdict, { condition, verdict: { finding, figures } }: Judged): Verdict =>
+  inDoubt(verdict, 'formula-not-known', {
+    asked: asked(condition),
+    why: { code: `${finding}.because`, figures: plainOf(figures) },
+    next: { code: `${finding}.next`, figures: plainOf(figures) },
+  });
 
-const NOTHING = 'nothing usable';
-
-/** "At least 100 ppm ingoing sodium nitrite on the meat block: met, 120 ppm, 20 ppm to spare." */
-function sayJudged({ condition, verdict: { kind, measured, margin } }: Judged): string {
-  const asked = sayLimitCondition(condition);
-  const figures = measured === NOTHING ? [kind, 'no usable figure'] : [kind, measured, ...(margin ? [margin] : [])];
-  return `${asked.charAt(0).toUpperCase()}${asked.slice(1)}: ${figures.join(', ')}.`;
+/** "at least 100 ppm ingoing sodium nitrite on the meat block" */
+function asked(condition: FormulationCondition): Phrase {
+  const least = amountOf(condition.least, condition.kind === 'salt in water phase' ? '%' : 'ppm');
+  return condition.kind === 'salt in water phase'
+    ? { code: 'asks-salt-in-water-phase', figures: { least, formula: condition.formula } }
+    : { code: `asks-${condition.kind}-on-${condition.per.replace(' ', '-')}`, figures: { least } };
 }
+
+/** No figure of a condition is made of others. */
+const plainOf = (figures: Figures) => figures as Phrase['figures'];
+
+/** Each condition with its figures, among the notes. */
+const notedCondition = ({ condition, verdict: { kind, figures } }: Judged): Coded => ({
+  code: `condition-${kind}`,
+  figures: { asked: asked(condition), ...('read' in figures && figures) },
+});

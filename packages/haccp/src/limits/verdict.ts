@@ -1,5 +1,4 @@
 import type { Quantity } from '../quantity/quantity';
-import type { Told } from './told';
 
 /** Doubt is never met: only `met` clears anything. */
 export type VerdictKind = 'met' | 'missed' | 'undetermined';
@@ -9,8 +8,10 @@ export type Span = { from: Quantity; to: Quantity };
 
 /** An exact figure, a stretch, how many, or what a person named. */
 export type PlainFigure = Quantity | Span | number | string;
+/** Words by their code, within others. */
+export type PlainPhrase = { code: string; figures?: Readonly<Record<string, PlainFigure>> };
 /** Words by their code, within a sentence: a stage, a doubt. */
-export type Phrase = { code: string; figures?: Readonly<Record<string, PlainFigure>> };
+export type Phrase = { code: string; figures?: Readonly<Record<string, PlainFigure | PlainPhrase>> };
 /** What stands in a sentence about what was found. */
 export type Figure = PlainFigure | Phrase;
 export type Figures = Readonly<Record<string, Figure>>;
@@ -25,8 +26,8 @@ export type Found = {
   measure?: string;
 };
 
-/** A figure shown for information, or an assumption. Kinds of limit whose words are still their own say it themselves. */
-export type Remark = Coded | string;
+/** A figure shown for information, or an assumption. */
+export type Remark = Coded;
 
 /** One stage or part of a limit. */
 export type Part = Found & { kind: VerdictKind };
@@ -42,11 +43,8 @@ export type Running = Coded & {
 };
 
 /** What became of a limit: a code and its figures, never a sentence. The limit itself stands in the plan. */
-export type Verdict = {
+export type Verdict = Found & {
   kind: VerdictKind;
-  finding?: string;
-  figures?: Figures;
-  measure?: string;
   /** Of a limit in stages: each of them, in order. */
   parts?: Part[];
   /** Further reasons why it is missed. */
@@ -57,7 +55,7 @@ export type Verdict = {
   then?: Coded;
   /** The assumption taken where readings were thin, and figures shown for information only. */
   notes: Remark[];
-  running?: Running | Told['running'];
+  running?: Running;
   /** Of a chill that is missed and not finished: it goes on, and what is missed may grow. */
   still?: 'cooling';
   /** Of a series: the readings used, how many were left out, and the instants (epoch ms) of the first and the last. */
@@ -69,7 +67,7 @@ export type Verdict = {
    * nearest miss.
    */
   spare?: number;
-} & Partial<Pick<Told, 'measured' | 'limit' | 'margin' | 'because' | 'next' | 'source'>>;
+};
 
 /** What a judge of one kind finds, before the notes of the series are put to it. */
 export type Judgement = Found & Pick<Verdict, 'kind' | 'parts' | 'running' | 'still' | 'spare'> & { notes?: Coded[] };

@@ -1,4 +1,4 @@
-import type { Verdict } from './verdict';
+import type { Coded, Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
 /** Of several chambers or pieces, each by its name, the one that governs; it is said that it does. */
@@ -6,6 +6,8 @@ export function worstByName(byName: (readonly [probe: string, verdict: Verdict])
   const named = byName.map(([probe, verdict]) => (probe ? { ...verdict, probe } : verdict));
   const worst = worstVerdict(named);
   if (named.length === 1) return worst;
-  const governs = `${worst.probe ?? 'The one without a name'} governs: the worst of ${named.length}.`;
+  const { probe } = worst;
+  const count = named.length;
+  const governs: Coded = probe ? { code: 'one-governs', figures: { probe, count } } : { code: 'nameless-governs', figures: { count } };
   return { ...worst, notes: [governs, ...worst.notes] };
 }

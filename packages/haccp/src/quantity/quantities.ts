@@ -1,7 +1,8 @@
 import type { Phrase } from '../limits/verdict';
 import { sayConverted } from './convert-degrees';
 import { decimalText } from './decimal';
-import type { Quantity } from './quantity';
+import { divide, type Rounding } from './divide';
+import type { Quantity, QuantityUnit } from './quantity';
 import type { Degrees, PrintedTemperature, TemperatureUnit } from './temperature';
 
 /** A length of time as a figure. */
@@ -9,6 +10,20 @@ export const timeOf = (milliseconds: number): Quantity => ({ value: String(Math.
 
 /** A temperature as it was read. */
 export const degreesOf = ({ hundredths, unit }: Degrees): Quantity => ({ value: decimalText(hundredths, 2), unit });
+
+/** An exact count of last decimal places, usually of thousandths, as a figure of its unit. */
+export const amountOf = (count: number | bigint, unit: QuantityUnit, decimals = 3): Quantity => ({
+  value: decimalText(count, decimals),
+  unit,
+});
+
+/** How far two figures of one unit lie apart, never with a sign: a difference of two pH is a plain number. */
+export const differenceOf = (count: number | bigint, unit: QuantityUnit, decimals = 3): Quantity =>
+  amountOf(count < 0 ? -count : count, unit === 'pH' || unit === 'aw' ? 'ratio' : unit, decimals);
+
+/** A difference on the common scale in degrees of one unit. */
+export const degreesApart = (steps: number, unit: TemperatureUnit, rounding: Rounding): Quantity =>
+  amountOf(divide(BigInt(Math.abs(steps)), unit === '°C' ? 9n : 5n, rounding), unit, 2);
 
 /** A printed figure in one unit: as printed, or converted for reading where the source does not print that unit. */
 export function printedIn(printed: PrintedTemperature, unit: TemperatureUnit): Quantity {

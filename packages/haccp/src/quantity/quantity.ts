@@ -10,6 +10,8 @@ export type QuantityUnit =
   | 'aw'
   | '%'
   | 'ppm'
+  | '°C·h'
+  | '°F·h'
   | 'log10'
   | 'ratio'
   | 'cm'

@@ -33,6 +33,8 @@ export const cannotCalculate = {
   'no-binder': 'No binder is given: weigh at least one.',
   'no-first-weight': 'There is no weight to begin with: weigh the piece when it is hung.',
   'no-holding-table': 'This limit has no usable table of holding times.',
+  'no-cooking-time': 'The cooking time, the humid time or the endpoint is no usable figure: enter them again.',
+  'weighings-not-true': 'The weighings cannot all be of one piece of meat: correct the one that is wrong, with its unit.',
   'no-reading-given': 'There is no reading: give at least one.',
   'percent-or-weight': 'Give either the percentage or the weight, one of them.',
   'percentages-above-zero': 'Give percentages above 0, at most 100.',

@@ -85,6 +85,7 @@ export const problemDetails = {
   'two-decimals-of-temperature': 'A temperature has at most two decimals.',
   'is-it-really-so': 'Is it really so?',
   'did-you-mean': 'Did you mean {meant}?',
+  'cannot-be-outside': '{value} cannot be: what is measured here lies between {lowest} and {highest}.',
   'cannot-be-check': '{value} cannot be. Check the instrument.',
   'another-range-expected': '{entered} was entered; here {least} to {most} would be expected.',
   'no-food-is-so': '{entered} was entered; no food is that hot or cold.',

@@ -36,6 +36,8 @@ export const cannotCalculate = translated<typeof english>()({
   'no-binder': 'No se indica ningún ligante: pese por lo menos uno.',
   'no-first-weight': 'Falta el peso inicial: pese la pieza cuando se cuelga.',
   'no-holding-table': 'Este límite no tiene una tabla utilizable de tiempos de mantenimiento.',
+  'no-cooking-time': 'El tiempo de cocción, el tiempo húmedo o la temperatura final no es una cifra utilizable: vuelva a indicarlos.',
+  'weighings-not-true': 'Las pesadas no pueden ser todas de una misma pieza de carne: corrija la que está mal, con su unidad.',
   'no-reading-given': 'No hay ninguna lectura: indique por lo menos una.',
   'percent-or-weight': 'Indique el porcentaje o el peso, uno de los dos.',
   'percentages-above-zero': 'Indique porcentajes mayores que 0 y de 100 como máximo.',

@@ -83,6 +83,7 @@ export const problemDetails = translated<typeof english>()({
   'two-decimals-of-temperature': 'Una temperatura tiene como máximo dos decimales.',
   'is-it-really-so': '¿Es de verdad así?',
   'did-you-mean': '¿Quiso decir {meant}?',
+  'cannot-be-outside': '{value} no puede ser: lo que se mide aquí está entre {lowest} y {highest}.',
   'cannot-be-check': '{value} no puede ser. Revise el instrumento.',
   'another-range-expected': 'Se ingresó {entered}; aquí se esperaría de {least} a {most}.',
   'no-food-is-so': 'Se ingresó {entered}; ningún alimento está tan caliente o tan frío.',

@@ -208,9 +208,12 @@ test.each<[string, string[], string[], string[]]>([
     'fermentation',
     ['At the start: 80 °F, pH 5.6', 'After 1 h: 80 °F, pH 5.3'],
     [
-      'Degree-hours: sum of (chamber − 60 °F) × hours until pH 5.3 | 20 °F·h, chamber at most 80 °F | pH 5.3 was reached after at most 20 °F·h; 1200 °F·h are allowed.',
+      'Degree-hours: sum of (chamber − 60 °F) × hours until pH 5.3 | 20 °F·h, chamber at most 80 °F | pH 5.3 was reached after at most 20 °F·h; 1,200 °F·h are allowed.',
     ],
-    ['Measured: 20 °F·h, chamber at most 80 °F', 'Limit: ≤ 1200 °F·h until pH 5.3'],
+    [
+      'Measured: 20 °F·h, chamber at most 80 °F',
+      'Limit: ≤ 1,200 °F·h below 90 °F, ≤ 1,000 °F·h up to 100 °F, ≤ 900 °F·h above it, counted over 60 °F until pH 5.3',
+    ],
   ],
   [
     'drying',
@@ -225,9 +228,9 @@ test.each<[string, string[], string[], string[]]>([
     'freezing',
     ['Read in: the freezer, 6 in thick', 'At the start: 130 °F'],
     [
-      'Against the table: 20 days at or below 5 °F (-15 °C) or 10 days at or below -10 °F (-23.3 °C) or 6 days at or below -20 °F (-28.9 °C) | 0 s at or below 5 °F (-15 °C) | 480 h short of 20 days at or below 5 °F (-15 °C), the nearest row.',
+      'Against the table: ≥ 20 days at or below 5 °F (-15 °C) or 10 days at or below -10 °F (-23.3 °C) or 6 days at or below -20 °F (-28.9 °C), in the freezer, 6 in thick | 0 s at or below 5 °F | 480 h short of 20 days at or below 5 °F, the nearest row.',
     ],
-    ['Measured: 0 s at or below 5 °F (-15 °C)'],
+    ['Measured: 0 s at or below 5 °F'],
   ],
   [
     'composition',

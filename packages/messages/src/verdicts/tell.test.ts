@@ -68,7 +68,7 @@ describe('a chill', () => {
   });
 });
 
-test('what a kind of limit says itself is told as it is, and a doubt about it in words of its own', () => {
+test('a value is told with its limit, and a doubt about it with what was read all the same', () => {
   const cold = judgeRange(degrees(36, '°F'), coldHolding);
   expect(tell(cold, coldHolding)).toMatchObject({ measured: '36 °F', because: '36 °F is within the limit.' });
   expect(tell(inDoubt(cold, 'time-to-come'), coldHolding)).toMatchObject({
@@ -79,7 +79,7 @@ test('what a kind of limit says itself is told as it is, and a doubt about it in
 
 test('a miss that the formula adds to is told before it', () => {
   const missed = chill([0, 130], [105, 80], [300, 40]);
-  const also = [{ finding: 'formula-not-allowed', figures: { asked: 'at least 100 ppm', there: '98 ppm' } }];
+  const also = [{ finding: 'formula-not-allowed', figures: { asked: 'at least 100 ppm', there: '98 ppm', by: '2 ppm' } }];
   expect(tell({ ...missed, also, then: { code: 'judge-by-another-option' } }, coolingUncured)).toMatchObject({
     measured: '98 ppm for at least 100 ppm; 130 → 80 °F in 1 h 45 min, 80 → 40 °F in 3 h 15 min',
     because:

@@ -34,12 +34,12 @@ export function teller({ verdicts, limits }: VerdictWords, voice: Voice): Teller
 }
 
 function newTeller(told: Spoken, { sayLimit }: LimitTeller): Teller {
-  const tellRemark: TellRemark = (remark) => (typeof remark === 'string' ? remark : codedText(told, remark));
+  const tellRemark: TellRemark = (remark) => codedText(told, remark);
   return {
     tellRemark,
     tell: (verdict, limit) => ({
       ...tellVerdict(verdict, limit, told, tellRemark),
-      limit: verdict.limit ?? (limit ? sayLimit(limit, unitIn(verdict)) : ''),
+      limit: limit ? sayLimit(limit, unitIn(verdict)) : '',
     }),
   };
 }
@@ -51,11 +51,11 @@ function tellVerdict(verdict: Verdict, limit: CriticalLimit | undefined, told: S
   return {
     ...{ kind, still, probe, spare },
     measured: measuredOf(verdict, told),
-    margin: verdict.finding === undefined ? verdict.margin : partOf(verdict as Found, 'margin', told),
+    margin: partOf(verdict, 'margin', told),
     because: becauseOf(verdict, told),
     next: nextOf(verdict, told),
     notes: notes.map(tellRemark),
-    source: limit?.source ?? verdict.source ?? NO_SOURCE,
+    source: limit?.source ?? NO_SOURCE,
     running: runningOf(verdict, told),
   };
 }
@@ -66,10 +66,9 @@ const partOf = ({ finding, figures }: Found, part: Part, told: Spoken): string |
 
 /** What it misses beside its own figure comes first; of a doubt, what would have been found but for it. */
 function measuredOf(verdict: Verdict, told: Spoken): string {
-  const { also = [], butFor, measured = '' } = verdict;
-  const own = verdict.finding === undefined ? measured : ofFound(verdict as Found & Pick<Verdict, 'parts'>, told);
-  const beneath = butFor ? ofFound(butFor, told) : verdict.finding === undefined ? '' : measured;
-  return [...also.map((one) => partOf(one, 'measured', told)), own, beneath].filter(Boolean).join('; ');
+  const { also = [], butFor } = verdict;
+  const beneath = butFor && ofFound(butFor, told);
+  return [...also.map((one) => partOf(one, 'measured', told)), ofFound(verdict, told), beneath].filter(Boolean).join('; ');
 }
 
 const ofFound = ({ finding, figures, measure, parts }: Found & Pick<Verdict, 'parts'>, told: Spoken): string | undefined =>
@@ -79,23 +78,21 @@ const ofFound = ({ finding, figures, measure, parts }: Found & Pick<Verdict, 'pa
 
 /** Every stage that is missed is told, in the order of the process. */
 function becauseOf(verdict: Verdict, told: Spoken): string {
-  const { finding, parts = [], also = [] } = verdict;
+  const { parts = [], also = [] } = verdict;
   const missed = verdict.kind === 'missed' ? parts.filter(({ kind }) => kind === 'missed') : [];
-  const found = missed.length > 1 ? missed : finding === undefined ? [] : [verdict as Found];
-  const said = finding === undefined ? [verdict.because] : found.map((one) => partOf(one, 'because', told));
-  return [...said, ...also.map((one) => partOf(one, 'because', told))].filter(Boolean).join(' ');
+  const found = missed.length > 1 ? missed : [verdict];
+  return [...found, ...also].flatMap((one) => partOf(one, 'because', told) ?? []).join(' ');
 }
 
 function nextOf(verdict: Verdict, told: Spoken): string | undefined {
-  const { finding, then, parts = [] } = verdict;
+  const { then, parts = [] } = verdict;
   if (then) return told(then.code, then.figures);
-  if (finding === undefined) return verdict.next;
   const lastMissed = verdict.kind === 'missed' ? parts.findLast(({ kind }) => kind === 'missed') : undefined;
-  return partOf(lastMissed ?? (verdict as Found), 'next', told);
+  return partOf(lastMissed ?? verdict, 'next', told);
 }
 
 function runningOf({ running }: Verdict, told: Spoken): Told['running'] {
-  if (!running || !('code' in running)) return running;
+  if (!running) return undefined;
   const { code, figures, ...at } = running;
   return { stage: codedText(told, { code: `${code}.stage`, figures }), bound: codedText(told, { code: `${code}.bound`, figures }), ...at };
 }

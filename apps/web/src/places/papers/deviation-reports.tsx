@@ -27,7 +27,9 @@ export function DeviationReports() {
   return (
     <Stack gap="near">
       <DeviationTable deviations={isAll ? deviations : deviations.slice(0, shownAtFirst)} />
-      {!isAll && deviations.length > shownAtFirst && <Button onClick={() => setAll(true)}>{say('all-deviations', { count: String(deviations.length) })}</Button>}
+      {!isAll && deviations.length > shownAtFirst && (
+        <Button onClick={() => setAll(true)}>{say('all-deviations', { count: String(deviations.length) })}</Button>
+      )}
     </Stack>
   );
 }
@@ -66,7 +68,10 @@ function DeviationTable({ deviations }: { deviations: Deviation[] }) {
         {
           head: say('on-paper'),
           cell: ({ deviationId, number }) => (
-            <PaperButton href={(language) => hrefOf(printDeviationReport, { deviationId, language })} aria-label={say('report-of', { number: String(number) })}>
+            <PaperButton
+              href={(language) => hrefOf(printDeviationReport, { deviationId, language })}
+              aria-label={say('report-of', { number: String(number) })}
+            >
               {say('report')}
             </PaperButton>
           ),

@@ -47,7 +47,13 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
   return (
     <Form errors={shown} onSubmit={() => setAsked(true)}>
       <Stack>
-        <SelectField label={say('control-point')} choices={choices} value={controlPointId} onChange={setControlPoint} error={shown.controlPoint} />
+        <SelectField
+          label={say('control-point')}
+          choices={choices}
+          value={controlPointId}
+          onChange={setControlPoint}
+          error={shown.controlPoint}
+        />
         <ChoiceField
           label={say('period')}
           choices={periods.map((each) => ({ value: each, name: say(codeOf('period', each)), detail: daysOf(each, today, say) }))}
@@ -56,7 +62,13 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
         />
         {name === 'own dates' && (
           <Columns>
-            <DateField label={say('first-day')} value={own.from} max={today} onChange={(from) => setOwn({ ...own, from })} error={shown.from} />
+            <DateField
+              label={say('first-day')}
+              value={own.from}
+              max={today}
+              onChange={(from) => setOwn({ ...own, from })}
+              error={shown.from}
+            />
             <DateField label={say('last-day')} value={own.to} onChange={(to) => setOwn({ ...own, to })} error={shown.to} />
           </Columns>
         )}

@@ -1,11 +1,12 @@
+import type { Tell } from '@larderbook/haccp';
 import type { SayOf } from '@larderbook/messages';
 import type { Today } from './today-sections';
 
 type Instrument = Pick<Today['overdueInstruments'][number], 'lastCheck' | 'dueAt'>;
 
 /** Why an instrument has to be checked: never was, failed, or its time has come. */
-export function whyOverdue({ lastCheck, dueAt }: Instrument, say: SayOf<'today'>): { word: string; margin?: string } {
+export function whyOverdue({ lastCheck, dueAt }: Instrument, say: SayOf<'today'>, tell: Tell): { word: string; margin?: string } {
   if (!lastCheck) return { word: say('never-checked') };
-  if (lastCheck.verdict.kind !== 'met') return { word: say('out-of-tolerance'), margin: lastCheck.verdict.margin };
+  if (lastCheck.verdict.kind !== 'met') return { word: say('out-of-tolerance'), margin: tell(lastCheck.verdict).margin };
   return { word: say('overdue'), margin: dueAt === undefined ? undefined : say('since', { day: { at: dueAt, show: 'day' } }) };
 }

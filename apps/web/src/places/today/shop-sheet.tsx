@@ -6,6 +6,7 @@ import { Sheet, SheetHeading } from '../../ui/sheet';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { Status, type State } from '../../ui/status';
+import { useTell } from '../../ui/use-tell';
 import { useSay } from '../../ui/voice';
 import { DeviationLine } from './deviation-line';
 import { ToDestroyLine } from './to-destroy-line';
@@ -16,6 +17,7 @@ import type { TodaySections } from './today-sections';
 /** Everything that waits for somebody, part by part; each line leads to its place. */
 export function ShopSheet({ sections }: { sections: TodaySections }) {
   const say = useSay('today');
+  const { tell } = useTell();
   const { zone } = useShop();
   const { onHold, openDeviations, toDestroy, running, toReview, cleared, inWork, overdueInstruments, plansMissing } = sections;
   return (
@@ -47,7 +49,7 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
             key={instrument.instrumentId}
             what={<SheetLink to="/shop/instruments">{instrument.name}</SheetLink>}
             note={say(codeOf('instrument', instrument.kind))}
-            verdict={<Status state="missed" {...whyOverdue(instrument, say)} />}
+            verdict={<Status state="missed" {...whyOverdue(instrument, say, tell)} />}
           />
         ))}
       />

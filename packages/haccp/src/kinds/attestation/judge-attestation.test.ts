@@ -8,18 +8,18 @@ const label = {
 };
 
 test.each([
-  ['yes with what was seen', { holds: true, seen: 'mustard and celery listed' }, 'met', 'yes: mustard and celery listed'],
-  ['no with what was seen', { holds: false, seen: 'mustard missing' }, 'missed', 'no: mustard missing'],
-  ['no without a word', { holds: false, seen: '' }, 'missed', 'no'],
-  ['a bare yes', { holds: true, seen: '  ' }, 'undetermined', 'yes'],
-  ['no answer', undefined, 'undetermined', 'no answer'],
-])('%s', (_case, answer, kind, measured) => {
-  expect(judgeAttestation(answer, label)).toMatchObject({ kind, measured, limit: label.statement });
+  ['yes with what was seen', { holds: true, seen: 'mustard and celery listed' }, 'met', 'attested-yes', 'mustard and celery listed'],
+  ['no with what was seen', { holds: false, seen: 'mustard missing' }, 'missed', 'attested-no', 'mustard missing'],
+  ['no without a word', { holds: false, seen: '' }, 'missed', 'attested-no', undefined],
+  ['a bare yes', { holds: true, seen: '  ' }, 'undetermined', 'attested-bare', undefined],
+  ['no answer', undefined, 'undetermined', 'not-attested', undefined],
+])('%s', (_case, answer, kind, finding, seen) => {
+  expect(judgeAttestation(answer, label)).toEqual({ kind, finding, figures: seen ? { seen } : {}, notes: [] });
 });
 
 test('where the moment is asked for, the record of it is enough', () => {
   const begun = { ...label, asks: 'moment' as const };
-  expect(judgeAttestation({ holds: true, seen: '' }, begun)).toMatchObject({ kind: 'met', measured: 'yes' });
+  expect(judgeAttestation({ holds: true, seen: '' }, begun)).toMatchObject({ kind: 'met', finding: 'attested-moment' });
   expect(judgeAttestation({ holds: false, seen: '' }, begun).kind).toBe('missed');
   expect(judgeAttestation(undefined, begun).kind).toBe('undetermined');
 });

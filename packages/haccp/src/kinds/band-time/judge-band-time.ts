@@ -1,5 +1,5 @@
 import { boundOf } from '../../quantity/bound';
-import { millisecondsOf, sayAbout } from '../../quantity/duration';
+import { millisecondsOf } from '../../quantity/duration';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { coldOver, warmOver, type Instant } from '../../thermal/instant';
 import { addToBandTime, copyOfTime, copyTime, instantOf, noTime, type Band, type BandTime } from '../../thermal/time-in-band';
@@ -7,8 +7,8 @@ import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { BandTimeLimit } from './band-time-limit';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
-import { sayBandTime, type BandFinding } from './say-band-time';
-import { sayLimit } from '../../limits/say-limit';
+import { byStraightLines } from '../../limits/by-straight-lines';
+import { bandTimeFound, type BandFinding } from './band-time-findings';
 import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Remark, Verdict } from '../../limits/verdict';
@@ -68,18 +68,15 @@ export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly Rem
   const { limit } = come;
   if (!come.last || !come.first) return nothingUsableIn(curveNotes);
   const last = come.last.colder;
-  const shared = { limit: sayLimit(limit, last.temperature.unit), source: limit.source };
   const fault = limitFault(limit);
   if (fault) return { ...unusableLimit(fault), notes: [...curveNotes] };
 
   const passage = passageOf(come, come.first, come.last, context);
   const { longest, straight } = passage.time;
   const finding = findingOf(passage, millisecondsOf(limit.maxSeconds), last, context);
-  const note = `By straight lines between the readings: ${sayAbout(straight)}.`;
   return {
-    notes: straight < longest ? [...curveNotes, note] : [...curveNotes],
-    ...shared,
-    ...sayBandTime(finding, passage.time, limit, last, passage.isInside, context.now),
+    notes: straight < longest ? [...curveNotes, byStraightLines('band', straight)] : [...curveNotes],
+    ...bandTimeFound(finding, passage.time, limit, last, passage.isInside, context.now),
   };
 }
 
@@ -125,12 +122,12 @@ function findingOf(
 ): BandFinding {
   // A straight-line time is good to far less than the clock's own millisecond; nothing closer is called.
   const sure = time.gap === undefined ? time.straight : time.straightOutsideGaps;
-  if (sure - most >= 1) return 'too long';
-  if (!isFinished && ended) return 'ended below';
+  if (sure - most >= 1) return 'too-long';
+  if (!isFinished && ended) return 'ended-below';
   if (!isFinished) return isInside && (now ?? last.at) - last.at > most - time.longest ? 'overdue' : 'running';
-  if (!isStartKnown) return 'start unknown';
+  if (!isStartKnown) return 'start-unknown';
   if (time.gap !== undefined) return 'gap';
-  return time.longest <= most ? 'in time' : 'not shown';
+  return time.longest <= most ? 'in-time' : 'not-shown';
 }
 
 /** The time between the start of the step and a first reading already inside the band: it may all have been inside. */

@@ -5,60 +5,55 @@ import { massOf, sayMass } from '../../quantity/weigh';
 import { doseFor } from './dose-for';
 import { judgeConcentration } from './judge-concentration';
 import type { ConcentrationLimit } from './concentration-limit';
+import { plainly } from '../../limits/plainly.test-data';
 
 const g = (value: number) => massOf({ value, unit: 'g' });
 const kg = (value: number) => massOf({ value, unit: 'kg' });
 const curingSalt = (grams: number, percent = 6.25) => ({ mass: g(grams), percent, name: 'curing salt' });
 
 test.each([
-  ['the standard dose of 2.5 g per kg', 2.5, 'met', '156.25 ppm', '0 ppm to spare'],
-  ['a hundredth of a gram more', 2.51, 'missed', '156.88 ppm', '0.63 ppm too much'],
-  ['a thousandth of a gram more', 2.501, 'missed', '156.31 ppm', '0.07 ppm too much'],
-  ['a thousandth of a gram less', 2.499, 'met', '156.19 ppm', '0.06 ppm to spare'],
-])('%s of 6.25 %% curing salt', (_case, grams, kind, measured, margin) => {
-  expect(judgeConcentration([curingSalt(grams)], kg(1), nitriteComminuted)).toMatchObject({ kind, measured, margin });
+  ['the standard dose of 2.5 g per kg', 2.5, 'ppm-within', '156.25 ppm', '0 ppm'],
+  ['a hundredth of a gram more', 2.51, 'ppm-above', '156.88 ppm', '0.63 ppm'],
+  ['a thousandth of a gram more', 2.501, 'ppm-above', '156.31 ppm', '0.07 ppm'],
+  ['a thousandth of a gram less', 2.499, 'ppm-within', '156.19 ppm', '0.06 ppm'],
+])('%s of 6.25 %% curing salt', (_case, grams, finding, ppm, by) => {
+  const isWithin = finding === 'ppm-within';
+  expect(plainly(judgeConcentration([curingSalt(grams)], kg(1), nitriteComminuted))).toMatchObject({
+    ...{ kind: isWithin ? 'met' : 'missed', finding, weighed: ppm, judged: ppm, [isWithin ? 'spare' : 'by']: by },
+  });
 });
 
 test('a difference two decimals would hide is shown with as many as it takes', () => {
   const hairOver = judgeConcentration([{ mass: massOf({ value: 25, unit: 'kg' }) + 1n, percent: 6.25 }], kg(10_000), nitriteComminuted);
-  expect(hairOver).toMatchObject({ kind: 'missed', measured: 'just above 156.25 ppm' });
+  expect(plainly(hairOver)).toMatchObject({ kind: 'missed', judged: 'just-above: 156.25 ppm' });
   const littleOver = judgeConcentration([curingSalt(250.001)], kg(100), nitriteComminuted);
-  expect(littleOver).toMatchObject({ kind: 'missed', measured: '156.251 ppm' });
+  expect(plainly(littleOver)).toMatchObject({ kind: 'missed', judged: '156.251 ppm' });
 });
 
 test('too little is undetermined and says how much more to add', () => {
   const verdict = judgeConcentration([curingSalt(18.8)], kg(10), nitriteComminutedRefrigerated);
-  expect(verdict).toMatchObject({
-    kind: 'undetermined',
-    measured: '117.5 ppm',
-    margin: '2.5 ppm short',
-    next: 'Add 0.4 g more curing salt (6.25 %) to reach the least allowed.',
+  expect(plainly(verdict)).toMatchObject({
+    ...{ kind: 'undetermined', finding: 'ppm-below', weighed: '117.5 ppm', by: '2.5 ppm', least: '120 ppm' },
+    ...{ add: '0.4 g', ingredient: 'ingredient-of: curing salt, 6.25 %' },
   });
 });
 
 test('the amount to add is never rounded past the most allowed', () => {
   const small = judgeConcentration([curingSalt(0.19)], massOf({ value: 100, unit: 'g' }), nitriteComminutedRefrigerated);
-  expect(small).toMatchObject({
-    kind: 'undetermined',
-    next: 'Add 0.01 g more curing salt (6.25 %) to reach the least allowed.',
-  });
+  expect(plainly(small)).toMatchObject({ kind: 'undetermined', add: '0.01 g' });
 });
 
-test('too much says how much, what meat would do, and who decides', () => {
+test('too much says how much, and what meat would do', () => {
   const verdict = judgeConcentration([curingSalt(30)], kg(10), nitriteComminuted);
-  expect(verdict).toMatchObject({ kind: 'missed', measured: '187.5 ppm', margin: '31.25 ppm too much' });
-  expect(verdict).toMatchObject({
-    next:
-      '5 g too much curing salt (6.25 %). Hold the lot: 2 kg (4.41 lb) more meat would bring it back; ' +
-      'whether that is done is for the responsible person to decide.',
+  expect(plainly(verdict)).toMatchObject({
+    ...{ kind: 'missed', finding: 'ppm-above', weighed: '187.5 ppm', by: '31.25 ppm', most: '156.25 ppm' },
+    ...{ tooMuch: '5 g', ingredient: 'ingredient-of: curing salt, 6.25 %', meat: 'in-both: 2 kg, 4.41 lb' },
   });
 });
 
 test('a content that the name says already is not said twice', () => {
   const named = { ...curingSalt(30), name: 'Curing salt 6.25 %' };
-  expect(judgeConcentration([named], kg(10), nitriteComminuted)).toMatchObject({
-    next: expect.stringMatching(/^5 g too much Curing salt 6.25 %\. Hold/),
-  });
+  expect(plainly(judgeConcentration([named], kg(10), nitriteComminuted))).toMatchObject({ ingredient: 'Curing salt 6.25 %' });
 });
 
 test.each([
@@ -71,25 +66,20 @@ test.each([
 
 test('several portions of different strength add up exactly', () => {
   const portions = [curingSalt(10), curingSalt(10), { mass: g(5), percent: 6.25, name: 'curing salt' }];
-  expect(judgeConcentration(portions, kg(10), nitriteComminuted)).toMatchObject({
-    kind: 'met',
-    measured: '156.25 ppm',
-  });
+  expect(plainly(judgeConcentration(portions, kg(10), nitriteComminuted))).toMatchObject({ kind: 'met', judged: '156.25 ppm' });
   expect(judgeConcentration([...portions, curingSalt(0.001, 0.0001)], kg(10), nitriteComminuted).kind).toBe('missed');
 });
 
 test.each([
-  ['no meat weighed', [curingSalt(25)], 0n],
-  ['nothing weighed', [], kg(10)],
-  ['a content above 100 %', [curingSalt(25, 101)], kg(10)],
-  ['a content that is no number', [curingSalt(25, NaN)], kg(10)],
-  ['a content of five decimals', [curingSalt(25, 6.25001)], kg(10)],
-  ['a weight below zero', [{ mass: -1n, percent: 6.25 }], kg(10)],
-])('%s is undetermined', (_case, portions, meat) => {
-  expect(judgeConcentration(portions, meat, nitriteComminuted)).toMatchObject({
-    kind: 'undetermined',
-    measured: 'nothing usable',
-  });
+  ['no meat weighed', [curingSalt(25)], 0n, 'meat-not-weighed'],
+  ['nothing weighed', [], kg(10), 'nothing-weighed'],
+  ['a content above 100 %', [curingSalt(25, 101)], kg(10), 'portion-unusable'],
+  ['a content that is no number', [curingSalt(25, NaN)], kg(10), 'portion-unusable'],
+  ['a content that is no number, of what has no name', [{ mass: g(1), percent: NaN }], kg(10), 'portion-unusable'],
+  ['a content of five decimals', [curingSalt(25, 6.25001)], kg(10), 'portion-unusable'],
+  ['a weight below zero', [{ mass: -1n, percent: 6.25 }], kg(10), 'portion-unusable'],
+])('%s is undetermined', (_case, portions, meat, finding) => {
+  expect(judgeConcentration(portions, meat, nitriteComminuted)).toMatchObject({ kind: 'undetermined', finding });
 });
 
 test('a limit without a usable figure is undetermined', () => {
@@ -120,18 +110,19 @@ test('the most of a dose is met and a femtogram more is missed, for any meat and
 /** 80 mg/kg of the ion are 80 × 68.99526928 ÷ 46.0055 = 119.977… mg/kg of sodium nitrite. */
 const asIon = { ...nitriteComminuted, max: 8000, countedAs: 'NO₂' as const, printed: '80 mg/kg as NO₂ ion' };
 test.each([
-  ['19.196 g of 6.25 % on 10 kg', 19.196, 'met', '79.998 ppm as NO₂'],
-  ['19.197 g', 19.197, 'missed', '80.003 ppm as NO₂'],
-  ['20 g', 20, 'missed', '83.35 ppm as NO₂'],
-])('counted as the ion: %s', (_case, grams, kind, measured) => {
-  expect(judgeConcentration([curingSalt(grams)], kg(10), asIon)).toMatchObject({ kind, measured });
+  ['19.196 g of 6.25 % on 10 kg', 19.196, 'met', 'counted-as: 79.998 ppm, NO₂'],
+  ['19.197 g', 19.197, 'missed', 'counted-as: 80.003 ppm, NO₂'],
+  ['20 g', 20, 'missed', 'counted-as: 83.35 ppm, NO₂'],
+])('counted as the ion: %s', (_case, grams, kind, judged) => {
+  expect(plainly(judgeConcentration([curingSalt(grams)], kg(10), asIon))).toMatchObject({ kind, judged });
 });
 
 test('the dose counts the ion too, and what is too much is said in curing salt and meat', () => {
   expect(sayMass(doseFor(asIon, kg(10), 6.25)?.most ?? 0n, 'g', 4, 'down')).toBe('19.1963 g');
-  expect(judgeConcentration([curingSalt(20)], kg(10), asIon)).toMatchObject({
-    next: expect.stringMatching(/^0.81 g too much curing salt \(6.25 %\). Hold the lot: 418.7 g more meat/),
-  });
+  expect(plainly(judgeConcentration([curingSalt(20)], kg(10), asIon))).toMatchObject({ tooMuch: '0.81 g', meat: '418.7 g' });
+  const hair = { mass: g(20), percent: 6.25, name: '' };
+  const justOver = judgeConcentration([{ ...hair, mass: (doseFor(asIon, kg(10), 6.25)?.most ?? 0n) + 1n }], kg(10), asIon);
+  expect(plainly(justOver)).toMatchObject({ judged: 'just-above-as: 80 ppm, NO₂', ingredient: 'an-ingredient: 6.25 %' });
 });
 
 test('an ion the substance does not hold cannot be counted', () => {
@@ -152,46 +143,32 @@ test.each([
 
 test('a limit with a least alone is met from there on, with what is to spare above it', () => {
   const least: ConcentrationLimit = { ...nitriteComminutedRefrigerated, max: undefined, printed: '120 ppm' };
-  expect(judgeConcentration([curingSalt(2)], kg(1), least)).toMatchObject({
-    kind: 'met',
-    margin: '5 ppm to spare',
-    limit: '≥ 120 ppm',
-  });
-  expect(judgeConcentration([curingSalt(1.9)], kg(1), least)).toMatchObject({
-    kind: 'undetermined',
-    next: 'Add 0.1 g more curing salt (6.25 %) to reach the least allowed.',
-  });
+  expect(plainly(judgeConcentration([curingSalt(2)], kg(1), least))).toMatchObject({ kind: 'met', spare: '5 ppm' });
+  expect(plainly(judgeConcentration([curingSalt(1.9)], kg(1), least))).toMatchObject({ kind: 'undetermined', add: '0.1 g' });
 });
 
 test('where no step of a scale lies between the least and the most, what is missing is said to the nanogram', () => {
   const one: ConcentrationLimit = { ...nitriteComminutedRefrigerated, min: 12_000, max: 12_000, printed: '120 ppm' };
-  expect(judgeConcentration([curingSalt(1.9)], g(1000.1), one)).toMatchObject({
-    kind: 'undetermined',
-    next: 'Add 0.020192 g more curing salt (6.25 %) to reach the least allowed.',
-  });
+  expect(plainly(judgeConcentration([curingSalt(1.9)], g(1000.1), one))).toMatchObject({ kind: 'undetermined', add: '0.020192 g' });
 });
 
 test('too little from an ingredient that holds none asks for one that does', () => {
-  expect(judgeConcentration([curingSalt(20, 0)], kg(10), nitriteComminutedRefrigerated)).toMatchObject({
-    kind: 'undetermined',
-    measured: '0 ppm',
-    next: 'Weigh an ingredient that contains the substance.',
-  });
+  const judged = plainly(judgeConcentration([curingSalt(20, 0)], kg(10), nitriteComminutedRefrigerated));
+  expect(judged).toMatchObject({ kind: 'undetermined', finding: 'ppm-below', weighed: '0 ppm' });
+  expect(judged).not.toHaveProperty('add');
 });
 
 test('too much says nothing of the last ingredient when that one holds none', () => {
-  expect(judgeConcentration([curingSalt(2.6), curingSalt(5, 0)], kg(1), nitriteComminuted)).toMatchObject({
-    kind: 'missed',
-    next: expect.stringMatching(/^Hold the lot: 40 g more meat would bring it back;/),
-  });
+  const judged = plainly(judgeConcentration([curingSalt(2.6), curingSalt(5, 0)], kg(1), nitriteComminuted));
+  expect(judged).toMatchObject({ kind: 'missed', meat: '40 g' });
+  expect(judged).not.toHaveProperty('tooMuch');
 });
 
 test('where none is allowed, no meat brings it back', () => {
   const none: ConcentrationLimit = { ...nitriteComminuted, max: 0, maxThousandths: undefined, printed: 'none' };
-  expect(judgeConcentration([curingSalt(1)], kg(1), none)).toMatchObject({
-    kind: 'missed',
-    next: expect.stringMatching(/^1 g too much curing salt .6.25 %.\. Hold the lot: whether that is done/),
-  });
+  const judged = plainly(judgeConcentration([curingSalt(1)], kg(1), none));
+  expect(judged).toMatchObject({ kind: 'missed', tooMuch: '1 g' });
+  expect(judged).not.toHaveProperty('meat');
   expect(judgeConcentration([curingSalt(1, 0)], kg(1), none).kind).toBe('met');
 });
 
@@ -200,9 +177,8 @@ test('nitrate is counted as its ion where the limit counts that', () => {
   const shared = { kind: 'concentration', substance: 'sodium nitrate', countedAs: 'NO₃', printed: 'an example' } as const;
   const ion: ConcentrationLimit = { ...shared, max: 7295, source };
   // NO₃ ÷ NaNO₃ = 62.0049 ÷ 84.99466928 by standard atomic weights: 100 ppm of the salt are 72.95 ppm of the ion.
-  expect(judgeConcentration([{ mass: g(1), percent: 10 }], kg(1), ion)).toMatchObject({
-    kind: 'missed',
-    measured: '72.952 ppm as NO₃',
+  expect(plainly(judgeConcentration([{ mass: g(1), percent: 10 }], kg(1), ion))).toMatchObject({
+    ...{ kind: 'missed', judged: 'counted-as: 72.952 ppm, NO₃' },
   });
   expect(judgeConcentration([{ mass: g(0.99), percent: 10 }], kg(1), ion).kind).toBe('met');
 });
@@ -213,11 +189,10 @@ describe('scales that may be wrong', () => {
   // 11 g × 6.25 % ÷ 4600 g is 149.46 ppm, 12 g × 6.25 % ÷ 4600 g is 163.04 ppm.
   test('11.5 g on 4.6 kg, read to half a gram, spans 149 to 163 ppm and is not met by 156', () => {
     expect(judgeConcentration([curingSalt(11.5)], kg(4.6), nitriteComminuted).kind).toBe('met');
-    expect(judgeConcentration([wrongBy(11.5, 0.5)], kg(4.6), nitriteComminuted)).toMatchObject({
-      kind: 'missed',
-      measured: '156.25 ppm (149.46 ppm to 163.04 ppm within the scales’ error)',
-      margin: '6.8 ppm too much',
-      notes: ['The worse within what the scales may be wrong by is judged.'],
+    const judged = judgeConcentration([wrongBy(11.5, 0.5)], kg(4.6), nitriteComminuted);
+    expect(judged.notes).toEqual([{ code: 'worse-within-scales' }]);
+    expect(plainly(judged)).toMatchObject({
+      ...{ kind: 'missed', weighed: '156.25 ppm', leastIn: '149.46 ppm', mostIn: '163.04 ppm', judged: '163.04 ppm', by: '6.8 ppm' },
     });
   });
 
@@ -226,7 +201,7 @@ describe('scales that may be wrong', () => {
     expect(judgeConcentration([curingSalt(11.4)], kg(4.6), nitriteComminuted, g(41)).kind).toBe('missed');
     expect(judgeConcentration([curingSalt(11.4)], g(40), nitriteComminuted, g(40))).toMatchObject({
       kind: 'undetermined',
-      because: 'The meat block weighs no more than its scale may be wrong by.',
+      finding: 'meat-within-error',
     });
   });
 
@@ -234,7 +209,7 @@ describe('scales that may be wrong', () => {
     const between = { ...nitriteComminuted, min: 12_000 };
     const doubt = { most: { substance: g(0.7), base: kg(4.5) }, least: { substance: g(0.6), base: kg(4.7) } };
     const judged = judgeConcentration([curingSalt(11)], kg(4.6), between, doubt);
-    expect(judged).toMatchObject({ kind: 'met', measured: '149.46 ppm (127.66 ppm to 155.56 ppm within the scales’ error)' });
+    expect(plainly(judged)).toMatchObject({ kind: 'met', weighed: '149.46 ppm', leastIn: '127.66 ppm', mostIn: '155.56 ppm' });
     const more = { ...doubt, most: { substance: g(0.71), base: kg(4.5) } };
     expect(judgeConcentration([curingSalt(11)], kg(4.6), between, more).kind).toBe('missed');
     const less = { ...doubt, least: { substance: g(0.5), base: kg(4.7) } };
@@ -243,13 +218,13 @@ describe('scales that may be wrong', () => {
 
   test('within both bounds it is met; below the least it is open', () => {
     const between = { ...nitriteComminuted, min: 12_000, max: 20_000, maxThousandths: undefined };
-    const judged = (grams: number) => judgeConcentration([wrongBy(grams, 0.5)], kg(4.6), between);
-    expect(judged(9.5)).toMatchObject({ kind: 'met', margin: '64.13 ppm to spare' });
-    expect(judged(14)).toMatchObject({ kind: 'met', margin: '2.98 ppm to spare' });
-    expect(judged(9)).toMatchObject({ kind: 'undetermined', margin: '4.52 ppm short' });
+    const judged = (grams: number) => plainly(judgeConcentration([wrongBy(grams, 0.5)], kg(4.6), between));
+    expect(judged(9.5)).toMatchObject({ kind: 'met', spare: '64.13 ppm' });
+    expect(judged(14)).toMatchObject({ kind: 'met', spare: '2.98 ppm' });
+    expect(judged(9)).toMatchObject({ kind: 'undetermined', by: '4.52 ppm' });
     expect(judged(0.4).kind).toBe('undetermined');
     const least = { ...between, max: undefined };
-    expect(judgeConcentration([wrongBy(9.5, 0.5)], kg(4.6), least)).toMatchObject({ kind: 'met', margin: '2.28 ppm to spare' });
+    expect(plainly(judgeConcentration([wrongBy(9.5, 0.5)], kg(4.6), least))).toMatchObject({ kind: 'met', spare: '2.28 ppm' });
   });
 
   test('a larger error never turns what is not met into met, and a dose allowing for it is met', () => {

@@ -1,14 +1,14 @@
 import type { Ratio } from '../../formula/curing-species';
 import type { Share } from '../../formula/within-scales';
-import { decimalText } from '../../quantity/decimal';
 import { divide } from '../../quantity/divide';
 import { partsPerMillion, sayPercent } from '../../quantity/percent';
-import { sayMass } from '../../quantity/weigh';
+import { amountOf, differenceOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
+import { roundedMass } from '../../quantity/weigh';
 import { countedShare, isCountable } from './counted-as';
 import { mostThousandths } from './dose-for';
 import type { ConcentrationLimit } from './concentration-limit';
-import { sayLimit } from '../../limits/say-limit';
-import type { Saying } from '../../limits/told';
+import type { Figure, Figures, Found, Phrase, Verdict } from '../../limits/verdict';
 
 /**
  * One weighing that brings the substance in: femtograms of the ingredient, its content of the substance in percent, and
@@ -16,7 +16,7 @@ import type { Saying } from '../../limits/told';
  */
 export type Portion = { mass: bigint; percent: number; name?: string; error?: bigint };
 
-type Said = Pick<Saying, 'kind' | 'margin' | 'because' | 'next' | 'spare'>;
+type Decided = Pick<Verdict, 'kind' | 'spare'> & Found;
 /**
  * Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. Where
  * the limit counts an ion, both are scaled by `share`, so that the fraction is what the limit counts.
@@ -36,31 +36,23 @@ export function judgeConcentration(
   meatBlock: bigint,
   limit: ConcentrationLimit,
   doubt: bigint | Extremes = 0n,
-): Saying {
-  const printed = sayLimit(limit);
+): Verdict {
   const unusable = whatIsWrong(limit) ?? whatIsMissing(portions, meatBlock);
-  if (unusable) {
-    const measured = 'nothing usable';
-    return { kind: 'undetermined', measured, limit: printed, notes: [], source: limit.source, ...unusable };
-  }
+  if (unusable) return { kind: 'undetermined', ...unusable, notes: [] };
 
   const as = ingoingOf(portions, meatBlock, limit, 0n, 0n);
   const [most, least] =
     typeof doubt === 'bigint'
       ? [ingoingOf(portions, meatBlock, limit, 1n, doubt), ingoingOf(portions, meatBlock, limit, -1n, doubt)]
       : [ingoingAt(as, doubt.most), ingoingAt(as, doubt.least)];
-  const shared = { limit: printed, source: limit.source };
-  if (as.substance === most.substance && as.meat === most.meat) {
-    const measured = sayPpm(as);
-    return { ...shared, measured, notes: [], ...decide(as, measured) };
-  }
-  if (most.meat <= 0n) {
-    const because = 'The meat block weighs no more than its scale may be wrong by.';
-    return { ...shared, kind: 'undetermined', measured: sayPpm(as), notes: [], because, next: 'Weigh on a finer scale.' };
-  }
-  const measured = `${sayPpm(as)} (${sayFigure(least)} to ${sayFigure(most)} within the scales’ error)`;
-  return { ...shared, measured, notes: [WITHIN_ERROR], ...decideWithin(most, least) };
+  const weighed = ppmOf(as);
+  if (as.substance === most.substance && as.meat === most.meat) return { ...withFigures(decide(as), { weighed }), notes: [] };
+  if (most.meat <= 0n) return { kind: 'undetermined', finding: 'meat-within-error', figures: { weighed }, notes: [] };
+  const between = { weighed, leastIn: plainPpm(least), mostIn: plainPpm(most) };
+  return { ...withFigures(decideWithin(most, least), between), notes: [{ code: 'worse-within-scales' }] };
 }
+
+const withFigures = (decided: Decided, beside: Figures): Decided => ({ ...decided, figures: { ...decided.figures, ...beside } });
 
 /** Pure substance and meat, where it is the most ppm and where it is the least. */
 export type Extremes = { most: Share; least: Share };
@@ -71,13 +63,11 @@ const ingoingAt = (as: Ingoing, { substance, base }: Share): Ingoing => ({
   meat: base * as.share.denominator,
 });
 
-const WITHIN_ERROR = 'The worse within what the scales may be wrong by is judged.';
-
 /** Too much governs, then too little. */
-function decideWithin(most: Ingoing, least: Ingoing): Said {
-  const atMost = decide(most, sayPpm(most));
+function decideWithin(most: Ingoing, least: Ingoing): Decided {
+  const atMost = decide(most);
   if (atMost.kind === 'missed') return atMost;
-  const atLeast = decide(least, sayPpm(least));
+  const atLeast = decide(least);
   const hasMost = mostThousandths(most.limit) !== undefined;
   return hasMost && atLeast.kind === 'met' ? atMost : atLeast;
 }
@@ -100,32 +90,29 @@ function ingoingOf(portions: readonly Portion[], meatBlock: bigint, limit: Conce
 
 const atLeastNone = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
-function whatIsWrong(limit: ConcentrationLimit): Pick<Saying, 'because' | 'next'> | undefined {
+function whatIsWrong(limit: ConcentrationLimit): Found | undefined {
   const { min, max, maxThousandths } = limit;
   const figures = [min, max, maxThousandths].filter((figure) => figure !== undefined);
   const isSound = isCountable(limit) && figures.length > 0 && figures.every((figure) => Number.isSafeInteger(figure) && figure >= 0);
-  return isSound ? undefined : { because: 'The limit has no usable figure to compare with.', next: 'Correct the limit in the plan.' };
+  return isSound ? undefined : { finding: 'limit-without-figure', figures: {} };
 }
 
-function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Pick<Saying, 'because' | 'next'> | undefined {
-  if (meatBlock <= 0n) return { because: 'The meat block has no weight yet.', next: 'Weigh the trimmed meat first.' };
-  if (portions.length === 0) return { because: 'Nothing has been weighed yet.', next: 'Weigh the ingredient.' };
+function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Found | undefined {
+  if (meatBlock <= 0n) return { finding: 'meat-not-weighed', figures: {} };
+  if (portions.length === 0) return { finding: 'nothing-weighed', figures: {} };
   const bad = portions.find(({ mass, percent }) => mass < 0n || partsPerMillion(percent) === undefined);
-  if (!bad) return undefined;
-  return {
-    because: `${nameOf(bad)} has no usable weight or content.`,
-    next: 'Correct the weighing or the content of the ingredient.',
-  };
+  return bad && { finding: 'portion-unusable', figures: { ingredient: nameOf(bad) } };
 }
 
-function decide(ingoing: Ingoing, said: string): Said {
+function decide(ingoing: Ingoing): Decided {
   const most = mostThousandths(ingoing.limit);
   const least = leastThousandths(ingoing.limit);
-  if (most !== undefined && thousandthsOver(ingoing, most) > 0n) return sayTooMuch(ingoing, said, most);
-  if (least !== undefined && thousandthsOver(ingoing, least) < 0n) return sayTooLittle(ingoing, said, least);
+  if (most !== undefined && thousandthsOver(ingoing, most) > 0n) return tooMuch(ingoing, most);
+  if (least !== undefined && thousandthsOver(ingoing, least) < 0n) return tooLittle(ingoing, least);
   // A sound limit has one of the two.
-  const spare = most === undefined ? thousandthsOver(ingoing, least as bigint) : -thousandthsOver(ingoing, most);
-  return { kind: 'met', because: `${said} is within the limit.`, ...marginOf(spare, ingoing, 'to spare') };
+  const over = most === undefined ? thousandthsOver(ingoing, least as bigint) : -thousandthsOver(ingoing, most);
+  const { by, spare } = marginOf(over, ingoing);
+  return { kind: 'met', finding: 'ppm-within', figures: { judged: ppmOf(ingoing), spare: by }, spare };
 }
 
 const leastThousandths = ({ min }: ConcentrationLimit): bigint | undefined => (min === undefined ? undefined : BigInt(min) * 10n);
@@ -133,84 +120,93 @@ const leastThousandths = ({ min }: ConcentrationLimit): bigint | undefined => (m
 /** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
 const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint): bigint => substance * 1000n - bound * meat;
 
-function sayTooMuch(ingoing: Ingoing, said: string, most: bigint): Said {
-  const { portion, meat, substance, share, limit } = ingoing;
+function tooMuch(ingoing: Ingoing, most: bigint): Decided {
+  const { portion, meat, substance, share } = ingoing;
   const parts = countedParts(ingoing);
   const over = thousandthsOver(ingoing, most);
-  const ingredient = parts === 0n ? '' : `${sayGramsUp(divide(over, parts * 1000n, 'up'))} too much ${nameOf(portion)}. `;
+  const { by, spare } = marginOf(-over, ingoing);
   const missing = most === 0n ? 0n : divide(substance * 1000n - meat * most, most * share.denominator, 'up');
-  const moreMeat = most === 0n ? '' : ` ${sayMeatUp(missing)} more meat would bring it back;`;
   return {
     kind: 'missed',
-    because: `${said} is above the most allowed, ${limit.printed}.`,
-    next: `${ingredient}Hold the lot:${moreMeat} whether that is done is for the responsible person to decide.`,
-    ...marginOf(-over, ingoing, 'too much'),
+    finding: 'ppm-above',
+    figures: {
+      ...{ judged: ppmOf(ingoing), by, most: amountOf(most, 'ppm') },
+      ...(parts > 0n && { tooMuch: gramsUp(divide(over, parts * 1000n, 'up')), ingredient: nameOf(portion) }),
+      ...(most > 0n && { meat: meatUp(missing) }),
+    },
+    spare,
   };
 }
 
-function sayTooLittle(ingoing: Ingoing, said: string, least: bigint): Said {
+function tooLittle(ingoing: Ingoing, least: bigint): Decided {
   const { portion, meat, substance, limit } = ingoing;
   const parts = countedParts(ingoing);
   const short = -thousandthsOver(ingoing, least);
-  const because = `${said} is below the least allowed, ${decimalText(least, 3)} ppm.`;
-  const margin = marginOf(-short, ingoing, 'short');
-  if (parts === 0n) return { kind: 'undetermined', ...margin, because, next: 'Weigh an ingredient that contains the substance.' };
-  const missing = divide(short, parts * 1000n, 'up');
+  const { by, spare } = marginOf(-short, ingoing);
+  const figures = { judged: ppmOf(ingoing), by, least: amountOf(least, 'ppm') };
+  if (parts === 0n) return { kind: 'undetermined', finding: 'ppm-below', figures, spare };
   const most = mostThousandths(limit);
   const room = most === undefined ? undefined : divide(most * meat - substance * 1000n, parts * 1000n, 'down');
-  return {
-    kind: 'undetermined',
-    ...margin,
-    because,
-    next: `Add ${sayWeighable(missing, room)} more ${nameOf(portion)} to reach the least allowed.`,
-  };
+  const add = weighable(divide(short, parts * 1000n, 'up'), room);
+  return { kind: 'undetermined', finding: 'ppm-below', figures: { ...figures, add, ingredient: nameOf(portion) }, spare };
 }
 
 /** What the limit counts in a million parts of the last ingredient weighed. */
 const countedParts = ({ portion, share }: Ingoing): bigint => BigInt(partsPerMillion(portion.percent) as number) * share.numerator;
 
-function marginOf(spare: bigint, { meat }: Ingoing, word: string) {
+function marginOf(spare: bigint, { meat }: Ingoing): { by: Quantity; spare: number } {
   const hundredths = divide(spare, meat * 10n, 'down');
-  const size = hundredths < 0n ? -hundredths : hundredths;
-  return { margin: `${decimalText(size, 2)} ppm ${word}`, spare: Number(hundredths) };
+  return { by: differenceOf(hundredths, 'ppm', 2), spare: Number(hundredths) };
+}
+
+/** As the limit counts it: "79.998 ppm as NO₂". */
+function ppmOf(ingoing: Ingoing): Figure {
+  const { countedAs } = ingoing.limit;
+  const ppm = plainPpm(ingoing);
+  if (!countedAs) return ppm;
+  return 'code' in ppm
+    ? { code: `${ppm.code}-as`, figures: { ...ppm.figures, as: countedAs } }
+    : { code: 'counted-as', figures: { ppm, as: countedAs } };
 }
 
 /** The ppm to two decimals; to three or four, or in words, where fewer would look like a bound it is not on. */
-function sayPpm(ingoing: Ingoing): string {
-  const { countedAs } = ingoing.limit;
-  return countedAs ? `${sayFigure(ingoing)} as ${countedAs}` : sayFigure(ingoing);
-}
-
-function sayFigure(ingoing: Ingoing, decimals = 2): string {
+function plainPpm(ingoing: Ingoing, decimals = 2): Quantity | Phrase {
   const { substance, meat, limit } = ingoing;
   const scale = 10n ** BigInt(decimals);
   const shown = divide(substance * scale, meat, 'nearest');
   const looksOn = [leastThousandths(limit), mostThousandths(limit)].find(
     (bound) => bound !== undefined && shown * 1000n === bound * scale && thousandthsOver(ingoing, bound) !== 0n,
   );
-  if (looksOn === undefined) return `${decimalText(shown, decimals)} ppm`;
-  if (decimals < 4) return sayFigure(ingoing, decimals + 1);
-  return `just ${thousandthsOver(ingoing, looksOn) > 0n ? 'above' : 'below'} ${decimalText(looksOn, 3)} ppm`;
+  if (looksOn === undefined) return amountOf(shown, 'ppm', decimals);
+  if (decimals < 4) return plainPpm(ingoing, decimals + 1);
+  const side = thousandthsOver(ingoing, looksOn) > 0n ? 'above' : 'below';
+  return { code: `just-${side}`, figures: { bound: amountOf(looksOn, 'ppm') } };
 }
 
 /** The smallest step a scale shows that reaches the least without passing the most. */
-function sayWeighable(missing: bigint, room: bigint | undefined): string {
+function weighable(missing: bigint, room: bigint | undefined): Quantity {
   for (const decimals of [1, 2, 3]) {
     const step = 10n ** BigInt(15 - decimals);
     const rounded = divide(missing, step, 'up') * step;
-    if (room === undefined || rounded <= room) return sayMass(rounded, 'g', decimals);
+    if (room === undefined || rounded <= room) return roundedMass(rounded, 'g', decimals);
   }
-  return sayMass(missing, 'g', 9, 'up');
+  return roundedMass(missing, 'g', 9, 'up');
 }
 
-const sayGramsUp = (femtograms: bigint): string => sayMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
+const gramsUp = (femtograms: bigint): Quantity => roundedMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
 
 /** Meat by the gram says nothing on a scale that weighs pounds: from a kilogram on in both. */
-const sayMeatUp = (femtograms: bigint): string =>
-  femtograms < 10n ** 18n ? sayGramsUp(femtograms) : `${sayMass(femtograms, 'kg', 2, 'up')} (${sayMass(femtograms, 'lb', 2, 'up')})`;
+const meatUp = (femtograms: bigint): Figure =>
+  femtograms < 10n ** 18n
+    ? gramsUp(femtograms)
+    : { code: 'in-both', figures: { metric: roundedMass(femtograms, 'kg', 2, 'up'), us: roundedMass(femtograms, 'lb', 2, 'up') } };
 
-const nameOf = ({ name, percent }: Portion): string => {
-  const known = name?.trim() || 'of the ingredient';
-  const isUntold = partsPerMillion(percent) !== undefined && !known.includes(sayPercent(percent));
-  return isUntold ? `${known} (${sayPercent(percent)})` : known;
-};
+/** Its name, with the content where the name does not tell it. */
+function nameOf({ name, percent }: Portion): Figure {
+  const known = name?.trim();
+  const parts = partsPerMillion(percent);
+  if (parts === undefined) return known ?? { code: 'an-ingredient' };
+  const content = amountOf(parts, '%', 4);
+  if (!known) return { code: 'an-ingredient', figures: { content } };
+  return known.includes(sayPercent(percent)) ? known : { code: 'ingredient-of', figures: { name: known, content } };
+}

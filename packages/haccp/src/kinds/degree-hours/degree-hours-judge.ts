@@ -1,4 +1,4 @@
-import { sayErrors } from '../../instruments/instrument-errors';
+import { notedError } from '../../instruments/noted-error';
 import { errorOf, usableContext, type CurveContext } from '../../limits/curve-context';
 import type { Series } from '../../limits/series';
 import type { Verdict } from '../../limits/verdict';
@@ -17,7 +17,7 @@ export const degreeHoursJudge: SeriesJudge<DegreeHoursLimit> = {
 /** Every probe of the chamber by itself: the worst governs. Without a recorded start nothing is met. */
 function judgeChambers({ temperatures, acid }: Series, limit: DegreeHoursLimit, context: CurveContext): Verdict {
   const { startAt, ended, acidError } = usableContext(context);
-  const allowed = acidError ? sayErrors({ pH: acidError }).map((said) => `An error of ${said} is allowed for.`) : [];
+  const allowed = acidError ? [notedError(acidError, 'pH')] : [];
   return worstByName(
     [...byProbe(temperatures)].map(([probe, chamber]) => {
       const verdict = judgeFermentation({ chamber, error: errorOf(context), acid, startAt, ended }, limit);

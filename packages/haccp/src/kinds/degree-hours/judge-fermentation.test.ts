@@ -7,6 +7,7 @@ import type { AcidReading } from './acid-reached';
 import { degreeHoursFahrenheit, type FermentationLimit } from './fermentation-limit';
 import { addUpDegreeHours } from './add-up-degree-hours';
 import { judgeFermentation } from './judge-fermentation';
+import { plainly } from '../../limits/plainly.test-data';
 
 const HOUR = 3_600_000;
 const at = (hours: number, fahrenheit: number): CurveReading => ({
@@ -21,27 +22,25 @@ const judge = (
   how: { startAt?: number; ended?: boolean } = {},
   limit = degreeHoursFahrenheit,
 ) => judgeFermentation({ chamber, acid, startAt: 0, ended: true, ...how }, limit);
+const found = (...judged: Parameters<typeof judge>) => plainly(judge(...judged));
+
+const notShownIn = (piece: string) => ({ code: 'acid-not-shown', figures: { piece } });
+const leftOut = (count: number) => ({ code: 'acid-left-out', figures: { count } });
 
 test('a fermentation in time says how many there were and how many to spare', () => {
-  expect(judge(hourly(55, 80), [pH(0, 5.8), pH(50, 5.35), pH(55, 5.3)])).toEqual({
-    kind: 'met',
-    measured: '1100 °F·h, chamber at most 80 °F',
-    limit: '≤ 1200 °F·h until pH 5.3',
-    margin: '100 °F·h to spare',
-    spare: 100,
-    because: 'pH 5.3 was reached after at most 1100 °F·h; 1200 °F·h are allowed.',
-    notes: [],
-    source: degreeHoursFahrenheit.source,
+  const verdict = judge(hourly(55, 80), [pH(0, 5.8), pH(50, 5.35), pH(55, 5.3)]);
+  expect(verdict).toMatchObject({ spare: 100, notes: [] });
+  expect(plainly(verdict)).toEqual({
+    ...{ kind: 'met', finding: 'fermentation-in-time', pH: '5.3 pH' },
+    ...{ most: '1100 °F·h', hottest: '80 °F', allowed: '1200 °F·h', spare: '100 °F·h' },
   });
 });
 
 test('exactly the limit is met, one millisecond more is not', () => {
   expect(judge(hourly(60, 80), [pH(60, 5.3)]).kind).toBe('met');
   const later = 60 + 1 / HOUR;
-  expect(judge([...hourly(60, 80), at(later, 80)], [pH(later, 5.3)])).toMatchObject({
-    kind: 'missed',
-    margin: '0.1 °F·h too many',
-    next: 'Hold the lot and follow the corrective action of the plan.',
+  expect(found([...hourly(60, 80), at(later, 80)], [pH(later, 5.3)])).toMatchObject({
+    ...{ kind: 'missed', finding: 'fermentation-too-many', over: '0.1 °F·h', sure: '1200.1 °F·h' },
   });
 });
 
@@ -56,74 +55,65 @@ describe('of several pieces', () => {
 
   test('the pH is down once it is in the last of them', () => {
     const both = [of('A', 40, 5.3), of('B', 50, 5.5), of('A', 55, 5.2), of('B', 58, 5.3)];
-    expect(judge(hourly(60, 80), both)).toMatchObject({ kind: 'met', measured: '1160 °F·h, chamber at most 80 °F' });
+    expect(found(hourly(60, 80), both)).toMatchObject({ kind: 'met', most: '1160 °F·h', hottest: '80 °F' });
   });
 
   test('one that was above it and not measured again keeps it from being met', () => {
     expect(judge(hourly(60, 80), [of('B', 30, 5.6), of('A', 40, 5.2)])).toMatchObject({
       kind: 'undetermined',
-      notes: ['No reading shows the pH down in B.'],
+      notes: [notShownIn('B')],
     });
     const unread: AcidReading = { at: 0, pH: { thousandths: NaN }, probe: 'B' };
     expect(judge(hourly(60, 80), [unread, of('A', 40, 5.2)])).toMatchObject({
       kind: 'undetermined',
-      notes: ['1 of the pH readings left out: they cannot be true.', 'No reading shows the pH down in B.'],
+      notes: [leftOut(1), notShownIn('B')],
     });
     expect(judge(hourly(60, 80), [pH(30, 5.6), of('A', 40, 5.2)])).toMatchObject({
       kind: 'undetermined',
-      notes: ['No reading shows the pH down in the piece without a name.'],
+      notes: [{ code: 'acid-not-shown-nameless' }],
     });
   });
 });
 
 test('what the chamber does after the pH is down no longer counts', () => {
-  expect(judge([...hourly(50, 80), at(51, 120), at(52, 120)], [pH(50, 5.3)])).toMatchObject({
-    kind: 'met',
-    measured: '1000 °F·h, chamber at most 80 °F',
+  expect(found([...hourly(50, 80), at(51, 120), at(52, 120)], [pH(50, 5.3)])).toMatchObject({
+    ...{ kind: 'met', most: '1000 °F·h', hottest: '80 °F' },
   });
-  expect(judge([...hourly(50, 80), at(51, 100)], [pH(50.5, 5.3)])).toMatchObject({
-    measured: '1020 °F·h, chamber at most 100 °F',
-    kind: 'missed',
+  expect(found([...hourly(50, 80), at(51, 100)], [pH(50.5, 5.3)])).toMatchObject({
+    ...{ kind: 'missed', most: '1020 °F·h', hottest: '100 °F' },
   });
 });
 
 test('while it runs it says how long is left at this temperature, and a warmer chamber may take it away', () => {
-  expect(judge(hourly(50, 80), [pH(50, 5.5)], { ended: false })).toMatchObject({
-    kind: 'undetermined',
-    because: 'pH 5.3 has not been shown yet; at most 1000 °F·h of 1200 °F·h are used up.',
-    next: 'Go on: reach pH 5.3 within about 10 h at this temperature. A warmer chamber may leave less.',
-    running: { stage: 'Fermentation', bound: 'pH 5.3', deadline: 60 * HOUR },
+  const open = { ended: false };
+  expect(found(hourly(50, 80), [pH(50, 5.5)], open)).toMatchObject({
+    ...{ kind: 'undetermined', finding: 'fermentation-running', most: '1000 °F·h', allowed: '1200 °F·h', left: '10 h' },
   });
-  expect(judge([...hourly(50, 80), at(51, 91)], [], { ended: false })).toMatchObject({
-    kind: 'missed',
-    limit: '≤ 1000 °F·h until pH 5.3',
-  });
-  expect(judge(hourly(5, 50), [], { ended: false })).toMatchObject({
-    next: 'Go on: reach pH 5.3. A warmer chamber may leave less.',
-    running: { deadline: undefined },
-  });
-  const used = judge(hourly(60, 80), [], { ended: false });
-  expect(used).toMatchObject({ next: 'Go on: reach pH 5.3. A warmer chamber may leave less.' });
+  const running = { code: 'fermentation', figures: { pH: { value: '5.3', unit: 'pH' } }, deadline: 60 * HOUR };
+  expect(judge(hourly(50, 80), [pH(50, 5.5)], open).running).toEqual(running);
+  expect(found([...hourly(50, 80), at(51, 91)], [], open)).toMatchObject({ kind: 'missed', allowed: '1000 °F·h' });
+  expect(judge(hourly(5, 50), [], open).running).toMatchObject({ deadline: undefined });
+  for (const hours of [5, 60]) expect(found(hourly(hours, hours === 5 ? 50 : 80), [], open)).not.toHaveProperty('left');
+  const nearly = [...hourly(59, 80), at(59.999, 80)];
+  expect(found(nearly, [], open)).toMatchObject({ finding: 'fermentation-running', soon: '1' });
 });
 
 test('ended without the pH it is open', () => {
   expect(judge(hourly(20, 80), [pH(20, 5.4)])).toMatchObject({
     kind: 'undetermined',
-    because: 'No reading shows pH 5.3, so the time is not complete.',
+    finding: 'fermentation-never-down',
   });
 });
 
+const straight = (value: string) => ({ code: 'fermentation-straight', figures: { straight: { value, unit: '°F·h' } } });
+
 test('over a gap the warmer end decides whether it is shown, the cooler whether it is sure', () => {
   const open = [at(0, 62), at(20, 89), at(21, 89)];
-  expect(judge(open, [pH(21, 5.3)])).toMatchObject({
-    kind: 'met',
-    measured: '609 °F·h, chamber at most 89 °F',
-    notes: ['Between two readings the warmer counts; by straight lines it would be 339 °F·h.'],
-  });
+  expect(found(open, [pH(21, 5.3)])).toMatchObject({ kind: 'met', most: '609 °F·h', hottest: '89 °F' });
+  expect(judge(open, [pH(21, 5.3)]).notes).toEqual([straight('339')]);
   const long = [at(0, 62), at(60, 89)];
-  expect(judge(long, [pH(60, 5.3)])).toMatchObject({
-    kind: 'undetermined',
-    because: 'Over a gap of 60 h the chamber may have been warm: 1740 °F·h at most, 1200 °F·h are allowed.',
+  expect(found(long, [pH(60, 5.3)])).toMatchObject({
+    ...{ kind: 'undetermined', finding: 'fermentation-not-shown', gap: '60 h', most: '1740 °F·h', allowed: '1200 °F·h' },
   });
   expect(judge([at(0, 85), at(60, 89)], [pH(60, 5.3)]).kind).toBe('missed');
 });
@@ -135,13 +125,11 @@ test.each([
 ])('not covered: %s', (_case, chamber, acid) => {
   expect(judge(chamber, acid)).toMatchObject({
     kind: 'undetermined',
-    because: 'The chamber was not recorded from the start until pH 5.3.',
+    finding: 'fermentation-not-covered',
   });
 });
 
 describe('a start that nobody recorded', () => {
-  const because = 'No start of fermentation is recorded, so what came before the first reading is not covered.';
-
   test.each([
     ['in a warm chamber', hourly(20, 80), undefined],
     ['in one that was first read below the base', [at(0, 50), at(1, 60), ...hourly(20, 80).slice(2)], undefined],
@@ -149,14 +137,13 @@ describe('a start that nobody recorded', () => {
   ])('is never met, %s', (_case, chamber, startAt) => {
     expect(judge(chamber, [pH(20, 5.3)], { startAt })).toMatchObject({
       kind: 'undetermined',
-      because,
-      next: 'Record when the sausages were hung in the chamber, or hold the lot.',
+      finding: 'fermentation-no-start',
     });
   });
 
   test('does not hide too many degree-hours, nor that it is running', () => {
     expect(judge(hourly(61, 80), [pH(61, 5.3)], { startAt: undefined }).kind).toBe('missed');
-    expect(judge(hourly(20, 80), [], { startAt: undefined, ended: false }).running).toMatchObject({ stage: 'Fermentation' });
+    expect(judge(hourly(20, 80), [], { startAt: undefined, ended: false }).running).toMatchObject({ code: 'fermentation' });
   });
 });
 
@@ -164,7 +151,7 @@ describe('readings that are missing', () => {
   // 41 h at 29.9 °F over 60 °F would be 1225.9; 40.5 h are 1210.95, and 1200 are allowed.
   test('of a fermentation that missed, the first ten make nothing met', () => {
     const all = hourly(41, 89.9);
-    expect(judge(all, [pH(40.5, 5.3)])).toMatchObject({ kind: 'missed', margin: '11 °F·h too many' });
+    expect(found(all, [pH(40.5, 5.3)])).toMatchObject({ kind: 'missed', over: '11 °F·h' });
     expect(judge(all.slice(10), [pH(40.5, 5.3)]).kind).not.toBe('met');
     expect(judge(all.slice(10), [pH(40.5, 5.3)], { startAt: undefined }).kind).not.toBe('met');
   });
@@ -175,34 +162,31 @@ describe('readings that are missing', () => {
     const without = warmUp.filter((reading) => reading.at !== HOUR);
     expect(judge(without, [pH(40.9, 5.3)])).toMatchObject({
       kind: 'missed',
-      notes: ['Between two readings the warmer counts; by straight lines it would be 1193.1 °F·h.'],
+      notes: [straight('1193.1')],
     });
   });
 });
 
 test('a short time at either end counts with its temperature', () => {
-  const measured = '220 °F·h, chamber at most 80 °F';
-  expect(judge(hourly(10, 80).slice(1), [pH(11, 5.3)])).toMatchObject({ kind: 'met', measured });
+  expect(found(hourly(10, 80).slice(1), [pH(11, 5.3)])).toMatchObject({ kind: 'met', most: '220 °F·h', hottest: '80 °F' });
 });
 
 test('of one instant with two values the warmer counts, and what cannot be true is named', () => {
   const twice = [...hourly(10, 80), at(5, 90)];
   const verdict = judge([...twice, at(6.5, 999)], [pH(10, 5.3), { at: NaN, pH: plain(5) }, pH(11, 15)]);
-  expect(verdict).toMatchObject({ measured: '220 °F·h, chamber at most 90 °F', limit: '≤ 1000 °F·h until pH 5.3' });
-  expect(verdict.notes).toContain('2 of the pH readings left out: they cannot be true.');
+  expect(plainly(verdict)).toMatchObject({ most: '220 °F·h', hottest: '90 °F', allowed: '1000 °F·h' });
+  expect(verdict.notes).toContainEqual(leftOut(2));
 });
 
 test('of one instant with two values the cooler is what is sure over a gap', () => {
   const chamber = [at(0, 70), at(0, 95), at(40, 95)];
-  expect(judge(chamber, [pH(40, 5.3)])).toMatchObject({ kind: 'undetermined', limit: '≤ 1000 °F·h until pH 5.3' });
+  expect(found(chamber, [pH(40, 5.3)])).toMatchObject({ kind: 'undetermined', allowed: '1000 °F·h' });
 });
 
 test('no reading of the chamber', () => {
-  expect(judge([], [pH(20, 5.3)])).toMatchObject({
-    kind: 'undetermined',
-    measured: '0 °F·h, chamber at most not known',
-    because: 'There is no usable reading of the chamber.',
-  });
+  const verdict = found([], [pH(20, 5.3)]);
+  expect(verdict).toMatchObject({ kind: 'undetermined', finding: 'fermentation-no-readings', most: '0 °F·h' });
+  expect(verdict).not.toHaveProperty('hottest');
 });
 
 const NO_NUMBER = 'A number of degree-hours is no whole number above zero.';
@@ -243,16 +227,29 @@ describe('what cannot be is a gap in the chamber, and no pH that is down', () =>
   test('a chamber of 27 "°F" for 72 h, below the base all the time, shows nothing', () => {
     const verdict = judge(hourly(72, 27), [pH(72, 5.2)]);
     expect(verdict.kind).toBe('undetermined');
-    expect(verdict.notes[0]).toBe(
-      '73 readings left out: 27 °F cannot be a fermentation chamber, which lies between 45 °F (7.2 °C) and 140 °F (60 °C). Was it °C?',
-    );
+    expect(verdict.notes[0]).toMatchObject({
+      code: 'chamber-too-cold-in-fahrenheit',
+      figures: {
+        count: 73,
+        value: { value: '27', unit: '°F' },
+        lowest: { value: '45', unit: '°F' },
+        highest: { value: '140', unit: '°F' },
+      },
+    });
   });
 
   test('so few of them that no gap is left change nothing; hot ones stay, against the lot', () => {
     const dip = [...hourly(20, 80), at(10.5, 27)];
     expect(judge(dip, [pH(20, 5.3)]).kind).toBe('met');
     const inCelsius = { at: 10.5 * HOUR, temperature: degrees(4, '°C') };
-    expect(judge([...hourly(20, 80), inCelsius], [pH(20, 5.3)]).notes[0]).toContain('Was it °F?');
+    expect(judge([...hourly(20, 80), inCelsius], [pH(20, 5.3)]).notes[0]).toMatchObject({ code: 'chamber-too-cold-in-celsius' });
+    const hot = [...hourly(20, 80), at(20.1, 150)];
+    expect(found(hot, [pH(20.1, 5.3)])).toMatchObject({
+      kind: 'undetermined',
+      finding: 'value-impossible',
+      value: '150 °F',
+      hottest: '150 °F',
+    });
     expect(judge([...hourly(40, 80), at(20.5, 180)], [pH(40, 5.3)]).kind).not.toBe('met');
   });
 
@@ -262,7 +259,7 @@ describe('what cannot be is a gap in the chamber, and no pH that is down', () =>
     expect(judge(chamber, [pH(0, 5.8), pH(30, 5.2), pH(40, value)]).kind).toBe('undetermined');
     expect(judge(chamber, [pH(0, 5.8), pH(40, value), pH(45, 5.2)])).toMatchObject({
       kind: 'met',
-      notes: ['1 of the pH readings left out: they cannot be true.'],
+      notes: [leftOut(1)],
     });
   });
 });

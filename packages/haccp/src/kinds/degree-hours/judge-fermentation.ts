@@ -1,17 +1,17 @@
-import { cannotBe } from '../../limits/impossible-value';
+import { cannotBe, figuresOf } from '../../limits/impossible-value';
 import { unusableLimit } from '../../limits/unusable-limit';
-import type { Verdict, VerdictKind } from '../../limits/verdict';
+import type { Coded, Figure, Verdict, VerdictKind } from '../../limits/verdict';
 import { onCommonScale } from '../../quantity/convert-degrees';
 import { millisecondsOf } from '../../quantity/duration';
 import { above, boundOf } from '../../quantity/bound';
-import { impossibleAs, POSSIBLE_TEMPERATURE } from '../../quantity/possible';
-import { isUsableReading, prepareCurve, noteOf, sayReadings, type Curve, type CurveReading } from '../../thermal/curve';
+import { impossibleAs, POSSIBLE_TEMPERATURE, type Impossible } from '../../quantity/possible';
+import { isUsableReading, prepareCurve, noteOf, type Curve, type CurveReading } from '../../thermal/curve';
 import { warmedBy } from '../../thermal/warmed-by';
-import { acidReached, type AcidReading } from './acid-reached';
+import { acidReached, type Acid, type AcidReading } from './acid-reached';
 import { addUpDegreeHours, degreeHour, type DegreeHours } from './add-up-degree-hours';
 import { fermentationFault } from './fermentation-fault';
 import type { FermentationClass, FermentationLimit } from './fermentation-limit';
-import { sayFermentation, sayStraight, type FermentationFinding } from './say-fermentation';
+import { fermentationFound, notedStraight, type FermentationFinding } from './fermentation-findings';
 
 export type Fermentation = {
   /** The chamber, not the meat, unless the plan says otherwise. */
@@ -35,12 +35,8 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
   const chamber = warmedBy(fermentation.error ?? 0, warm);
   const curve = prepareCurve(chamber);
   const acid = acidReached(fermentation.acid, limit.pH);
-  const cannotBeTrue = acid.leftOut === 0 ? [] : [`${acid.leftOut} of the pH readings left out: they cannot be true.`];
-  const leftOut = [...cannotBeTrue, ...noteOf('set-aside', acid.setAside)];
-  const pieces = acid.notShownOf.map((piece) => piece || 'the piece without a name');
-  const notShown = pieces.map((piece) => `No reading shows the pH down in ${piece}.`);
-  const shared = { source: limit.source, notes: [...curve.notes, ...sayTooCold(tooCold), ...leftOut, ...notShown] };
-  if (fault) return { ...shared, ...unusableLimit(fault), limit: 'no usable limit' };
+  const notes = [...curve.notes, ...notedTooCold(tooCold), ...notedAcid(acid)];
+  if (fault) return { ...unusableLimit(fault), notes };
 
   const longestGap = millisecondsOf(limit.longestGapSeconds);
   const base = onCommonScale(limit.base);
@@ -59,10 +55,22 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
     ended: fermentation.ended,
   });
   const tooHot = chamber.find((one) => isTooHot(one) && one.at <= (acid.reachedAt ?? Infinity));
-  const doubted =
-    finding === 'in time' && tooHot ? { ...cannotBe(`${impossibleAs('chamber', tooHot.temperature)}`), margin: undefined } : {};
-  const notes = [...shared.notes, ...sayStraight(sum, limit.base.unit)];
-  return { ...shared, notes, kind: VERDICT_OF[finding], ...sayFermentation(finding, sum, limit, allowed, curve), ...doubted };
+  const found = fermentationFound(finding, sum, limit, allowed, curve);
+  const impossible = finding === 'in-time' && tooHot ? impossibleAs('chamber', tooHot.temperature) : undefined;
+  const all = [...notes, ...notedStraight(sum, limit.base.unit)];
+  if (!impossible) return { ...found, kind: VERDICT_OF[finding], notes: all };
+  const { most, hottest } = found.figures as { most: Figure; hottest: Figure };
+  const doubt = cannotBe(impossible);
+  return { ...found, ...doubt, figures: { ...doubt.figures, most, hottest }, notes: all };
+}
+
+/** What was left out of the pH, and the pieces in which none shows it down. */
+function notedAcid({ leftOut, setAside, notShownOf }: Acid): Coded[] {
+  return [
+    ...(leftOut === 0 ? [] : [{ code: 'acid-left-out', figures: { count: leftOut } }]),
+    ...noteOf('set-aside', setAside),
+    ...notShownOf.map((piece): Coded => (piece ? { code: 'acid-not-shown', figures: { piece } } : { code: 'acid-not-shown-nameless' })),
+  ];
 }
 
 /** Colder than a chamber can ferment, as it was read, is a gap, not time below the base. What is too hot stays, against the lot. */
@@ -77,11 +85,11 @@ const HOTTEST_CHAMBER = boundOf(POSSIBLE_TEMPERATURE.chamber.most);
 
 const isTooHot = (reading: CurveReading): boolean => isUsableReading(reading) && above(reading.temperature, HOTTEST_CHAMBER) > 0;
 
-const sayTooCold = (readings: readonly CurveReading[]): string[] =>
-  readings.slice(0, 1).map(({ temperature }) => {
-    const count = `${sayReadings(readings.length)} left out`;
-    return `${count}: ${impossibleAs('chamber', temperature)} Was it ${temperature.unit === '°F' ? '°C' : '°F'}?`;
-  });
+const notedTooCold = (readings: readonly CurveReading[]): Coded[] =>
+  readings.slice(0, 1).map(({ temperature }) => ({
+    code: `chamber-too-cold-in-${temperature.unit === '°F' ? 'fahrenheit' : 'celsius'}`,
+    figures: { ...figuresOf(impossibleAs('chamber', temperature) as Impossible), count: readings.length },
+  }));
 
 /** The time at either end without a reading of the chamber; endless where the start is not recorded. */
 function endsOf({ warmer }: Curve, startAt = NaN, reachedAt?: number) {
@@ -106,21 +114,21 @@ function classOf({ classes }: FermentationLimit, hottest: number): FermentationC
 type Known = { hasStart: boolean; isCovered: boolean; hasReadings: boolean; isDown: boolean; ended: boolean };
 
 function findingOf(sum: DegreeHours, most: bigint, known: Known): FermentationFinding {
-  if (!known.hasReadings) return 'no readings';
-  if (sum.sure > most) return 'too many';
-  if (!known.isDown) return known.ended ? 'never down' : 'running';
-  if (!known.hasStart) return 'no start';
-  if (!known.isCovered) return 'not covered';
-  return sum.most <= most ? 'in time' : 'not shown';
+  if (!known.hasReadings) return 'no-readings';
+  if (sum.sure > most) return 'too-many';
+  if (!known.isDown) return known.ended ? 'never-down' : 'running';
+  if (!known.hasStart) return 'no-start';
+  if (!known.isCovered) return 'not-covered';
+  return sum.most <= most ? 'in-time' : 'not-shown';
 }
 
 const VERDICT_OF: Record<FermentationFinding, VerdictKind> = {
-  'in time': 'met',
-  'too many': 'missed',
-  'no readings': 'undetermined',
-  'never down': 'undetermined',
+  'in-time': 'met',
+  'too-many': 'missed',
+  'no-readings': 'undetermined',
+  'never-down': 'undetermined',
   running: 'undetermined',
-  'no start': 'undetermined',
-  'not covered': 'undetermined',
-  'not shown': 'undetermined',
+  'no-start': 'undetermined',
+  'not-covered': 'undetermined',
+  'not-shown': 'undetermined',
 };

@@ -24,7 +24,7 @@ test.each([
   ['without a bound', 0.9, { ...dry, max: undefined }, 'undetermined'],
 ] as const)('a meter’s error allowed for, %s', (_case, value, limit, kind) => {
   const verdict = judgeFigureRead({ value, unit: 'aw' }, limit, { aw: { thousandths: 3 } });
-  expect(verdict).toMatchObject({ kind, notes: ['An error of ± 0.003 of the water activity meter is allowed for in the limit.'] });
+  expect(verdict).toMatchObject({ kind, notes: [{ code: 'allowed-for-aw', figures: { error: { value: '0.003', unit: 'ratio' } } }] });
 });
 
 test('an error of nothing, or of another meter, changes nothing', () => {

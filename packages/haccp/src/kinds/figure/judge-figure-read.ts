@@ -1,9 +1,10 @@
 import { judgeFigure } from './judge-figure';
-import { sayFigureLimit, type FigureLimit } from './figure-limit';
-import { sayErrors, type InstrumentErrors } from '../../instruments/instrument-errors';
+import type { FigureLimit } from './figure-limit';
+import type { InstrumentErrors } from '../../instruments/instrument-errors';
+import { notedError } from '../../instruments/noted-error';
 import { scaledBig } from '../../quantity/decimal';
 import type { Plain } from '../../limits/measurement';
-import type { Saying } from '../../limits/told';
+import type { Verdict } from '../../limits/verdict';
 import { worstVerdict } from '../../limits/worst-verdict';
 
 type Read = { value: number; unit: string };
@@ -12,14 +13,14 @@ type Read = { value: number; unit: string };
  * A figure that was analysed or read, in the unit of its limit; in another unit it decides nothing. The error of a
  * meter is allowed for in the bounds.
  */
-export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, errors: InstrumentErrors = {}): Saying {
+export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, errors: InstrumentErrors = {}): Verdict {
   const thousandths = read?.unit === limit.unit ? scaledBig(read.value, 3) : undefined;
   const figure = thousandths === undefined ? undefined : { numerator: thousandths, denominator: 1000n };
-  const error = limit.unit === 'pH' || limit.unit === 'aw' ? errors[limit.unit] : undefined;
+  const { unit } = limit;
+  const error = unit === 'pH' || unit === 'aw' ? errors[unit] : undefined;
   if (!error || error.thousandths === 0) return judgeFigure(figure, limit);
   const verdict = worstVerdict(boundsAllowing(limit, error).map((one) => judgeFigure(figure, one)));
-  const note = `An error of ${sayErrors({ [limit.unit]: error }).join()} is allowed for in the limit.`;
-  return { ...verdict, limit: sayFigureLimit(limit), notes: [...verdict.notes, note] };
+  return { ...verdict, notes: [...verdict.notes, notedError(error, unit as 'pH' | 'aw')] };
 }
 
 /** Each bound by itself: an error wider than what lies between them leaves nothing that is met. */

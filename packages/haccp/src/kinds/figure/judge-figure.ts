@@ -1,8 +1,11 @@
 import { divide } from '../../quantity/divide';
-import type { Saying } from '../../limits/told';
+import { amountOf, differenceOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import { cannotBe, impossibleFigure } from '../../limits/impossible-value';
+import { unusableLimit } from '../../limits/unusable-limit';
+import type { Figure, Found, Verdict } from '../../limits/verdict';
 import type { Ratio } from '../../formula/curing-species';
-import { figureFault, sayAmount, sayFigureLimit, type FigureLimit } from './figure-limit';
+import { figureFault, type FigureLimit } from './figure-limit';
 
 /** Places shown: as many as a limit can have, and one more where fewer would look like a bound it is not on. */
 const SHOWN = [3, 4, 5, 6] as const;
@@ -11,37 +14,27 @@ const SHOWN = [3, 4, 5, 6] as const;
  * An exact figure, in the unit of the limit, against its bounds; nothing is rounded to decide. A figure without a
  * weight to refer to, or below nothing where nothing can be below it, is undetermined.
  */
-export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Saying {
-  const shared = { limit: sayFigureLimit(limit), notes: [], source: limit.source };
+export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verdict {
   const fault = figureFault(limit);
-  if (fault) return { ...shared, kind: 'undetermined', measured: 'not judged', because: fault, next: 'Correct the limit in the plan.' };
+  if (fault) return { ...unusableLimit(fault), notes: [] };
   if (!figure || figure.denominator <= 0n || figure.numerator < 0n) {
-    return {
-      ...shared,
-      kind: 'undetermined',
-      measured: 'nothing usable',
-      because: `There is no usable figure for ${limit.of}.`,
-      next: 'Weigh or analyse what it is worked out from.',
-    };
+    return { kind: 'undetermined', finding: 'figure-missing', figures: { of: limit.of }, notes: [] };
   }
-  const measured = sayExact(figure, limit);
+  const read = exactFigure(figure, limit);
   const out = [outBy(figure, limit, 'min'), outBy(figure, limit, 'max')].find((side) => side?.isOut);
   const impossible = out ? undefined : impossibleFigure(limit, divide(figure.numerator * 1000n, figure.denominator, 'nearest'));
-  if (impossible) return { ...shared, measured, ...cannotBe(impossible) };
-  if (!out) return { ...shared, kind: 'met', measured, ...toSpare(figure, limit), because: `${measured} is within the limit.` };
-  const amount = sayAmount(thousandths(-out.by, figure, 'up'), limit.unit);
-  if (limit.advises) {
-    const because = `${measured} is outside what is advised, ${sayFigureLimit(limit)}; no minimum or maximum is asked for.`;
-    return { ...shared, kind: 'met', measured, because };
-  }
-  return {
-    ...shared,
-    kind: 'missed',
-    measured,
-    margin: out.by === 0n ? 'on a figure that is excluded' : `${amount} ${out.side === 'min' ? 'short' : 'too much'}`,
-    because: `${limit.of}: ${measured} is outside ${sayFigureLimit(limit)}.`,
-    next: 'Hold the lot and follow the corrective action of the plan.',
-  };
+  if (impossible) return { ...cannotBe(impossible), notes: [] };
+  if (!out) return { kind: 'met', finding: 'value-within', figures: { read, spare: leastSpare(figure, limit) }, notes: [] };
+  if (limit.advises) return { kind: 'met', finding: 'figure-not-as-advised', figures: { read }, notes: [] };
+  return { kind: 'missed', ...missedBy(out, figure, limit, read), notes: [] };
+}
+
+/** On a figure that the source excludes there is no distance to it. */
+function missedBy({ side, by }: Outside, figure: Ratio, { of, unit, ...limit }: FigureLimit, read: Figure): Found {
+  const bound = amountOf(limit[side] as number, unit);
+  if (by === 0n) return { finding: 'figure-excluded', figures: { of, read, bound } };
+  const figures = { of, read, by: differenceOf(thousandths(-by, figure, 'up'), unit), bound };
+  return { finding: side === 'min' ? 'figure-below' : 'figure-above', figures };
 }
 
 type Side = 'min' | 'max';
@@ -56,21 +49,21 @@ function outBy({ numerator, denominator }: Ratio, limit: FigureLimit, side: Side
   return { side, by, isOut: by < 0n || (by === 0n && limit.signs?.[side] !== undefined) };
 }
 
-function toSpare(figure: Ratio, limit: FigureLimit) {
+function leastSpare(figure: Ratio, limit: FigureLimit): Quantity {
   const inside = [outBy(figure, limit, 'min'), outBy(figure, limit, 'max')].flatMap((side) => (side ? [side.by] : []));
   const least = inside.reduce((one, other) => (other < one ? other : one));
-  return { margin: `${sayAmount(thousandths(least, figure, 'down'), limit.unit)} to spare` };
+  return differenceOf(thousandths(least, figure, 'down'), limit.unit);
 }
 
 const thousandths = (by: bigint, { denominator }: Ratio, rounding: 'up' | 'down'): bigint => divide(by, denominator, rounding);
 
-function sayExact({ numerator, denominator }: Ratio, { unit, min, max }: FigureLimit): string {
+function exactFigure({ numerator, denominator }: Ratio, { unit, min, max }: FigureLimit): Figure {
   const bounds = [min, max].flatMap((bound) => (bound === undefined ? [] : [BigInt(bound)]));
   for (const places of SHOWN) {
     const scale = 10n ** BigInt(places);
     const shown = divide(numerator * scale, denominator, 'nearest');
     const looksOn = bounds.some((bound) => shown * 1000n === bound * scale && numerator * 1000n !== bound * denominator);
-    if (!looksOn) return sayAmount(shown, unit, places);
+    if (!looksOn) return amountOf(shown, unit, places);
   }
-  return `just off ${sayAmount(divide(numerator * 1000n, denominator, 'nearest'), unit)}`;
+  return { code: 'just-off', figures: { bound: amountOf(divide(numerator * 1000n, denominator, 'nearest'), unit) } };
 }

@@ -7,9 +7,9 @@ import { judgeFreezing } from './judge-freezing';
 
 export const freezingJudge: SeriesJudge<FreezingLimit> = {
   readFrom: ({ temperatures }) => [temperatures],
-  judge({ temperatures }, { read, longestGapSeconds, source }, context) {
+  judge({ temperatures }, { read, longestGapSeconds }, context) {
     const { startAt, ended } = usableContext(context);
     const readings = warmedBy(errorOf(context) as number, temperatures);
-    return { ...judgeFreezing({ read, readings, startAt, ended }, millisecondsOf(longestGapSeconds)), source };
+    return judgeFreezing({ read, readings, startAt, ended }, millisecondsOf(longestGapSeconds));
   },
 };

@@ -67,7 +67,5 @@ export function freezingRows(read: FreezingLimit['read']): readonly FreezingRow[
 export const thicknessSource = removed('table of freezing by thickness', '7 Pa. Code § 1.333 and JAMA 155:1394 (1954)');
 export const centreSource = removed('table of freezing by centre temperature', 'a paper that quotes it');
 
-export const FREEZING_CONDITIONS = [
-  'For pork. Wild game holds trichinae that freezing does not kill: from memory.',
-  'Chilled to 40 °F or frozen before, and spaced so that air moves freely between pieces.',
-] as const;
+/** Pork, not game, whose trichinae freezing does not kill (from memory); chilled before, and spaced for the air. */
+export const FREEZING_CONDITIONS = [{ code: 'freezing-for-pork' }, { code: 'freezing-spaced' }] as const;

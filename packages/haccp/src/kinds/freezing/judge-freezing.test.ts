@@ -4,7 +4,8 @@ import { degrees } from '../../quantity/degrees';
 import type { CurveReading } from '../../thermal/curve';
 import { frozenHolds } from './frozen-hold';
 import type { Thickness } from './freezing-limit';
-import { freezingFault, judgeFreezing, sayFreezing } from './judge-freezing';
+import { freezingFault, freezingSource, judgeFreezing, sayFreezing } from './judge-freezing';
+import { plainly } from '../../limits/plainly.test-data';
 
 const HOUR = 3_600_000;
 const at = (hours: number, fahrenheit: number, probe?: string): CurveReading => ({
@@ -17,19 +18,17 @@ const hourly = (from: number, to: number, fahrenheit: number, probe?: string) =>
 const centre = (readings: CurveReading[], ended = true) => judgeFreezing({ read: { what: 'centre' }, readings, ended });
 
 test('a row that is there says so, with its source unconfirmed and its conditions', () => {
-  expect(centre(hourly(0, 63, -10))).toMatchObject({
-    kind: 'met',
-    measured: '63 h at or below -10 °F (-23.3 °C)',
-    because: '63 h at or below -10 °F (-23.3 °C) is there without a break.',
-    source: { confirmed: false },
-    notes: expect.arrayContaining([expect.stringContaining('For pork.')]),
-  });
+  const verdict = centre(hourly(0, 63, -10));
+  expect(plainly(verdict)).toEqual({ kind: 'met', finding: 'freezing-held', held: '63 h', at: '-10 °F', needed: '63 h' });
+  expect(verdict.notes).toEqual([{ code: 'freezing-for-pork' }, { code: 'freezing-spaced' }]);
+  expect(freezingSource({ read: { what: 'centre' } }).confirmed).toBe(false);
 });
 
 test('ended short of every row is missed, by the nearest', () => {
   expect(centre(hourly(0, 60, -10))).toMatchObject({
     kind: 'missed',
-    because: '3 h short of 63 h at or below -10 °F (-23.3 °C), the nearest row.',
+    finding: 'freezing-short',
+    figures: { short: { value: String(3 * HOUR), unit: 'ms' } },
     spare: -3 * HOUR,
   });
 });
@@ -37,8 +36,8 @@ test('ended short of every row is missed, by the nearest', () => {
 test('while it freezes it says until when', () => {
   expect(centre([at(0, 20), ...hourly(1, 40, -10)], false)).toMatchObject({
     kind: 'undetermined',
-    next: 'Keep it frozen and go on reading.',
-    running: { stage: 'Freezing', until: 64 * HOUR },
+    finding: 'freezing-going-on',
+    running: { code: 'freezing', figures: { at: { value: '-10', unit: '°F' } }, until: 64 * HOUR },
   });
   expect(centre([...hourly(0, 40, -10), at(41, 20)], false)).toMatchObject({ running: { until: undefined } });
 });
@@ -59,14 +58,14 @@ describe('the air of a freezer', () => {
     expect(air([...sixDays, null as unknown as CurveReading], 0).kind).toBe('met');
     expect(air(sixDays, HOUR)).toMatchObject({
       kind: 'missed',
-      notes: expect.arrayContaining(['1 reading left out: of the freezer before the meat was in it.']),
+      notes: expect.arrayContaining([{ code: 'freezing-before', figures: { count: 1 } }]),
     });
   });
 
   test.each([undefined, NaN])('is not met where nobody recorded when the meat went in: %s', (startAt) => {
     expect(air(sixDays, startAt)).toMatchObject({
       kind: 'undetermined',
-      because: 'Nobody recorded when the meat went into the freezer: its air froze nothing before.',
+      finding: 'freezing-start-unknown',
     });
     expect(air(sixDays.slice(1), startAt).kind).toBe('missed');
   });
@@ -98,14 +97,14 @@ test.each<[string, Thickness]>([
   const read = { what: 'freezer', thickness } as const;
   expect(judgeFreezing({ read, readings: hourly(0, 800, -30), ended: true })).toMatchObject({
     kind: 'undetermined',
-    because: 'The thickness is no usable number.',
+    finding: 'freezing-thickness-unusable',
   });
 });
 
 test('thicker than any row is undetermined', () => {
   const read = { what: 'freezer', thickness: { value: 30, unit: 'in' } } as const;
   expect(judgeFreezing({ read, readings: hourly(0, 800, -30), ended: true })).toMatchObject({
-    because: 'No row is printed for 30 in: the thickest is 27 in (69 cm).',
+    ...{ finding: 'freezing-no-row', figures: { thickness: { value: '30', unit: 'in' } } },
   });
 });
 
@@ -114,7 +113,7 @@ test.each([
   ['an open circuit', [at(0, -200)]],
   ['a probe that never read', [...hourly(0, 63, -10, 'A'), at(0, 999, 'B')]],
 ])('no usable reading: %s', (_case, readings) => {
-  expect(centre(readings)).toMatchObject({ kind: 'undetermined', because: 'There is no usable reading.' });
+  expect(centre(readings)).toMatchObject({ kind: 'undetermined', finding: 'freezing-no-reading' });
 });
 
 test('one reading shows no time', () => {

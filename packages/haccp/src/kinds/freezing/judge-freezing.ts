@@ -1,9 +1,13 @@
 import type { FreezingLimit, Thickness } from './freezing-limit';
-import type { Verdict } from '../../limits/verdict';
+import type { Source } from '../../limits/source';
+import type { Coded, Found, Verdict } from '../../limits/verdict';
 import { sayBoth } from '../../quantity/bound';
-import { decimalText, scaled } from '../../quantity/decimal';
+import { scaled } from '../../quantity/decimal';
 import { sayDuration } from '../../quantity/duration';
-import { byProbe, prepareCurve, sayReadings, type CurveReading } from '../../thermal/curve';
+import { amountOf, printedIn, timeOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
+import type { TemperatureUnit } from '../../quantity/temperature';
+import { byProbe, prepareCurve, type CurveReading } from '../../thermal/curve';
 import {
   centreSource,
   FREEZING_CONDITIONS,
@@ -34,17 +38,14 @@ const LONGEST_GAP = 2 * HOUR;
 export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Verdict {
   const { read, readings, ended } = freezing;
   const rows = rowsFor(read);
-  const source = read.what === 'centre' ? centreSource : thicknessSource;
   const early = readings.filter((reading) => isBefore(reading, freezing)).length;
   const curves = [...byProbe(readings)].map(([, own]) => prepareCurve(own.filter((one) => !isBefore(one, freezing))));
-  const leftOut = early > 0 ? [`${sayReadings(early)} left out: of the freezer before the meat was in it.`] : [];
+  const leftOut: Coded[] = early > 0 ? [{ code: 'freezing-before', figures: { count: early } }] : [];
   const notes = [...curves.flatMap((curve) => curve.notes), ...leftOut, ...FREEZING_CONDITIONS];
-  if (typeof rows === 'string') {
-    return { ...doubt(rows, 'Measure it, or go by the centre temperature.'), limit: 'no row', source, notes };
-  }
-  const shared = { limit: rows.map(sayRow).join(' or '), source, notes };
-  if (curves.some(({ warmer }) => warmer.length === 0)) {
-    return { ...shared, ...doubt('There is no usable reading.', 'Read the temperature.') };
+  if ('finding' in rows) return { kind: 'undetermined', ...rows, notes };
+  const last = curves[0]?.warmer.at(-1);
+  if (!last || curves.some(({ warmer }) => warmer.length === 0)) {
+    return { kind: 'undetermined', finding: 'freezing-no-reading', figures: {}, notes };
   }
   const temperatures = rows.map(({ at }) => at);
   const byCurve = curves.map(({ warmer }) => frozenHolds(warmer, temperatures, longestGap));
@@ -53,72 +54,66 @@ export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Ver
     const since = Math.max(...holds.map((hold) => hold.since ?? Infinity));
     return { row, longest: Math.min(...holds.map(({ longest }) => longest)), since };
   });
-  const said = decide(held, ended);
-  return { ...shared, ...(said.kind === 'met' && isStartUnknown(freezing) ? { ...said, ...NO_START } : said) };
+  const decided = decide(held, ended, last.temperature.unit);
+  const isUnsure = decided.kind === 'met' && isStartUnknown(freezing);
+  return { ...decided, ...(isUnsure && { kind: 'undetermined', finding: 'freezing-start-unknown' }), notes };
 }
 
 const isStartUnknown = ({ read, startAt }: Freezing): boolean => read.what === 'freezer' && !Number.isFinite(startAt);
-
-const NO_START = {
-  kind: 'undetermined',
-  because: 'Nobody recorded when the meat went into the freezer: its air froze nothing before.',
-  next: 'Record when it went in, in the step before; a plan that records no such moment names it.',
-} as const;
 
 /** The centre is the meat's own, whenever it was read; the air of a freezer is not. */
 const isBefore = (reading: CurveReading, { read, startAt }: Freezing): boolean =>
   read.what === 'freezer' && startAt !== undefined && reading?.at < startAt;
 
 type Held = { row: FreezingRow; longest: number; since: number };
-type Said = Omit<Verdict, 'limit' | 'source' | 'notes'>;
-
-function decide(held: readonly Held[], ended: boolean): Said {
-  const short = ({ row, longest }: Held) => row.hours * HOUR - longest;
+function decide(held: readonly Held[], ended: boolean, unit: TemperatureUnit): Pick<Verdict, 'kind' | 'spare' | 'running'> & Found {
+  const shortOf = ({ row, longest }: Held) => row.hours * HOUR - longest;
   const share = ({ row, longest }: Held) => longest / row.hours;
   const nearest = held.reduce((most, one) => (share(one) > share(most) ? one : most));
-  const best = held.find((one) => short(one) <= 0) ?? nearest;
-  const measured = `${sayDuration(best.longest)} at or below ${sayBoth(best.row.at)}`;
-  const shared = { measured, spare: -short(best) };
-  if (short(best) <= 0) return { ...shared, kind: 'met', because: `${sayRow(best.row)} is there without a break.` };
-  const lacks = `${sayDuration(short(best))} short of ${sayRow(best.row)}, the nearest row.`;
-  if (ended) {
-    const next = 'Freeze on, or treat the pork another way: cook it, or use tested pork.';
-    return { ...shared, kind: 'missed', because: lacks, next };
-  }
-  const until = Number.isFinite(best.since) ? best.since + best.row.hours * HOUR : undefined;
-  const running = { stage: 'Freezing', bound: sayBoth(best.row.at), until };
-  return { ...shared, kind: 'undetermined', because: lacks, next: 'Keep it frozen and go on reading.', running };
+  const best = held.find((one) => shortOf(one) <= 0) ?? nearest;
+  const { row, longest, since } = best;
+  const short = shortOf(best);
+  const at = printedIn(row.at, unit);
+  const shared = { held: timeOf(longest), at, needed: rowTime(row) };
+  if (short <= 0) return { kind: 'met', finding: 'freezing-held', measure: 'freezing', figures: shared, spare: -short };
+  const figures = { ...shared, short: timeOf(short) };
+  if (ended) return { kind: 'missed', finding: 'freezing-short', measure: 'freezing', figures, spare: -short };
+  const until = Number.isFinite(since) ? since + row.hours * HOUR : undefined;
+  const running = { code: 'freezing', figures: { at }, until };
+  return { kind: 'undetermined', finding: 'freezing-going-on', measure: 'freezing', figures, spare: -short, running };
 }
 
+/** Whole days as they are printed. */
+const rowTime = ({ hours }: FreezingRow): Quantity => (hours % 24 === 0 ? amountOf(hours / 24, 'days', 0) : timeOf(hours * HOUR));
+
 /** The rows for what was read, or why there are none. The thickness is compared in its own unit. */
-function rowsFor(read: Freezing['read']): readonly FreezingRow[] | string {
+function rowsFor(read: Freezing['read']): readonly FreezingRow[] | Found {
   if (read.what === 'centre') return freezingByCentre;
   const { value, unit } = read.thickness;
   const thousandths = scaled(value, 3);
-  if (thousandths === undefined || thousandths <= 0) return 'The thickness is no usable number.';
+  if (thousandths === undefined || thousandths <= 0) return { finding: 'freezing-thickness-unusable', figures: {} };
   const group = freezingByThickness.find(({ most }) => thousandths <= most[unit] * 100);
-  return group?.rows ?? `No row is printed for ${decimalText(thousandths, 3)} ${unit}: the thickest is 27 in (69 cm).`;
+  return group?.rows ?? { finding: 'freezing-no-row', figures: { thickness: amountOf(thousandths, unit) } };
 }
 
 /** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick", as far as rows are printed for it. */
 export function sayFreezing({ read }: Pick<FreezingLimit, 'read'>): string {
   const rows = rowsFor(read);
   const by = read.what === 'centre' ? 'at the centre' : `in the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
-  return typeof rows === 'string' ? 'no row' : `≥ ${rows.map(sayRow).join(' or ')}, ${by}`;
+  return 'finding' in rows ? 'no row' : `≥ ${rows.map(sayRow).join(' or ')}, ${by}`;
 }
 
 /** One sentence on why nothing could be judged; undefined when rows are printed for it. */
 export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): string | undefined {
   const rows = rowsFor(read);
-  return typeof rows === 'string' ? rows : undefined;
+  if (!('finding' in rows)) return undefined;
+  const { thickness } = rows.figures as { thickness?: Quantity };
+  return thickness
+    ? `No row is printed for ${thickness.value} ${thickness.unit}: the thickest is 27 in (69 cm).`
+    : 'The thickness is no usable number.';
 }
 
 const sayRow = ({ at, hours }: FreezingRow): string =>
   `${hours % 24 === 0 ? `${hours / 24} days` : sayDuration(hours * HOUR)} at or below ${sayBoth(at)}`;
 
-const doubt = (because: string, next: string): Said => ({
-  kind: 'undetermined',
-  measured: 'nothing usable',
-  because,
-  next,
-});
+export const freezingSource = ({ read }: Pick<FreezingLimit, 'read'>): Source => (read.what === 'centre' ? centreSource : thicknessSource);

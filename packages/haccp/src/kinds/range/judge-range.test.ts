@@ -5,6 +5,16 @@ import { impossibleAs } from '../../quantity/possible';
 import { boundsAllowing, judgeRange } from './judge-range';
 import type { RangeLimit } from './range-limit';
 import { plain } from '../../limits/measurement';
+import { plainly } from '../../limits/plainly.test-data';
+
+/** "0.01 °F short" or "0 to spare", as the figures of a verdict have it. */
+const found = (kind: string, margin: string) => {
+  const [, by, side] = /^(.*) (short|over|to spare)$/.exec(margin) ?? [];
+  const excluded = /^not (above|below) (.*)$/.exec(margin);
+  if (excluded) return { kind, finding: `range-not-${excluded[1]}`, bound: excluded[2]?.replace('pH 4.4', '4.4 pH') };
+  const amount = by?.includes(' ') ? by : `${by} ratio`;
+  return side === 'to spare' ? { kind, spare: amount } : { kind, finding: side === 'short' ? 'range-below' : 'range-above', by: amount };
+};
 
 const source = { citation: 'an example', edition: 'none', confirmed: false };
 const cookedThrough: RangeLimit = { kind: 'range', measured: 'temperature', min: { '°F': 16000, '°C': 7110 }, source };
@@ -19,7 +29,7 @@ test.each([
   ['a hundredth short in °C', degrees(71.09, '°C'), 'missed', '0.01 °C short'],
   ['far short', degrees(151.5, '°F'), 'missed', '8.5 °F short'],
 ])('a core temperature %s', (_case, reading, kind, margin) => {
-  expect(judgeRange(reading, cookedThrough)).toMatchObject({ kind, margin, limit: '≥ 160 °F (71.1 °C)' });
+  expect(plainly(judgeRange(reading, cookedThrough))).toMatchObject(found(kind, margin));
 });
 
 test.each([
@@ -39,27 +49,26 @@ test.each([
   ['colder than any freezer', degrees(-40.01, '°C')],
   ['a pH where a temperature is asked', plain(7)],
 ])('%s is undetermined', (_case, reading) => {
-  expect(judgeRange(reading, cookedThrough)).toMatchObject({ kind: 'undetermined', measured: 'nothing usable' });
+  expect(judgeRange(reading, cookedThrough)).toMatchObject({
+    kind: 'undetermined',
+    finding: expect.stringMatching(/^value-(missing|untrue)$/) as string,
+  });
 });
 
-test('a verdict says what, by how much and what next', () => {
+test('a verdict has what was read, by how much it misses and which figure', () => {
   expect(judgeRange(degrees(151.5, '°F'), cookedThrough)).toEqual({
     kind: 'missed',
-    measured: '151.5 °F',
-    limit: '≥ 160 °F (71.1 °C)',
-    margin: '8.5 °F short',
+    finding: 'range-below',
+    figures: { read: { value: '151.5', unit: '°F' }, by: { value: '8.5', unit: '°F' }, bound: { value: '160', unit: '°F' } },
     spare: -4250,
-    because: '151.5 °F is 8.5 °F below 160 °F.',
-    next: 'Bring it to at least 160 °F and read again; until then hold the lot.',
     notes: [],
-    source,
   });
 });
 
 test('a figure the source prints in one unit is converted exactly, and the margin never flatters', () => {
   const onlyFahrenheit: RangeLimit = { ...cookedThrough, min: { '°F': 16000 } };
-  expect(judgeRange(degrees(71.11, '°C'), onlyFahrenheit)).toMatchObject({ kind: 'missed', margin: '0.01 °C short' });
-  expect(judgeRange(degrees(71.12, '°C'), onlyFahrenheit)).toMatchObject({ kind: 'met', margin: '0 °C to spare' });
+  expect(plainly(judgeRange(degrees(71.11, '°C'), onlyFahrenheit))).toMatchObject({ kind: 'missed', by: '0.01 °C' });
+  expect(plainly(judgeRange(degrees(71.12, '°C'), onlyFahrenheit))).toMatchObject({ kind: 'met', spare: '0 °C' });
 });
 
 test.each([
@@ -69,7 +78,7 @@ test.each([
   ['just below', 4.599, 'missed', '0.001 short'],
   ['in the middle, nearer the upper bound', 5.1, 'met', '0.2 to spare'],
 ])('a pH %s', (_case, value, kind, margin) => {
-  expect(judgeRange(plain(value), fermented)).toMatchObject({ kind, margin });
+  expect(plainly(judgeRange(plain(value), fermented))).toMatchObject(found(kind, margin));
 });
 
 test('a pH that cannot be, and a limit without a figure, are undetermined', () => {
@@ -111,11 +120,7 @@ test.each([
   ['on a pH that is excluded', plain(4.4), acid, 'missed', 'not below pH 4.4'],
   ['a thousandth below', plain(4.399), acid, 'met', '0.001 to spare'],
 ])('a strict sign, %s', (_case, measurement, limit, kind, margin) => {
-  expect(judgeRange(measurement, limit)).toMatchObject({ kind, margin });
-});
-
-test('a strict sign is said as it is printed', () => {
-  expect(judgeRange(degrees(70, '°C'), hotInScotland)).toMatchObject({ limit: '> 63 °C' });
+  expect(plainly(judgeRange(measurement, limit))).toMatchObject(found(kind, margin));
 });
 
 test.each([
@@ -130,7 +135,7 @@ test.each([
 
 test('a loss in percent is said in percent, and so is what is missing', () => {
   const dried: RangeLimit = { kind: 'range', measured: 'percent', min: 30_000, source };
-  expect(judgeRange(plain(28.5), dried)).toMatchObject({ kind: 'missed', measured: '28.5 %', margin: '1.5 % short' });
+  expect(plainly(judgeRange(plain(28.5), dried))).toMatchObject({ kind: 'missed', read: '28.5 %', by: '1.5 %' });
 });
 
 test('a pH with four decimals is refused, not rounded', () => {
@@ -154,8 +159,7 @@ describe('a thermometer’s error allowed for', () => {
   ] as const)('%s', (_case, measured, limit, kind) => {
     expect(judgeRange(measured, limit, one)).toMatchObject({
       kind,
-      limit: judgeRange(measured, limit).limit,
-      notes: ['An error of ± 1 °F of the thermometer is allowed for in the limit.'],
+      notes: [{ code: 'allowed-for-temperature', figures: { error: { value: '1', unit: '°F' } } }],
     });
   });
 
@@ -183,11 +187,13 @@ describe('the error of a meter allowed for', () => {
     ['water activity within the error', plain(0.848), dry, 'missed', '0.001 over'],
     ['a least is raised', plain(4.64), { ...acid, max: undefined, min: 4600 }, 'missed', '0.01 short'],
   ] as const)('%s', (_case, measured, limit, kind, margin) => {
-    expect(judgeRange(measured, limit, errors)).toMatchObject({ kind, margin, limit: judgeRange(measured, limit).limit });
+    expect(plainly(judgeRange(measured, limit, errors))).toMatchObject(found(kind, margin));
   });
 
   test('is said', () => {
-    expect(judgeRange(plain(5.2), acid, errors).notes).toEqual(['An error of ± 0.05 of the pH meter is allowed for in the limit.']);
+    expect(judgeRange(plain(5.2), acid, errors).notes).toEqual([
+      { code: 'allowed-for-pH', figures: { error: { value: '0.05', unit: 'ratio' } } },
+    ]);
   });
 
   test('a percentage has none, and bounds of another kind stay as they are', () => {

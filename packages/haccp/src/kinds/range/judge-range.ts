@@ -1,15 +1,15 @@
 import { allowForError } from '../../instruments/allow-for-error';
-import { sayErrors, type InstrumentErrors } from '../../instruments/instrument-errors';
-import { above, boundOf, sayPrinted } from '../../quantity/bound';
-import { decimalText } from '../../quantity/decimal';
-import { sayDegrees } from '../../quantity/degrees';
-import { divide, type Rounding } from '../../quantity/divide';
+import type { InstrumentErrors } from '../../instruments/instrument-errors';
+import { notedError } from '../../instruments/noted-error';
+import { above, boundOf } from '../../quantity/bound';
+import type { Rounding } from '../../quantity/divide';
+import { amountOf, degreesApart, degreesOf, differenceOf, printedIn } from '../../quantity/quantities';
+import type { Quantity, QuantityUnit } from '../../quantity/quantity';
 import type { Degrees, PrintedTemperature } from '../../quantity/temperature';
 import { cannotBe, impossibleUnder } from '../../limits/impossible-value';
-import type { RangeLimit } from './range-limit';
+import type { Measured, RangeLimit } from './range-limit';
 import { isDegrees, isUsable, type Measurement } from '../../limits/measurement';
-import { sayLimit } from '../../limits/say-limit';
-import type { Saying } from '../../limits/told';
+import type { Found, Verdict, VerdictKind } from '../../limits/verdict';
 
 type Side = 'min' | 'max';
 /** How far inside (+) or outside (−) one bound, in small exact units of the measurement. */
@@ -20,7 +20,7 @@ type Spare = { side: Side; by: number; isOut: boolean };
  * instrument's error is allowed for in the bounds: at least 165 °F and ± 1 °F ask for 166 °F, pH 5.3 and ± 0.05 for
  * 5.25.
  */
-export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, errors?: InstrumentErrors): Saying {
+export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, errors?: InstrumentErrors): Verdict {
   const error = errorFor(limit, errors);
   return error ? judgeAllowing(measurement, limit, error) : judgePlainly(measurement, limit);
 }
@@ -34,11 +34,10 @@ export function errorFor({ measured }: RangeLimit, errors: InstrumentErrors = {}
 
 const sizeOf = (error: Measurement): number => (isDegrees(error) ? error.hundredths : error.thousandths);
 
-function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Measurement): Saying {
+function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, error: Measurement): Verdict {
   const verdict = judgePlainly(measurement, { ...limit, ...boundsAllowing(limit, error) });
-  const [said] = sayErrors({ [limit.measured]: error });
-  const note = `An error of ${said} is allowed for in the limit.`;
-  return { ...verdict, limit: sayLimit(limit), notes: [...verdict.notes, note] };
+  const { measured } = limit as { measured: Exclude<Measured, 'percent'> }; // a percentage has no error
+  return { ...verdict, notes: [...verdict.notes, notedError(error, measured)] };
 }
 
 /** Both bounds, temperatures in every unit printed, with the instrument's error allowed for. */
@@ -56,38 +55,30 @@ function allowing(bound: RangeLimit['min'], side: Side, error: Measurement): Ran
   );
 }
 
-function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): Saying {
-  const shared = { limit: sayLimit(limit), notes: [], source: limit.source };
-  if (!isUsable(measurement, limit.measured)) return { ...shared, ...nothingUsable(measurement) };
-
-  const measured = sayMeasurement(measurement, limit);
+function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): Verdict {
+  if (!isUsable(measurement, limit.measured)) return { ...nothingUsable(measurement), notes: [] };
+  const read = figureOf(measurement, limit);
   const nearest = spares(measurement, limit).reduce<Spare | undefined>(
     (least, spare) => (least === undefined || isWorse(spare, least) ? spare : least),
     undefined,
   );
   if (!nearest || Number.isNaN(nearest.by)) {
-    return { ...shared, kind: 'undetermined', measured, because: 'The limit has no figure to compare with.' };
+    return { kind: 'undetermined', finding: 'limit-without-figure', figures: { read }, notes: [] };
   }
   const impossible = nearest.isOut ? undefined : impossibleUnder(limit, measurement);
-  if (impossible) return { ...shared, measured, ...cannotBe(impossible) };
-  if (!nearest.isOut) {
-    const margin = `${sayBy(nearest.by, measurement, limit, 'down')} to spare`;
-    return { ...shared, kind: 'met', measured, margin, spare: nearest.by, because: `${measured} is within the limit.` };
-  }
-  return { ...shared, kind: 'missed', measured, spare: nearest.by, ...missedBy(nearest, measurement, limit, measured) };
+  if (impossible) return { ...cannotBe(impossible), notes: [] };
+  const { by } = nearest;
+  if (nearest.isOut) return { kind: 'missed', ...missedBy(nearest, read, measurement, limit), spare: by, notes: [] };
+  const spare = differenceBy(by, measurement, limit, 'down');
+  return { kind: 'met', finding: 'value-within', figures: { read, spare }, spare: by, notes: [] };
 }
 
 /** Further out; at the same distance, the one whose sign excludes its figure. No number is the worst of all. */
 const isWorse = (one: Spare, other: Spare): boolean => !(one.by >= other.by) || (one.by === other.by && one.isOut && !other.isOut);
 
-function nothingUsable(measurement: Measurement | undefined) {
+function nothingUsable(measurement: Measurement | undefined): { kind: VerdictKind } & Found {
   const isThere = measurement !== undefined && (!isDegrees(measurement) || Number.isFinite(measurement.hundredths));
-  return {
-    kind: 'undetermined' as const,
-    measured: 'nothing usable',
-    because: isThere ? 'The value cannot be true for this measurement.' : 'There is no usable reading.',
-    next: 'Check the instrument and read again.',
-  };
+  return { kind: 'undetermined', finding: isThere ? 'value-untrue' : 'value-missing', figures: {} };
 }
 
 function spares(measurement: Measurement, { min, max, signs }: RangeLimit): Spare[] {
@@ -108,55 +99,24 @@ function distanceAbove(measurement: Measurement, figure: PrintedTemperature | nu
   return typeof figure === 'number' ? measurement.thousandths - figure : NaN;
 }
 
-function missedBy({ side, by }: Spare, measurement: Measurement, limit: RangeLimit, measured: string) {
-  const amount = sayBy(by, measurement, limit, 'up');
-  const bound = sayBound(limit[side] as PrintedTemperature | number, measurement, limit);
-  if (by === 0) return missedByNothing(side, bound, measured);
-  return side === 'min'
-    ? {
-        margin: `${amount} short`,
-        because: `${measured} is ${amount} below ${bound}.`,
-        next: `Bring it to at least ${bound} and read again; until then hold the lot.`,
-      }
-    : {
-        margin: `${amount} over`,
-        because: `${measured} is ${amount} above ${bound}.`,
-        next: SET_ASIDE,
-      };
+/** On a figure that the source excludes there is no distance to it. */
+function missedBy({ side, by }: Spare, read: Quantity, measurement: Measurement, limit: RangeLimit): Found {
+  const bound = boundFigure(limit[side] as PrintedTemperature | number, measurement, limit);
+  if (by === 0) return { finding: side === 'min' ? 'range-not-above' : 'range-not-below', figures: { read, bound } };
+  const figures = { read, by: differenceBy(by, measurement, limit, 'up'), bound };
+  return { finding: side === 'min' ? 'range-below' : 'range-above', figures };
 }
 
-/** On a figure that the source excludes. */
-function missedByNothing(side: Side, bound: string, measured: string) {
-  const word = side === 'min' ? 'above' : 'below';
-  return {
-    margin: `not ${word} ${bound}`,
-    because: `${measured} is on the limit, which asks for ${word} ${bound}.`,
-    next: side === 'min' ? `Bring it above ${bound} and read again; until then hold the lot.` : SET_ASIDE,
-  };
-}
-
-const SET_ASIDE = 'Set the lot aside and follow the corrective action of the plan.';
-
-const sayMeasurement = (measurement: Measurement, limit: RangeLimit): string =>
-  isDegrees(measurement) ? sayDegrees(measurement) : sayNumber(measurement.thousandths, limit);
+const figureOf = (measurement: Measurement, limit: RangeLimit): Quantity =>
+  isDegrees(measurement) ? degreesOf(measurement) : amountOf(measurement.thousandths, unitOf(limit));
 
 /** A figure that was compared with: a temperature stands beside degrees only. */
-const sayBound = (figure: PrintedTemperature | number, measurement: Measurement, limit: RangeLimit): string =>
-  typeof figure === 'number' ? sayNumber(figure, limit) : sayPrinted(figure, (measurement as Degrees).unit);
+const boundFigure = (figure: PrintedTemperature | number, measurement: Measurement, limit: RangeLimit): Quantity =>
+  typeof figure === 'number' ? amountOf(figure, unitOf(limit)) : printedIn(figure, (measurement as Degrees).unit);
 
-function sayNumber(thousandths: number, { measured }: RangeLimit): string {
-  const text = decimalText(thousandths, 3);
-  return measured === 'percent' ? `${text} %` : `${measured} ${text}`;
-}
+/** Of a number; a temperature has the unit it was read in. */
+const unitOf = ({ measured }: RangeLimit): QuantityUnit => (measured === 'percent' ? '%' : (measured as 'pH' | 'aw'));
 
-/**
- * A distance for reading. Only a figure converted from the other unit ever needs rounding: never in the lot's favour.
- */
-function sayBy(by: number, measurement: Measurement, limit: RangeLimit, rounding: Rounding): string {
-  const size = BigInt(Math.abs(by));
-  if (isDegrees(measurement)) {
-    const perHundredth = measurement.unit === '°C' ? 9n : 5n;
-    return `${decimalText(divide(size, perHundredth, rounding), 2)} ${measurement.unit}`;
-  }
-  return `${decimalText(size, 3)}${limit.measured === 'percent' ? ' %' : ''}`;
-}
+/** A distance for reading. Only a figure converted from the other unit ever needs rounding: never in the lot's favour. */
+const differenceBy = (by: number, measurement: Measurement, limit: RangeLimit, rounding: Rounding): Quantity =>
+  isDegrees(measurement) ? degreesApart(by, measurement.unit, rounding) : differenceOf(by, unitOf(limit));

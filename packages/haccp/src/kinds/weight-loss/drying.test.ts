@@ -3,6 +3,7 @@ import { massOf } from '../../quantity/weigh';
 import { forecastDrying } from './forecast-drying';
 import { judgeWeightLoss } from './judge-weight-loss';
 import { inOrder, type Weighing } from './weighings';
+import { plainly } from '../../limits/plainly.test-data';
 
 const DAY = 86_400_000;
 const source = { citation: 'an invented plan', edition: '', confirmed: true };
@@ -11,68 +12,60 @@ const at = (days: number, kilograms: number): Weighing => ({
   mass: massOf({ value: kilograms, unit: 'kg' }),
 });
 const judge = (weighings: Weighing[], ended = false, percent = 33) => judgeWeightLoss(weighings, { percent, source }, ended);
+const found = (...judged: Parameters<typeof judge>) => plainly(judge(...judged));
 const law = [0, 4, 8, 12, 16].map((days) => at(days, Number((10 - 4 * (1 - Math.exp(-days / 12))).toFixed(3))));
 
 test('enough weight lost is met with what is to spare, rounded down', () => {
   expect(judge([at(0, 10), at(30, 6.55)])).toEqual({
     kind: 'met',
-    measured: '34.5 % lost',
-    limit: '≥ 33 % of the start weight lost',
-    margin: '1.5 % to spare',
+    finding: 'loss-enough',
+    figures: { lost: { value: '34.5', unit: '%' }, asked: { value: '33', unit: '%' }, spare: { value: '1.5', unit: '%' } },
     spare: 15_000,
-    because: '34.5 % lost; 33 % is asked for.',
     notes: [],
-    source,
   });
 });
 
 test('a scale that may be wrong takes the worse at both ends', () => {
   const error = massOf({ value: 10, unit: 'g' });
-  const judged = (now: number) => judgeWeightLoss([at(0, 10), at(30, now)], { percent: 33, source }, true, error);
-  expect(judged(6.683)).toMatchObject({ kind: 'met', measured: '33 % lost' });
-  expect(judged(6.684)).toMatchObject({ kind: 'missed', margin: '0.1 % short' });
-  expect(judged(9.999)).toMatchObject({ kind: 'missed', measured: '0 % lost' });
-  expect(judged(10.001)).toMatchObject({ because: 'It weighs more than at the start.' });
+  const judged = (now: number) => plainly(judgeWeightLoss([at(0, 10), at(30, now)], { percent: 33, source }, true, error));
+  expect(judged(6.683)).toMatchObject({ kind: 'met', lost: '33 %' });
+  expect(judged(6.684)).toMatchObject({ kind: 'missed', short: '0.1 %' });
+  expect(judged(9.999)).toMatchObject({ kind: 'missed', lost: '0 %' });
+  expect(judged(10.001)).toMatchObject({ finding: 'loss-gained' });
   expect(judgeWeightLoss([at(0, 0.01), at(30, 0.005)], { percent: 33, source }, true, error)).toMatchObject({
     kind: 'undetermined',
-    because: 'It weighs no more than the scale may be wrong by.',
+    finding: 'loss-within-error',
   });
 });
 
 test('while it dries nothing is missed; once ended it is', () => {
-  expect(judge([at(0, 10), at(20, 7.001)])).toMatchObject({
-    kind: 'undetermined',
-    measured: '29.9 % lost',
-    margin: '3.1 % short',
-    because: '29.9 % lost so far; 33 % is asked for.',
-    next: 'Go on drying and weigh again: 3.1 % is still to be lost.',
+  expect(found([at(0, 10), at(20, 7.001)])).toEqual({
+    ...{ kind: 'undetermined', finding: 'loss-so-far', lost: '29.9 %', asked: '33 %', short: '3.1 %' },
   });
-  expect(judge([at(0, 10), at(20, 7)], true)).toMatchObject({
-    kind: 'missed',
-    margin: '3 % short',
-    because: 'It was ended with 30 % lost; 33 % is asked for.',
+  expect(found([at(0, 10), at(20, 7)], true)).toEqual({
+    ...{ kind: 'missed', finding: 'loss-too-little', lost: '30 %', asked: '33 %', short: '3 %' },
   });
 });
 
 test.each([
-  ['nothing weighed', [], 'Two weighings are needed: at the start and now.'],
-  ['only the start', [at(0, 10)], 'Only the start is weighed so far.'],
-  ['heavier than at the start', [at(0, 10), at(5, 10.001)], 'It weighs more than at the start.'],
-])('%s is undetermined', (_case, weighings, because) => {
-  expect(judge(weighings, true)).toMatchObject({ kind: 'undetermined', because });
+  ['nothing weighed', [], 'loss-no-start'],
+  ['only the start', [at(0, 10)], 'loss-only-start'],
+  ['heavier than at the start', [at(0, 10), at(5, 10.001)], 'loss-gained'],
+])('%s is undetermined', (_case, weighings, finding) => {
+  expect(judge(weighings, true)).toMatchObject({ kind: 'undetermined', finding });
 });
 
 test.each([NaN, 0, -5, 101, 33.33333])('a loss of %s %% is no limit', (percent) => {
   expect(judge([at(0, 10), at(5, 1)], true, percent)).toMatchObject({
     kind: 'undetermined',
-    next: 'Correct the limit in the plan.',
+    finding: 'loss-asked-unusable',
   });
   expect(forecastDrying(law, percent).state).toBe('undetermined');
 });
 
 test('weighings come in any order; what cannot be true is left out and said', () => {
   const verdict = judge([at(30, 6.5), at(0, 10), { at: NaN, mass: 1n }, { at: DAY, mass: 0n }, undefined as never]);
-  expect(verdict).toMatchObject({ kind: 'met', notes: ['3 of the weighings left out: they cannot be true.'] });
+  expect(verdict).toMatchObject({ kind: 'met', notes: [{ code: 'weighings-left-out', figures: { count: 3 } }] });
 });
 
 test('of one instant the weight that makes the loss smaller is kept', () => {
@@ -122,14 +115,12 @@ test('reached is reached, and a law that ends short may never come there', () =>
 const pounds = (days: number, value: number): Weighing => ({ at: days * DAY, mass: massOf({ value, unit: 'lb' }) });
 
 test.each([
-  ['kilograms read as pounds', [at(0, 10), pounds(7, 8.2)], '62.8 % lost from one weighing to the next'],
-  ['the start read as kilograms', [at(0, 10), pounds(7, 10)], '54.6 % lost from one weighing to the next'],
-  ['one in between', [at(0, 10), pounds(7, 8.2), at(20, 6.4)], '62.8 % lost from one weighing to the next'],
-  ['more than meat holds', [at(0, 10), at(9, 5.5), at(20, 2.9)], '71 % lost: no meat holds so much water.'],
-])('weights that no meat can lose are not met: %s', (_case, weighings, because) => {
-  const verdict = judge(weighings, true);
-  expect(verdict).toMatchObject({ kind: 'undetermined', because: expect.stringContaining(because) });
-  expect(verdict).toMatchObject({ next: 'Correct the weighing that is wrong, with its unit.' });
+  ['kilograms read as pounds', [at(0, 10), pounds(7, 8.2)], 'loss-impossible-at-once', '62.8 %'],
+  ['the start read as kilograms', [at(0, 10), pounds(7, 10)], 'loss-impossible-at-once', '54.6 %'],
+  ['one in between', [at(0, 10), pounds(7, 8.2), at(20, 6.4)], 'loss-impossible-at-once', '62.8 %'],
+  ['more than meat holds', [at(0, 10), at(9, 5.5), at(20, 2.9)], 'loss-impossible', '71 %'],
+])('weights that no meat can lose are not met: %s', (_case, weighings, finding, step) => {
+  expect(found(weighings, true)).toMatchObject({ kind: 'undetermined', finding, step });
   expect(forecastDrying(weighings, 33)).toMatchObject({ state: 'undetermined' });
 });
 

@@ -31,8 +31,7 @@ export function forecastDrying(weighings: readonly Weighing[], percent: number):
   if (!parts) return { use: ADVICE, state: 'undetermined', because: coded('loss-no-percentage') };
   const now = drying?.later[drying.later.length - 1];
   if (!drying || !now) return tooEarly(coded('only-start-weighed'));
-  const impossible = impossibleLoss(drying);
-  if (impossible) return { use: ADVICE, state: 'undetermined', because: coded('as-worded', { said: impossible }) };
+  if (impossibleLoss(drying)) return { use: ADVICE, state: 'undetermined', because: coded('weighings-not-true') };
 
   const target = parts / 1_000_000;
   const asked = { value: decimalText(parts, 4), unit: '%' } as const;

@@ -1,5 +1,7 @@
-import { decimalText } from '../../quantity/decimal';
+import type { Found } from '../../limits/verdict';
 import { divide } from '../../quantity/divide';
+import { amountOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import type { Drying, Weighing } from './weighings';
 
 /**
@@ -14,18 +16,17 @@ const MOST_OF_ALL = 70n;
 const MOST_AT_ONCE = 50n;
 
 /** Why these weighings cannot be of one piece of meat; undefined when they can. */
-export function impossibleLoss({ start, later }: Drying): string | undefined {
+export function impossibleLoss({ start, later }: Drying): Found | undefined {
   const steps = [start, ...later];
   const jump = later.findIndex((now, index) => isMore(MOST_AT_ONCE, steps[index] as Weighing, now));
   if (jump >= 0) {
-    const lost = sayLost(steps[jump] as Weighing, later[jump] as Weighing);
-    return `${lost} from one weighing to the next: no meat loses more than half at once.`;
+    return { finding: 'loss-impossible-at-once', figures: { step: lostOf(steps[jump] as Weighing, later[jump] as Weighing) } };
   }
   const most = later.find((now) => isMore(MOST_OF_ALL, start, now));
-  return most && `${sayLost(start, most)}: no meat holds so much water.`;
+  return most && { finding: 'loss-impossible', figures: { step: lostOf(start, most) } };
 }
 
 const isMore = (percent: bigint, before: Weighing, now: Weighing): boolean => (before.mass - now.mass) * 100n > percent * before.mass;
 
-const sayLost = (before: Weighing, now: Weighing): string =>
-  `${decimalText(divide((before.mass - now.mass) * 1000n, before.mass, 'down'), 1)} % lost`;
+const lostOf = (before: Weighing, now: Weighing): Quantity =>
+  amountOf(divide((before.mass - now.mass) * 1000n, before.mass, 'down'), '%', 1);

@@ -1,8 +1,10 @@
 import type { CurveContext } from '../../limits/curve-context';
 import type { WeightReading } from '../../limits/series';
-import type { Verdict } from '../../limits/verdict';
+import type { Coded, Verdict } from '../../limits/verdict';
 import { worstByName } from '../../limits/worst-by-name';
 import { byProbe } from '../../thermal/curve';
+import { amountOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import type { SeriesJudge } from '../judge';
 import { forecastDrying } from './forecast-drying';
 import { judgeWeightLoss } from './judge-weight-loss';
@@ -20,14 +22,22 @@ function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, 
     [...byProbe(weights)].map(([probe, own]) => {
       const verdict = judgeWeightLoss(own, limit, ended, scaleError);
       const isDrying = verdict.kind === 'undetermined' && !ended && own.length > 0;
-      return [probe, isDrying ? { ...verdict, notes: [...verdict.notes, ...sayArrival(own, limit)] } : verdict];
+      return [probe, isDrying ? { ...verdict, notes: [...verdict.notes, ...notedArrival(own, limit)] } : verdict];
     }),
   );
 }
 
-/** The day the loss will be there, counted from the last weighing. */
-function sayArrival(own: readonly WeightReading[], { percent }: WeightLossLimit): string[] {
-  const { state, because, next } = forecastDrying(own, percent);
-  if (state === 'too early to tell') return [`When it will be there: too early to tell. ${because} ${next}`];
-  return state === 'undetermined' ? [] : [`By the weighings, from the last one on: ${because} Advice, never acceptance.`];
+/** The days until the loss will be there, counted from the last weighing. */
+function notedArrival(own: readonly WeightReading[], { percent }: WeightLossLimit): Coded[] {
+  const forecast = forecastDrying(own, percent);
+  if (forecast.state === 'too early to tell') return [{ code: 'loss-arrival-too-early' }];
+  if (!('arrival' in forecast)) return [];
+  const last = Math.max(...own.map(({ at }) => at).filter(Number.isFinite));
+  const until = (at: number | undefined) => amountOf(Math.round((((at ?? last) - last) / DAY) * 10), 'days', 1);
+  const { best, earliest, latest } = forecast.arrival;
+  const asked: Quantity = { value: String(percent), unit: '%' };
+  if (best === undefined) return [{ code: 'loss-may-never-be-there', figures: { asked } }];
+  return [{ code: 'loss-arrival', figures: { asked, best: until(best), earliest: until(earliest), latest: until(latest) } }];
 }
+
+const DAY = 86_400_000;

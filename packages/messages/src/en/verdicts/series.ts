@@ -34,7 +34,7 @@ export const series = {
   'faster-than-a-core.because': 'A reading rises or falls faster than the core of the piece can.',
   'faster-than-a-core.next': 'Say which readings were not of the core, and why: it is then judged without them.',
   'formula-not-allowed.measured': '{there} for {asked}',
-  'formula-not-allowed.margin+margin': '{margin}',
+  'formula-not-allowed.margin': '{by} short',
   'formula-not-allowed.because': 'This option may not be used: it asks for {asked}, and there is {there}.',
   'formula-not-allowed.next': 'Hold the lot and follow the corrective action of the plan; judge it by an option for any product.',
   'judge-by-another-option': 'Hold the lot and follow the corrective action of the plan; judge it by an option for any product.',

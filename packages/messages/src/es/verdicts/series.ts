@@ -36,7 +36,7 @@ export const series = translated<typeof english>()({
   'faster-than-a-core.because': 'Una lectura sube o baja más rápido de lo que puede el centro de la pieza.',
   'faster-than-a-core.next': 'Diga qué lecturas no eran del centro y por qué: entonces se juzga sin ellas.',
   'formula-not-allowed.measured': '{there} para {asked}',
-  'formula-not-allowed.margin+margin': '{margin}',
+  'formula-not-allowed.margin': 'faltan {by}',
   'formula-not-allowed.because': 'Esta opción no se puede usar: pide {asked}, y hay {there}.',
   'formula-not-allowed.next': 'Retenga el lote y siga la acción correctiva del plan; júzguelo por una opción para cualquier producto.',
   'judge-by-another-option': 'Retenga el lote y siga la acción correctiva del plan; júzguelo por una opción para cualquier producto.',

@@ -4,16 +4,16 @@ import { expect, test } from 'vitest';
 import { tell } from '../../../ui/tell-here.test-data';
 import { standing } from './standing';
 
-const verdict = (kind: 'met' | 'missed' | 'undetermined', because: string) =>
-  ({ verdict: { kind, because, notes: [] } as Verdict }) as PointExplained['limits'][number];
+const verdict = (kind: 'met' | 'missed' | 'undetermined', finding: string) =>
+  ({ verdict: { kind, finding, figures: {}, notes: [] } as Verdict }) as PointExplained['limits'][number];
 const point = (stands: PointExplained['stands'], ...limits: PointExplained['limits']) => ({ stands, limits }) as PointExplained;
 
 test('the sentence is that of the limit by which it stands', () => {
-  const limits = [verdict('met', 'In time.'), verdict('missed', 'Too late.')];
-  expect(standing(point('missed', ...limits), tell)).toEqual({ state: 'missed', code: 'missed', because: 'Too late.' });
-  expect(standing(point('running', verdict('undetermined', 'Not there yet.')), tell)).toMatchObject({
+  const limits = [verdict('met', 'attested-yes'), verdict('missed', 'attested-no')];
+  expect(standing(point('missed', ...limits), tell)).toEqual({ state: 'missed', code: 'missed', because: 'The statement does not hold.' });
+  expect(standing(point('running', verdict('undetermined', 'not-attested')), tell)).toMatchObject({
     code: 'running',
-    because: 'Not there yet.',
+    because: 'There is no answer yet.',
   });
 });
 

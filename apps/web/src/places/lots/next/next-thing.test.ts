@@ -7,7 +7,7 @@ import { nextThing } from './next-thing';
 const due = (deadline?: string) => [
   aJudged(cooling, {
     kind: 'undetermined',
-    running: { stage: '130 → 80 °F', bound: '80 °F', deadline: deadline ? ms(deadline) : undefined },
+    running: { code: 'cooling', figures: { stage: '130 → 80 °F', to: '80 °F' }, deadline: deadline ? ms(deadline) : undefined },
   }),
 ];
 const cook = { name: 'Cook', takenAs: 'curve' as const, limits: [dwell] };

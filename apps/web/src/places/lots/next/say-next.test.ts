@@ -23,7 +23,7 @@ test('an ingredient without figures says nothing of them', () => {
 
 test('of a stage with two running bounds the one that is due first is named', () => {
   const running = (bound: string, deadline?: number) =>
-    aJudged(cooling, { kind: 'undetermined', running: { stage: bound, bound, deadline } });
+    aJudged(cooling, { kind: 'undetermined', running: { code: 'cooling', figures: { stage: bound, to: bound }, deadline } });
   const point = aPoint(chill, {
     readings: [aReading('12:00', 128)],
     judged: [running('40 °F', ms('18:00')), running('80 °F', ms('13:30'))],

@@ -1,12 +1,26 @@
 import { expect, test } from 'vitest';
-import { aReading, at, ms } from '../test-lots/a-lot';
+import { aReading, at as atTime, ms } from '../test-lots/a-lot';
 import { aJudged, aPoint, cooling, dwell } from '../test-lots/a-point';
 import { inEnglish } from '../../../ui/in-english.test-data';
 import { tell } from '../../../ui/tell-here.test-data';
 import { sayPoint } from './say-point';
 
 const chill = { name: 'Chill', takenAs: 'curve' as const, limits: [cooling] };
-const running = [aJudged(cooling, { kind: 'undetermined', running: { stage: '130 → 80 °F', bound: '80 °F', deadline: ms('13:30') } })];
+const running = [
+  aJudged(cooling, {
+    kind: 'undetermined',
+    running: { code: 'cooling', figures: { stage: '130 → 80 °F', to: '80 °F' }, deadline: ms('13:30') },
+  }),
+];
+
+const twelveMinutes = { value: '720000', unit: 'ms' as const };
+const at = { value: '145', unit: '°F' as const };
+const held = { finding: 'dwell-held', figures: { held: twelveMinutes, needed: twelveMinutes, spare: twelveMinutes, at } };
+const tooCold = {
+  kind: 'missed' as const,
+  finding: 'dwell-too-cold',
+  figures: { hottest: { value: '136.5', unit: '°F' as const }, at, short: { value: '8.5', unit: '°F' as const } },
+};
 
 test.each([
   ['nothing was recorded', aPoint(chill), 'not started'],
@@ -34,7 +48,11 @@ test.each([
   ['it runs without a time', aPoint(chill, { stands: 'running', readings: [aReading('12:00', 128)] }), 'running'],
   [
     'it is met and finished',
-    aPoint(chill, { stands: 'met', endedAt: at('12:50'), judged: [aJudged(dwell, { margin: '12 min to spare' })] }),
+    aPoint(chill, {
+      stands: 'met',
+      endedAt: atTime('12:50'),
+      judged: [aJudged(dwell, held)],
+    }),
     'met, 12 min to spare',
   ],
   ['it is met and nobody has finished it', aPoint(chill, { stands: 'met', readings: [aReading('12:00', 38)] }), 'met, not finished'],
@@ -42,8 +60,8 @@ test.each([
     'it is missed',
     aPoint(chill, {
       stands: 'missed',
-      endedAt: at('12:50'),
-      judged: [aJudged(dwell, { kind: 'missed', margin: '8.5 °F short' })],
+      endedAt: atTime('12:50'),
+      judged: [aJudged(dwell, tooCold)],
     }),
     'missed, 8.5 °F short',
   ],
@@ -52,12 +70,12 @@ test.each([
     aPoint(chill, {
       stands: 'missed',
       settled: true,
-      endedAt: at('12:50'),
-      judged: [aJudged(dwell, { kind: 'missed', margin: '8.5 °F short' })],
+      endedAt: atTime('12:50'),
+      judged: [aJudged(dwell, tooCold)],
     }),
     'missed, 8.5 °F short, dealt with',
   ],
-  ['doubt was dealt with', aPoint(chill, { stands: 'undetermined', settled: true, endedAt: at('12:50') }), 'undetermined, dealt with'],
+  ['doubt was dealt with', aPoint(chill, { stands: 'undetermined', settled: true, endedAt: atTime('12:50') }), 'undetermined, dealt with'],
 ])('when %s it says so', (_case, point, words) => {
   expect(sayPoint(point, ms('13:00'), inEnglish('lots'), inEnglish('shared'), tell).words).toBe(words);
 });

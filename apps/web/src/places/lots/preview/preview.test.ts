@@ -69,7 +69,7 @@ test('a chill is timed from the end of its cook', () => {
 test('a value is judged in the unit it was read in', () => {
   const point = aPoint({ name: 'Cold room', takenAs: 'value', limits: [coldRoom] }).controlPoint;
   expect(previewValue(point, 4.4, '°C')).toMatchObject([{ kind: 'met' }]);
-  expect(previewValue(point, 40.1, '°F')).toMatchObject([{ kind: 'missed', margin: '0.1 °F over' }]);
+  expect(previewValue(point, 40.1, '°F')).toMatchObject([{ kind: 'missed', figures: { by: { value: '0.1', unit: '°F' } } }]);
 });
 
 test('a yes without what was seen is not enough', () => {
@@ -93,7 +93,7 @@ test('curing salt is judged on the trimmed meat together with what was weighed b
     ],
   });
   const preview = (grams: number) => previewWeighing(lot, { target, weight: { value: grams, unit: 'g' }, percent: 6.25 });
-  expect(preview(5)).toMatchObject([{ kind: 'met', measured: '156.25 ppm' }]);
+  expect(preview(5)).toMatchObject([{ kind: 'met', figures: { judged: { value: '156.25', unit: 'ppm' } } }]);
   expect(preview(5.1)).toMatchObject([{ kind: 'missed' }]);
   expect(previewWeighing(lot, { target, weight: { value: 25, unit: 'g' }, percent: 6.25 }, lot.weighings[0]?.weighingId)).toMatchObject([
     { kind: 'met' },

@@ -59,7 +59,7 @@ test('a deviation hangs under the reading that opened it, with the corrective ac
 test('a curve missed while it ran says so at the reading that showed it, also once it is finished', () => {
   const deviation = { deviationId: 'd', number: 7, description: 'Chill missed', open: true, openedAt: at('13:40') };
   const readings = [aReading('12:00', 128), aReading('13:40', 85, { deviationId: 'd' }), aReading('14:40', 60)];
-  const judged = [aJudged(cooling, { kind: 'missed', margin: '10 min too long' })];
+  const judged = [aJudged(cooling, { kind: 'missed', finding: 'cooling-too-late' })];
   const lines = linesOfLot(
     aLot({
       deviations: [deviation],
@@ -68,7 +68,7 @@ test('a curve missed while it ran says so at the reading that showed it, also on
     sheetInEnglish,
   );
   expect(lines.filter((line) => line.deviation)).toMatchObject([
-    { value: '85 °F', deviation: { missed: [{ verdict: { margin: '10 min too long' } }] } },
+    { value: '85 °F', deviation: { missed: [{ verdict: { finding: 'cooling-too-late' } }] } },
   ]);
 });
 

@@ -54,7 +54,7 @@ test.each([
 });
 
 test('the dues are those of the stages that run, with the bound the verdict names', () => {
-  const running = { stage: '130 → 80 °F', bound: '80 °F', deadline: ms('13:30') };
+  const running = { code: 'cooling', figures: { stage: '130 → 80 °F', to: '80 °F' }, deadline: ms('13:30') };
   const lot = aLot({
     controlPoints: [
       aPoint(chill, {
@@ -69,7 +69,7 @@ test('the dues are those of the stages that run, with the bound the verdict name
 });
 
 test('a hold is due when it has been held long enough', () => {
-  const running = { stage: 'hold', bound: '145 °F for 4 min', until: ms('10:04') };
+  const running = { code: 'dwell-hold', figures: { at: '145 °F', needed: '4 min' }, until: ms('10:04') };
   const cook = aPoint(
     { name: 'Cook', takenAs: 'curve', limits: [dwell] },
     {

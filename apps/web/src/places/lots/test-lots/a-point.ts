@@ -90,17 +90,14 @@ export function aPoint(parts: PointParts, onLot: Partial<Omit<ControlPointOnLot,
 
 export const aVerdict = (verdict: Partial<Verdict> = {}): Verdict => ({
   kind: 'met',
-  measured: '36 °F',
-  limit: '≤ 40 °F',
-  margin: '4 °F to spare',
-  because: '36 °F is within the limit.',
+  finding: 'value-within',
+  figures: { read: { value: '36', unit: '°F' }, spare: { value: '4', unit: '°F' } },
   notes: [],
-  source: example,
   ...verdict,
 });
 
 export const aJudged = (limit: CriticalLimit, verdict: Partial<Verdict> = {}): Judged => ({
   limitId: ids.of(`judged ${limit.kind}`),
   limit,
-  verdict: aVerdict({ source: limit.source, ...verdict }),
+  verdict: aVerdict(verdict),
 });

@@ -1,9 +1,10 @@
 import { codeOf } from '@larderbook/messages';
-import type { Verdict } from '@larderbook/haccp';
+import { sayLimit, type Verdict } from '@larderbook/haccp';
 import { percentFigure } from '../../../ui/percent-figure';
 import { Status } from '../../../ui/status';
 import css from './formula.module.css';
 import type { Restricted } from './restricted';
+import { useTell } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 type Seen = { restricted: Restricted };
@@ -12,25 +13,26 @@ type Seen = { restricted: Restricted };
 export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined }) {
   const say = useSay('formulas');
   const sayLimits = useSay('limits');
-  const { ppm, substance, isAlone, verdict } = restricted;
+  const { tell } = useTell();
+  const { alone, substance, isAlone, verdict } = restricted;
   return (
     <span className={css.words}>
       <span>
-        <strong>{ppm}</strong>
+        <strong>{tell(alone).measured}</strong>
         {sayLimits(codeOf('substance', substance))}
       </span>
       {holds !== undefined && <span className={css.small}>{say('it-holds', { percent: percentFigure(holds) })}</span>}
-      {!isAlone && <span>{say('with-the-others', { ppm: verdict.measured ?? '' })}</span>}
+      {!isAlone && <span>{say('with-the-others', { ppm: tell(verdict).measured })}</span>}
     </span>
   );
 }
 
 /** The limit as its source prints it, and the source. */
-export function LimitBeside({ restricted: { limit, verdict } }: Seen) {
+export function LimitBeside({ restricted: { limit } }: Seen) {
   const say = useSay('formulas');
   return (
     <span className={css.words}>
-      <span>{verdict.limit}</span>
+      <span>{sayLimit(limit)}</span>
       <span className={css.small}>
         {limit.source.confirmed ? limit.source.citation : say('unconfirmed', { citation: limit.source.citation })}
       </span>
@@ -41,11 +43,12 @@ export function LimitBeside({ restricted: { limit, verdict } }: Seen) {
 /** A formula is no measurement: it is within its limit or it is not. */
 export function Within({ restricted: { verdict } }: Seen) {
   const say = useSay('formulas');
-  return <Status state={verdict.kind} word={say(wordOf(verdict))} margin={verdict.margin} />;
+  const { margin } = useTell().tell(verdict);
+  return <Status state={verdict.kind} word={say(wordOf(verdict))} margin={margin} />;
 }
 
-function wordOf({ kind, margin }: Verdict) {
+function wordOf({ kind, finding }: Verdict) {
   if (kind === 'met') return 'within';
   if (kind === 'missed') return 'above-the-most';
-  return margin ? 'below-the-least' : 'cannot-be-judged';
+  return finding === 'ppm-below' ? 'below-the-least' : 'cannot-be-judged';
 }

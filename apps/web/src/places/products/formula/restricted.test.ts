@@ -3,6 +3,7 @@ import type { PlanContent } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { aPlan, aPoint } from '../test-plans/a-plan';
 import { limitFor, restrictedIn, type Carrier } from './restricted';
+import { tell } from '../../../ui/tell-here.test-data';
 
 const salt: Carrier = { itemName: 'Salt', percent: 1.8 };
 const cure = (percent: number): Carrier => ({
@@ -13,7 +14,7 @@ const cure = (percent: number): Carrier => ({
 });
 const judged = (line: Carrier, lines = [line], plan?: PlanContent) => {
   const found = restrictedIn(line, lines, plan);
-  return found && { ppm: found.ppm, kind: found.verdict.kind, measured: found.verdict.measured };
+  return found && { ppm: tell(found.alone).measured, kind: found.verdict.kind, measured: tell(found.verdict).measured };
 };
 
 test('salt holds no restricted substance', () => {

@@ -19,7 +19,8 @@ export type Carrier = { itemName: string; percent: number; substance?: Substance
 /** What one line brings, and how everything that brings the same substance is judged together. */
 export type Restricted = {
   substance: Substance;
-  ppm: string;
+  /** The line by itself. */
+  alone: Verdict;
   limit: ConcentrationLimit;
   verdict: Verdict;
   isAlone: boolean;
@@ -55,7 +56,7 @@ export function restrictedIn(line: Carrier, lines: readonly Carrier[], plan: Pla
   return {
     substance,
     limit,
-    ppm: judgeConcentration([portionOf(line)], meatBlock, limit).measured,
+    alone: judgeConcentration([portionOf(line)], meatBlock, limit),
     verdict: judgeConcentration(carriers.map(portionOf), meatBlock, limit),
     isAlone: carriers.length === 1,
   };

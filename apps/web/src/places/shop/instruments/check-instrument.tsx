@@ -8,6 +8,7 @@ import { Keypad, type Entered } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
 import { Stack } from '../../../ui/stack';
 import { VerdictWords } from '../../../ui/verdict-words';
+import { useTell } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { isTemperature, methodsFor, usualShown, type Instrument } from './check-method';
 import { CheckSaved } from './check-saved';
@@ -27,7 +28,9 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
 
   const { method, expected } = known;
   const observed = numberOf(entered.text);
-  const verdict = expected === undefined || observed === undefined ? undefined : judgeCheck({ expected, observed, tolerance, unit });
+  const { tell } = useTell();
+  const judged = expected === undefined || observed === undefined ? undefined : judgeCheck({ expected, observed, tolerance, unit });
+  const verdict = judged && tell(judged);
   const record = () => {
     if (expected === undefined || observed === undefined) return;
     void recording.save(
@@ -67,7 +70,7 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
             onChange={setEntered}
             belowZero={isTemperature(unit)}
             limit={`${expected} ± ${tolerance} ${unit}`}
-            previous={instrument.lastCheck?.verdict.measured}
+            previous={instrument.lastCheck && tell(instrument.lastCheck.verdict).measured}
             preview={verdict && <VerdictWords verdict={verdict} />}
             error={recording.refused?.words}
             busy={recording.busy}

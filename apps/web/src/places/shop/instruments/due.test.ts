@@ -18,11 +18,7 @@ const checked = (daysAgo: number, kind: 'met' | 'missed'): Pick<Instrument, 'las
     action: '',
     verdict: {
       kind,
-      measured: '32.2 °F at 32 °F',
-      limit: '± 2 °F',
-      because: '',
-      notes: [],
-      source: { citation: 'the establishment', edition: '', confirmed: true },
+      ...{ finding: 'check-high', figures: {}, notes: [] },
     },
     made: { personId: '', name: 'Ivo Tarn', at: new Date(now - daysAgo * day).toISOString(), recordedAt: '', station: '' },
   },

@@ -1,6 +1,7 @@
 import { codeOf } from '@larderbook/messages';
 import { CorrectedList } from '../../../ui/corrected-list';
 import { BothMoments } from '../../../ui/moment';
+import { useTell } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { knownMethod, type Instrument } from './check-method';
 import css from './instruments.module.css';
@@ -10,6 +11,7 @@ type LastCheckProps = { instrument: Pick<Instrument, 'lastCheck' | 'corrections'
 /** The check that counts, with what was corrected or voided before it. */
 export function LastCheck({ instrument: { lastCheck, corrections }, zone }: LastCheckProps) {
   const say = useSay('instruments');
+  const { tell } = useTell();
   if (!lastCheck && corrections.length === 0) return say('no-check');
   const method = lastCheck && knownMethod(lastCheck.method);
   return (
@@ -17,7 +19,7 @@ export function LastCheck({ instrument: { lastCheck, corrections }, zone }: Last
       {corrections.length > 0 && <CorrectedList corrections={corrections.slice(-1)} zone={zone} />}
       {lastCheck ? (
         <>
-          {lastCheck.verdict.measured}
+          {tell(lastCheck.verdict).measured}
           <span className={css.small}>
             <BothMoments at={lastCheck.made.at} recordedAt={lastCheck.made.recordedAt} zone={zone} />, {lastCheck.made.name},{' '}
             {method ? say(codeOf('method', method)) : lastCheck.method}

@@ -1,0 +1,48 @@
+import { millisecondsOf } from '../../quantity/duration';
+import { printedIn, timeOf } from '../../quantity/quantities';
+import type { CurveReading } from '../../thermal/curve';
+import type { BandTime } from '../../thermal/time-in-band';
+import type { BandTimeLimit } from './band-time-limit';
+import type { Figures, Found, Verdict, VerdictKind } from '../../limits/verdict';
+
+/** What was found about a come-up; each finding has one verdict. */
+export type BandFinding = 'in-time' | 'too-long' | 'not-shown' | 'gap' | 'start-unknown' | 'ended-below' | 'running' | 'overdue';
+
+const kindOf = (finding: BandFinding): VerdictKind => (finding === 'in-time' ? 'met' : finding === 'too-long' ? 'missed' : 'undetermined');
+
+/** A come-up with its figures. @param isInside the last reading lies in the band, so its time is being spent */
+export function bandTimeFound(
+  finding: BandFinding,
+  time: BandTime,
+  limit: BandTimeLimit,
+  last: CurveReading,
+  isInside: boolean,
+  now: number | undefined,
+): Pick<Verdict, 'kind' | 'spare' | 'running'> & Found {
+  const { unit } = last.temperature;
+  const most = millisecondsOf(limit.maxSeconds);
+  const spare = most - time.longest;
+  const deadline = isInside ? last.at + spare : undefined;
+  const to = printedIn(limit.to, unit);
+  const band = { from: printedIn(limit.from, unit), to };
+  const isGoingOn = finding === 'running' || finding === 'overdue';
+  return {
+    kind: kindOf(finding),
+    finding: `band-${finding}`,
+    measure: 'band',
+    figures: {
+      ...{ band, to, took: timeOf(time.longest), allowed: timeOf(most) },
+      ...(time.gap !== undefined && { gap: timeOf(time.gap), tolerated: timeOf(millisecondsOf(limit.longestGapSeconds)) }),
+      ...marginOf(finding, spare),
+      ...(deadline !== undefined && finding === 'running' && { left: timeOf(deadline - (now ?? last.at)) }),
+    },
+    spare,
+    ...(isGoingOn && { running: { code: 'band', figures: { band, to }, deadline, since: isInside ? last.at - time.longest : undefined } }),
+  };
+}
+
+function marginOf(finding: BandFinding, spare: number): Figures {
+  if (spare < 0) return { over: timeOf(spare) };
+  if (finding === 'in-time') return { spare: timeOf(spare) };
+  return finding === 'running' ? { toGo: timeOf(spare) } : {};
+}

@@ -1,0 +1,70 @@
+import type { Coded, Figures, Found, Verdict } from '../../limits/verdict';
+import { onCommonScale } from '../../quantity/convert-degrees';
+import { divide } from '../../quantity/divide';
+import { amountOf, degreesOf, timeOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
+import type { Degrees, TemperatureUnit } from '../../quantity/temperature';
+import type { Curve } from '../../thermal/curve';
+import { degreeHour, type DegreeHours } from './add-up-degree-hours';
+import type { FermentationClass, FermentationLimit } from './fermentation-limit';
+
+/** What was found about a fermentation; each finding has one verdict. */
+export type FermentationFinding =
+  | 'in-time'
+  | 'too-many'
+  | 'no-readings'
+  | 'never-down'
+  | 'running'
+  | 'no-start'
+  | 'not-covered'
+  | 'not-shown';
+
+const MINUTE = 60_000;
+
+/** A fermentation with its figures. Degree-hours are rounded up, so that they never sound better than it was. */
+export function fermentationFound(
+  finding: FermentationFinding,
+  sum: DegreeHours,
+  limit: FermentationLimit,
+  allowed: FermentationClass,
+  { warmer }: Curve,
+): Pick<Verdict, 'spare' | 'running'> & Found {
+  const { unit } = limit.base;
+  const one = degreeHour(unit);
+  const spare = BigInt(allowed.most) * one - sum.most;
+  const last = warmer[warmer.length - 1];
+  const above = last ? onCommonScale(last.temperature) - onCommonScale(limit.base) : 0;
+  const left = above > 0 && spare > 0n ? Number(spare / BigInt(2 * above)) : undefined;
+  const pH = amountOf(limit.pH.thousandths, 'pH');
+  return {
+    finding: `fermentation-${finding}`,
+    measure: 'fermentation',
+    figures: {
+      ...{ most: inDegreeHours(sum.most, unit), allowed: amountOf(allowed.most, `${unit}·h`, 0), pH },
+      ...(warmer.length > 0 && { hottest: degreesOf(inUnit(sum.hottest, unit)) }),
+      ...(finding === 'too-many' && { sure: inDegreeHours(sum.sure, unit) }),
+      ...(sum.gap !== undefined && { gap: timeOf(sum.gap) }),
+      ...(spare < 0n ? { over: inDegreeHours(-spare, unit) } : finding === 'in-time' ? { spare: inDegreeHours(spare, unit) } : {}),
+      ...(finding === 'running' && about(left)),
+    },
+    spare: Number(spare / one),
+    ...(finding === 'running' && { running: { code: 'fermentation', figures: { pH }, deadline: last && left && last.at + left } }),
+  };
+}
+
+/** To the minute, for an estimate. */
+function about(left: number | undefined): Figures {
+  if (left === undefined) return {};
+  return left < MINUTE ? { soon: 1 } : { left: timeOf(Math.round(left / MINUTE) * MINUTE) };
+}
+
+/** What straight lines between the readings would give, where that is less than what counts. For information. */
+export const notedStraight = ({ straight, most }: DegreeHours, unit: Degrees['unit']): Coded[] =>
+  straight === most ? [] : [{ code: 'fermentation-straight', figures: { straight: inDegreeHours(straight, unit) } }];
+
+const inDegreeHours = (halves: bigint, unit: TemperatureUnit): Quantity =>
+  amountOf(divide(halves * 10n, degreeHour(unit), 'up'), `${unit}·h`, 1);
+
+/** For reading only, rounded up to the hundredth. */
+const inUnit = (value: number, unit: '°C' | '°F') =>
+  unit === '°C' ? { hundredths: Math.ceil(value / 9), unit } : { hundredths: Math.ceil(value / 5) + 3200, unit };

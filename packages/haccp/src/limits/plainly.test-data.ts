@@ -1,0 +1,19 @@
+import { sayDuration } from '../quantity/duration';
+import type { Figure, Verdict, VerdictKind } from './verdict';
+
+/** A verdict for tests: its kind and finding, and every figure as "8.5 °F", "1 h 30 min" or "130 → 80 °F". */
+export const plainly = ({ kind, finding, figures }: Pick<Verdict, 'kind' | 'finding' | 'figures'>) => ({
+  kind,
+  finding,
+  ...Object.fromEntries(Object.entries(figures).map(([name, figure]) => [name, plain(figure)])),
+});
+
+export type Plainly = { kind: VerdictKind; finding: string } & Record<string, string>;
+
+function plain(figure: Figure): string {
+  if (typeof figure !== 'object') return String(figure);
+  if ('unit' in figure) return figure.unit === 'ms' ? sayDuration(Number(figure.value)) : `${figure.value} ${figure.unit}`;
+  if ('to' in figure) return `${figure.from.value} → ${plain(figure.to)}`;
+  const own = Object.values(figure.figures ?? {}).map(plain);
+  return own.length > 0 ? `${figure.code}: ${own.join(', ')}` : figure.code;
+}
