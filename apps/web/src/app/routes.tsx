@@ -4,6 +4,7 @@ import { languageHere } from '../api/language';
 import { wordsOnce } from '../ui/voice';
 import { FailedBook } from './failed-page';
 import { Root } from './root';
+import { doorAsked, supplierLotAsked, thenAsked, wordsAsked } from './search';
 
 const root = createRootRoute({ component: Root, errorComponent: FailedBook });
 
@@ -24,19 +25,33 @@ export const wordsOfPages = new Set<Place>(['shell', ...ofBlocks]);
  * The page reads its names with `getRouteApi('/lots/$lotId').useParams()`. The words it says are fetched beside its code.
  */
 function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, ...words: Place[]) {
+  return createRoute({ path, ...pageOf(load, name, words) });
+}
+
+/** A page that its address asks something, after the `?`. */
+function placeAsked<P extends string, N extends string, S>(
+  path: P,
+  asked: (search: Record<string, unknown>) => S,
+  load: () => Promise<Record<N, Page>>,
+  name: N,
+  ...words: Place[]
+) {
+  return createRoute({ path, validateSearch: asked, ...pageOf(load, name, words) });
+}
+
+function pageOf<N extends string>(load: () => Promise<Record<N, Page>>, name: N, words: Place[]) {
   for (const each of words) wordsOfPages.add(each);
-  return createRoute({
+  return {
     getParentRoute: () => root,
-    path,
     component: lazyRouteComponent(load, name),
     loader: () => Promise.all([...ofBlocks, ...words].map((each) => wordsOnce(each, languageHere()))),
-  });
+  };
 }
 
 const pages = [
   place('/', () => import('../places/today/today-page'), 'TodayPage', 'today', 'forecasts'),
-  place('/welcome', () => import('../places/shop/welcome-page'), 'WelcomePage', 'welcome', 'shop', 'people'),
-  place('/sign-in', () => import('../places/shop/sign-in-page'), 'SignInPage', 'sign-in', 'welcome', 'people', 'language'),
+  placeAsked('/welcome', doorAsked, () => import('../places/shop/welcome-page'), 'WelcomePage', 'welcome', 'shop', 'people'),
+  placeAsked('/sign-in', thenAsked, () => import('../places/shop/sign-in-page'), 'SignInPage', 'sign-in', 'welcome', 'people', 'language'),
   place('/shop', () => import('../places/shop/shop-page'), 'ShopPage', 'shop', 'people'),
   place('/shop/people', () => import('../places/shop/people-page'), 'PeoplePage', 'shop', 'people', 'language'),
   place('/shop/instruments', () => import('../places/shop/instruments-page'), 'InstrumentsPage', 'shop', 'instruments'),
@@ -177,8 +192,8 @@ const pages = [
   place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage', 'shipping'),
   place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage', 'shipping'),
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage', 'shipping'),
-  place('/trace', () => import('../places/trace/trace-page'), 'TracePage', 'trace'),
-  place('/trace/supplier-lot', () => import('../places/trace/supplier-lot-page'), 'SupplierLotPage', 'trace'),
+  placeAsked('/trace', wordsAsked, () => import('../places/trace/trace-page'), 'TracePage', 'trace'),
+  placeAsked('/trace/supplier-lot', supplierLotAsked, () => import('../places/trace/supplier-lot-page'), 'SupplierLotPage', 'trace'),
   place('/trace/$nodeId', () => import('../places/trace/trace-sheet-page'), 'TraceSheetPage', 'trace'),
   place('/calculators', () => import('../places/calculators/calculators-page'), 'CalculatorsPage', 'calculators', 'calculators-list'),
   place('/calculators/limits', () => import('../places/calculators/limits-page'), 'LimitsPage', 'calculators', 'limit-purposes'),

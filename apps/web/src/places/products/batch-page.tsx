@@ -1,3 +1,4 @@
+import { useParams } from '@tanstack/react-router';
 import { EmptyState } from '../../ui/empty-state';
 import { PageHeader } from '../../ui/page-header';
 import { Stack } from '../../ui/stack';
@@ -10,8 +11,9 @@ import { useSay } from '../../ui/voice';
 /** A batch calculated by the latest formula of a product. */
 export function BatchPage() {
   const say = useSay('batches');
+  const { productId } = useParams({ from: '/products/$productId/batch' });
   return (
-    <WithProduct>
+    <WithProduct productId={productId}>
       {(product) => {
         const [formula] = product.formulas;
         return (

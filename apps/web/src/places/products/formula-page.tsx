@@ -1,5 +1,6 @@
 import { listItems } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { EmptyState } from '../../ui/empty-state';
 import { LinkButton } from '../../ui/link-button';
@@ -17,10 +18,11 @@ import { useSay } from '../../ui/voice';
 /** Writing the next version of a product’s formula. */
 export function FormulaPage() {
   const say = useSay('formulas');
+  const { productId } = useParams({ from: '/products/$productId/formula' });
   const { isOwner } = useShop();
   const { data, error, refetch } = useQuery(ask(listItems, {}));
   return (
-    <WithProduct>
+    <WithProduct productId={productId}>
       {(product, plan) => (
         <Stack>
           <PageHeader

@@ -21,10 +21,10 @@ import { useSay } from '../../ui/voice';
 /** Writing the next version of a plan: its head, its flow diagram and, from there, every step and control point. */
 export function PlanDraftPage() {
   const say = useSay('plan-drafts');
-  const { productId = '' } = useParams({ strict: false });
+  const { productId } = useParams({ from: '/products/$productId/plan' });
   const { keep } = usePlanDraft(productId);
   return (
-    <WithProduct>
+    <WithProduct productId={productId}>
       {(product) => (
         <Stack gap="wide">
           <PageHeader
@@ -32,7 +32,7 @@ export function PlanDraftPage() {
             title={say('numbered', { version: (product.plans[0]?.version ?? 0) + 1 })}
             under={say('kept-here')}
           />
-          <WithDraft begin={<BeginPlan product={product} onBegin={keep} />}>
+          <WithDraft productId={productId} begin={<BeginPlan product={product} onBegin={keep} />}>
             {(drafting) => <Draft drafting={drafting} product={product} />}
           </WithDraft>
         </Stack>

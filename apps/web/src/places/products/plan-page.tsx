@@ -8,7 +8,7 @@ import { PlanView } from './document/plan-view';
 
 /** One version of a plan. */
 export function PlanPage() {
-  const { planId = '' } = useParams({ strict: false });
+  const { planId } = useParams({ from: '/plans/$planId' });
   const { data: plan, error, refetch } = useQuery(ask(showPlan, { planId }));
   if (error && !plan) return <PageProblem error={error} onRetry={() => void refetch()} />;
   if (!plan) return <Loading />;

@@ -7,15 +7,15 @@ import { useSay } from '../../ui/voice';
 /** One control point of the plan being written. */
 export function PlanPointPage() {
   const say = useSay('plan-drafts');
-  const { controlPointId } = useParams({ strict: false });
+  const { productId, controlPointId } = useParams({ from: '/products/$productId/plan/points/$controlPointId' });
   return (
-    <WithDraft>
+    <WithDraft productId={productId}>
       {(drafting) => {
         const point = drafting.content.controlPoints.find((each) => each.controlPointId === controlPointId);
         return point ? (
           <PointView key={controlPointId} drafting={drafting} point={point} />
         ) : (
-          <NotThere title={say('point-not-there')} productId={drafting.productId} />
+          <NotThere title={say('point-not-there')} productId={productId} />
         );
       }}
     </WithDraft>

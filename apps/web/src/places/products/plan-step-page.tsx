@@ -7,15 +7,15 @@ import { useSay } from '../../ui/voice';
 /** One step of the plan being written. */
 export function PlanStepPage() {
   const say = useSay('plan-drafts');
-  const { stepId } = useParams({ strict: false });
+  const { productId, stepId } = useParams({ from: '/products/$productId/plan/steps/$stepId' });
   return (
-    <WithDraft>
+    <WithDraft productId={productId}>
       {(drafting) => {
         const step = drafting.content.steps.find((each) => each.stepId === stepId);
         return step ? (
           <StepView key={stepId} drafting={drafting} step={step} />
         ) : (
-          <NotThere title={say('step-not-there')} productId={drafting.productId} />
+          <NotThere title={say('step-not-there')} productId={productId} />
         );
       }}
     </WithDraft>

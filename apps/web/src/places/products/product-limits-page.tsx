@@ -17,10 +17,10 @@ import { useSay } from '../../ui/voice';
 /** The published limits that apply to a product, each explained, beside what its plan does about it. */
 export function ProductLimitsPage() {
   const say = useSay('product-limits');
-  const { productId = '' } = useParams({ strict: false });
+  const { productId } = useParams({ from: '/products/$productId/limits' });
   const { data: limits, error, refetch } = useQuery(ask(showProductLimits, { productId }));
   return (
-    <WithProduct>
+    <WithProduct productId={productId}>
       {(product) => (
         <Stack gap="wide">
           <PageHeader over={<BackToProduct productId={productId} name={product.name} />} title={say('title')} under={say('under')} />

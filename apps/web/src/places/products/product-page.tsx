@@ -1,4 +1,4 @@
-import { Link } from '@tanstack/react-router';
+import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import { Button } from '../../ui/button';
 import { Facts } from '../../ui/facts';
@@ -21,10 +21,11 @@ import { codeOf } from '@larderbook/messages';
 export function ProductPage() {
   const say = useSay('products');
   const sayLimits = useSay('limits');
+  const { productId } = useParams({ from: '/products/$productId' });
   const { isOwner, mayRecord } = useShop();
   const [isCorrecting, setCorrecting] = useState(false);
   return (
-    <WithProduct>
+    <WithProduct productId={productId}>
       {(product, plan) => {
         return (
           <Stack gap="wide">

@@ -1,16 +1,14 @@
 import { showPlan, showProduct, type PlanContent, type Product } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { useParams } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
 
-type WithProductProps = { children: (product: Product, planInForce: PlanContent | undefined) => ReactNode };
+type WithProductProps = { productId: string; children: (product: Product, planInForce: PlanContent | undefined) => ReactNode };
 
 /** The product a page is about, with the plan in force; until both are here, what is fetched or what went wrong. */
-export function WithProduct({ children }: WithProductProps) {
-  const { productId = '' } = useParams({ strict: false });
+export function WithProduct({ productId, children }: WithProductProps) {
   const product = useQuery(ask(showProduct, { productId }));
   const planId = product.data?.plans.find(({ inForce }) => inForce)?.planId;
   const plan = useQuery({ ...ask(showPlan, { planId: planId ?? '' }), enabled: planId !== undefined });

@@ -1,6 +1,6 @@
 import { firstRun } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { useLocation } from '@tanstack/react-router';
+import { useSearch } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
@@ -10,7 +10,7 @@ import { SetUpShop } from './welcome/set-up-shop';
 
 /** The first page of a new Larderbook: set up a shop, or look round one that is made up. */
 export function WelcomePage() {
-  const { door }: { door?: unknown } = useLocation().search;
+  const { door } = useSearch({ from: '/welcome' });
   const { data, error, refetch } = useQuery(ask(firstRun, {}));
   if (door === 'shop') return <SetUpShop />;
   if (door === 'demonstration') return <OpenDemonstration />;

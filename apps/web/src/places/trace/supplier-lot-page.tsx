@@ -8,10 +8,9 @@ import { SupplierLotSheet } from './supplier-lot-sheet';
 
 /** Every delivery of a supplier's lot number, and everything after them; without a number it is to be found first. */
 export function SupplierLotPage() {
-  const { lot, supplier }: { lot?: unknown; supplier?: unknown } = useSearch({ strict: false });
-  const supplierLot = lot === undefined ? '' : String(lot).trim();
+  const { lot: supplierLot, supplier } = useSearch({ from: '/trace/supplier-lot' });
   if (!supplierLot) return <Navigate to="/trace" replace />;
-  return <OfNumber asked={{ supplierLot, ...(typeof supplier === 'string' && { supplierId: supplier }) }} />;
+  return <OfNumber asked={{ supplierLot, ...(supplier && { supplierId: supplier }) }} />;
 }
 
 function OfNumber({ asked }: { asked: InputOf<typeof traceSupplierLot> }) {

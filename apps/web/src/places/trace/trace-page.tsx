@@ -14,8 +14,7 @@ import { FoundList } from './found-list';
 /** One field for a bad day: whatever is printed on the package or the delivery note finds where to trace from. */
 export function TracePage() {
   const say = useSay('trace');
-  const asked: { words?: unknown } = useSearch({ strict: false });
-  const words = asked.words === undefined ? '' : String(asked.words);
+  const { words = '' } = useSearch({ from: '/trace' });
   const navigate = useNavigate();
   const find = (next: string) => void navigate({ to: '/trace', search: next ? { words: next } : {}, replace: true });
   return (

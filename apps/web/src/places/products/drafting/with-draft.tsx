@@ -1,5 +1,4 @@
 import type { PlanContent } from '@larderbook/contracts';
-import { useParams } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import type { FieldErrors } from '../../../api/check';
 import { EmptyState } from '../../../ui/empty-state';
@@ -20,12 +19,11 @@ export type Drafting = {
   keep: (draft: PlanDraft | undefined) => void;
 };
 
-type WithDraftProps = { children: (drafting: Drafting) => ReactNode; begin?: ReactNode };
+type WithDraftProps = { productId: string; children: (drafting: Drafting) => ReactNode; begin?: ReactNode };
 
 /** The draft a page works on, and every change kept at once; where there is none, the way to begin one. */
-export function WithDraft({ children, begin }: WithDraftProps) {
+export function WithDraft({ productId, children, begin }: WithDraftProps) {
   const say = useSay('plan-drafts');
-  const { productId = '' } = useParams({ strict: false });
   const { isOwner } = useShop();
   const { draft, keep } = usePlanDraft(productId);
   if (!isOwner) return <OnlyForTheOwner productId={productId} />;

@@ -25,7 +25,7 @@ type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit)
  */
 export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps) {
   const say = useSay('limit-forms');
-  const { productId = '' } = useParams({ strict: false });
+  const { productId } = useParams({ from: '/products/$productId/plan/points/$controlPointId' });
   const published = useQuery(ask(listPublishedLimits, {}));
   const applying = useQuery(ask(showProductLimits, { productId }));
   const waiting = [published, applying].find(({ data }) => !data);

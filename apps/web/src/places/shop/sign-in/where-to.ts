@@ -1,5 +1,5 @@
 /** Where to go after signing in: a page of our own that was asked for, or Today. Never another site, never a door. */
-export function whereTo(asked: unknown): string {
-  if (typeof asked !== 'string' || !/^\/(?![/\\])/.test(asked)) return '/';
+export function whereTo(asked: string | undefined): string {
+  if (asked === undefined || !/^\/(?![/\\])/.test(asked)) return '/';
   return /^\/(sign-in|welcome)\b/.test(asked) ? '/' : asked;
 }
