@@ -20,7 +20,7 @@ import {
   stabilityOf,
   type FigureLimit,
   type Ratio,
-  type Worked,
+  type OrFault,
 } from '@larderbook/haccp';
 import { told } from '../support/told';
 
@@ -31,7 +31,7 @@ const limit = (id: string): FigureLimit => {
   if (row?.limit.kind !== 'figure') throw new Error(`no figure ${id}`);
   return row.limit;
 };
-const verdict = (figure: Worked<Ratio>, id: string) => {
+const verdict = (figure: OrFault<Ratio>, id: string) => {
   const { kind, measured } = told(judgeFigure(isFault(figure) ? undefined : figure, limit(id)));
   return `${kind} ${measured}`;
 };
@@ -135,7 +135,7 @@ describe('drying (FSIS training material of 2005, pp. 157-168)', () => {
 });
 
 /** Hundredths of a percent rounded half up: worked out beforehand in decimals. */
-const toThree = (figure: Worked<Ratio>): string =>
+const toThree = (figure: OrFault<Ratio>): string =>
   isFault(figure) ? figure.fault : (Number((figure.numerator * 100_000n) / figure.denominator) / 100_000).toFixed(3);
 
 describe('salt in the water phase: salt ÷ (salt + water) × 100', () => {

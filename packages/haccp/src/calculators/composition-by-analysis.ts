@@ -1,6 +1,6 @@
 import { moistureToProtein, saltInWaterPhase } from '../formula/brine';
 import type { Ratio } from '../formula/curing-species';
-import { isFault, type Worked } from '../formula/fault';
+import { isFault, type OrFault } from '../formula/fault';
 import { keepsIn, stabilityOf } from '../formula/shelf-stability';
 import { addedWater, fatAndAddedWater } from '../formula/water-and-fat';
 import { coded, wordFor } from '../limits/coded';
@@ -21,7 +21,7 @@ export type CompositionByAnalysis = { moisture: number; protein: number; fat: nu
 export function compositionByAnalysis(given: CompositionByAnalysis): Calculation | CannotCalculate {
   const { moisture, protein, fat, salt, pH, aw } = given;
   const exact = (value: number) => BigInt(scaled(value, 3) ?? -1);
-  const steps: Worked<StepWithValue>[] = [
+  const steps: OrFault<StepWithValue>[] = [
     step('added-water', '%', sum`${moisture} − 4 × ${protein}`, addedWater({ moisture, protein })),
     step('fat-and-added-water', '%', sum`${fat} + (${moisture} − 4 × ${protein})`, fatAndAddedWater({ moisture, protein, fat })),
     step('moisture-to-protein', 'ratio', sum`${moisture} ÷ ${protein}`, moistureToProtein(exact(moisture), exact(protein))),
@@ -33,12 +33,12 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Calculation
   if (typeof stability === 'object') return atFault(stability);
   const keeps = aw === undefined ? undefined : keepsIn(aw);
   if (typeof keeps === 'object') return atFault(keeps);
-  const worked = steps as StepWithValue[]; // none of them is a fault
+  const known = steps as StepWithValue[]; // none of them is a fault
   return {
     given: Object.entries(given).map(([name, value]) => ({ what: wordFor('analysed', name), is: plainly(value) })),
-    steps: worked.map(({ what, rule, putIn, gives }) => ({ what, rule, putIn, gives })),
+    steps: known.map(({ what, rule, putIn, gives }) => ({ what, rule, putIn, gives })),
     results: [
-      ...worked.map(({ what, gives, value }): Result => ({ what, is: gives, value })),
+      ...known.map(({ what, gives, value }): Result => ({ what, is: gives, value })),
       ...(stability ? [{ what: coded('by-ph-and-aw'), is: wordFor('stability', stability) }] : []),
       ...(keeps ? [{ what: coded('kept-by-aw'), is: wordFor('kept-in', keeps) }] : []),
     ],
@@ -65,5 +65,5 @@ const jerky: Source = {
 
 type StepWithValue = Step & { value: number };
 
-const step = (what: string, unit: QuantityUnit, putIn: Sum, ratio: Worked<Ratio>): Worked<StepWithValue> =>
+const step = (what: string, unit: QuantityUnit, putIn: Sum, ratio: OrFault<Ratio>): OrFault<StepWithValue> =>
   isFault(ratio) ? ratio : { what: coded(what), rule: coded(`${what}.rule`), putIn, gives: amountOf(ratio, unit), value: numberOf(ratio) };

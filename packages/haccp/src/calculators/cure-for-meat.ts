@@ -53,7 +53,7 @@ export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Calc
       { what: coded('limit'), is: { limit } },
       { what: coded('scale-shows-steps'), is: typed(scale) },
     ],
-    steps: bounds.map(([, worked]) => worked),
+    steps: bounds.map(([, step]) => step),
     results: [...bounds.map(([result]) => result), onScale(doseOnScale(dose, { step: massOf(scale) }), scale)],
     judged: [],
     notes: [coded('meat-block-is'), coded('others-bring-it-too')],

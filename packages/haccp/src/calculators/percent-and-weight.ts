@@ -13,9 +13,9 @@ export type PercentAndWeight = { base: EnteredMass; percent?: number; weight?: E
 /** From percent to weight or from weight to percent, on the meat block or on anything else. */
 export function percentAndWeight({ base, percent: share, weight }: PercentAndWeight): Calculation | CannotCalculate {
   if ((share === undefined) === (weight === undefined)) return cannot('percent-or-weight');
-  const worked = weight ? toPercent(base, weight) : toWeight(base, share as number);
-  if ('cannot' in worked) return worked;
-  const { step, value, unit } = worked;
+  const result = weight ? toPercent(base, weight) : toWeight(base, share as number);
+  if ('cannot' in result) return result;
+  const { step, value, unit } = result;
   return {
     given: [
       { what: coded('counted-on'), is: typed(base) },

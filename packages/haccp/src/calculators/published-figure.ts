@@ -1,7 +1,7 @@
 import { coded } from '../limits/coded';
 import { judgeFigure } from '../kinds/figure/judge-figure';
 import { isOfKind } from '../kinds/of-kind';
-import { isFault, type Worked } from '../formula/fault';
+import { isFault, type OrFault } from '../formula/fault';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import type { Ratio } from '../formula/curing-species';
 import {
@@ -59,14 +59,14 @@ export function figureOfIngoing(limit: ConcentrationLimit): FigureLimit {
 }
 
 /** What the limit counts of so much of the substance: the substance itself, or its ion. */
-export function countedBy(limit: ConcentrationLimit, { numerator, denominator }: Ratio): Worked<Ratio> {
+export function countedBy(limit: ConcentrationLimit, { numerator, denominator }: Ratio): OrFault<Ratio> {
   if (!isCountable(limit)) return { fault: `${limit.substance} cannot be counted as ${limit.countedAs}.` };
   const share = countedShare(limit);
   return { numerator: numerator * share.numerator, denominator: denominator * share.denominator };
 }
 
 /** Judged before anything is weighed: what to do about a miss is said by the calculation, there is no lot to hold. */
-export function judgedBefore(figure: Worked<Ratio>, limit: FigureLimit, then: string): JudgedBefore {
+export function judgedBefore(figure: OrFault<Ratio>, limit: FigureLimit, then: string): JudgedBefore {
   const verdict = judgeFigure(isFault(figure) ? undefined : figure, limit);
   return { verdict: verdict.kind === 'missed' ? { ...verdict, then: coded(then) } : verdict, limit };
 }

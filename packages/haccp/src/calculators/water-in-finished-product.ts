@@ -1,6 +1,6 @@
 import { moistureToProtein } from '../formula/brine';
 import type { Ratio } from '../formula/curing-species';
-import { isFault, type Worked } from '../formula/fault';
+import { isFault, type OrFault } from '../formula/fault';
 import { addedWater, analysed, fatAndAddedWater } from '../formula/water-and-fat';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { coded, wordFor } from '../limits/coded';
@@ -65,7 +65,7 @@ export function waterInFinishedProduct(given: WaterInFinishedProduct): Calculati
 }
 
 /** `allowed` in thousandths of a percent, rounded down. */
-type Method = { figure: Worked<Ratio>; allowed: bigint; what: string; putIn: Sum; back: string; backPutIn: Sum };
+type Method = { figure: OrFault<Ratio>; allowed: bigint; what: string; putIn: Sum; back: string; backPutIn: Sum };
 
 function methodOf({ unit, max = 0 }: FigureLimit, { product, moisture, protein, fat = 0 }: WaterInFinishedProduct): Method {
   const most = Number(decimalText(max, 3));

@@ -1,5 +1,5 @@
 import { divide } from '../quantity/divide';
-import type { Worked } from './fault';
+import type { OrFault } from './fault';
 import { faultsOf, percentParts, type FormulaLine } from './formula';
 import { scaleFormula, type Target } from './scale-formula';
 
@@ -17,7 +17,7 @@ const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
  * A formula scaled to the trimmed meat at hand, or back from the packages wanted through the yield: never less meat
  * than they take. Whatever cannot be used comes back as one sentence.
  */
-export function batchOf<Line extends FormulaLine>(lines: readonly Line[], wanted: Wanted): Worked<Batch<Line>> {
+export function batchOf<Line extends FormulaLine>(lines: readonly Line[], wanted: Wanted): OrFault<Batch<Line>> {
   const [wrong] = faultsOf(lines);
   if (wrong) return { fault: wrong.because };
   const meat = 'trimmedMeat' in wanted ? wanted.trimmedMeat : meatFor(lines, wanted);

@@ -1,5 +1,5 @@
 import type { Ratio } from './curing-species';
-import type { Worked } from './fault';
+import type { OrFault } from './fault';
 
 /**
  * What a sausage is bound and extended with: `strong` is isolated soy protein and sodium caseinate, of which 2 % count
@@ -11,7 +11,7 @@ export type Binder = { mass: bigint; strength: 'usual' | 'strong' };
 const QUARTERS = { usual: 4n, strong: 7n } as const;
 
 /** All binders together as percent of the usual ones, on the finished weight. */
-export function binderPercent(binders: readonly Binder[], finished: bigint): Worked<Ratio> {
+export function binderPercent(binders: readonly Binder[], finished: bigint): OrFault<Ratio> {
   if (finished <= 0n) return { fault: 'The finished product has no weight.' };
   if (binders.some(({ mass }) => mass < 0n)) return { fault: 'A binder cannot weigh less than nothing.' };
   const quarters = binders.reduce((sum, { mass, strength }) => sum + mass * QUARTERS[strength], 0n);

@@ -1,13 +1,13 @@
 import { percentOf } from './percent-of';
 import type { Ratio } from './curing-species';
-import type { Fault, Worked } from './fault';
+import type { Fault, OrFault } from './fault';
 
 /** Brine strength in percent by weight: salt ÷ (salt + water). */
-export const brineStrength = (salt: bigint, water: bigint): Worked<Ratio> =>
+export const brineStrength = (salt: bigint, water: bigint): OrFault<Ratio> =>
   salt < 0n || water < 0n ? belowNothing : percentOf(salt, salt + water);
 
 /** Pump in percent of the green weight: (pumped − green) ÷ green. Below nothing, meat has lost weight: a fault. */
-export const pumpPercent = (green: bigint, pumped: bigint): Worked<Ratio> =>
+export const pumpPercent = (green: bigint, pumped: bigint): OrFault<Ratio> =>
   pumped < green ? { fault: 'The meat weighs less than before it was pumped.' } : percentOf(pumped - green, green);
 
 /**
@@ -16,14 +16,14 @@ export const pumpPercent = (green: bigint, pumped: bigint): Worked<Ratio> =>
  * Meat Products" (2005), p. 160, and of FSIS-GD-2023-0002; `salt/water` is what some authors mean. Name it on the
  * record.
  */
-export function saltInWaterPhase(salt: bigint, water: bigint, formula: WaterPhase = 'salt/(salt+water)'): Worked<Ratio> {
+export function saltInWaterPhase(salt: bigint, water: bigint, formula: WaterPhase = 'salt/(salt+water)'): OrFault<Ratio> {
   if (salt < 0n || water < 0n) return belowNothing;
   return percentOf(salt, formula === 'salt/water' ? water : salt + water);
 }
 export type WaterPhase = 'salt/(salt+water)' | 'salt/water';
 
 /** Moisture ÷ protein, from analyses in one unit. A labelling standard, no proof of safety. */
-export function moistureToProtein(moisture: bigint, protein: bigint): Worked<Ratio> {
+export function moistureToProtein(moisture: bigint, protein: bigint): OrFault<Ratio> {
   if (moisture < 0n || protein <= 0n) return { fault: 'Moisture and protein have to be analysed first.' };
   return { numerator: moisture, denominator: protein };
 }

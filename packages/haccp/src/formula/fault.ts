@@ -3,7 +3,7 @@
  */
 export type Fault = { fault: string };
 
-/** What was worked out, or why it was not. */
-export type Worked<Result> = Result | Fault;
+/** What comes of it, or why nothing does. */
+export type OrFault<Result> = Result | Fault;
 
-export const isFault = (worked: object): worked is Fault => 'fault' in worked;
+export const isFault = (result: object): result is Fault => 'fault' in result;

@@ -2,7 +2,7 @@ import { decimalText } from '../quantity/decimal';
 import { divide, type Rounding } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 import type { Ratio } from './curing-species';
-import { isFault, type Fault, type Worked } from './fault';
+import { isFault, type Fault, type OrFault } from './fault';
 
 /**
  * How a substance gets into the meat. Femtograms throughout; `substance` is the pure substance, not the mix.
@@ -34,7 +34,7 @@ const MILLION = 1_000_000n;
  * immersed by pick-up, substance × pump × 10⁶ ÷ pickle (p. 19); immersed until even (method 2), substance × 10⁶ ÷ (meat
  * + pickle).
  */
-export function ingoingPpm(cure: Cure): Worked<Ratio> {
+export function ingoingPpm(cure: Cure): OrFault<Ratio> {
   if (cure.substance < 0n) return { fault: 'A substance cannot weigh less than nothing.' };
   const share = shareOf(cure);
   if (isFault(share)) return share;
@@ -42,7 +42,7 @@ export function ingoingPpm(cure: Cure): Worked<Ratio> {
   return share;
 }
 
-function shareOf(cure: Cure): Worked<Ratio> {
+function shareOf(cure: Cure): OrFault<Ratio> {
   const substance = cure.substance * MILLION;
   switch (cure.method) {
     case 'chopped':
@@ -61,7 +61,7 @@ function shareOf(cure: Cure): Worked<Ratio> {
   }
 }
 
-function byPickle(substance: bigint, pickle: bigint, percent: number): Worked<Ratio> {
+function byPickle(substance: bigint, pickle: bigint, percent: number): OrFault<Ratio> {
   const parts = partsOf(percent);
   return typeof parts === 'bigint' ? { numerator: substance * parts, denominator: pickle } : parts;
 }

@@ -1,7 +1,7 @@
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 import { asSpecies, type Ratio } from './curing-species';
-import type { Worked } from './fault';
+import type { OrFault } from './fault';
 
 /** What the supplier's certificate says of one lot of cultured celery powder or the like; percentages by weight. */
 export type NitriteCertificate = {
@@ -26,7 +26,7 @@ export function nitriteByCertificate(
   mass: bigint,
   ingredientLot: string,
   certificate: NitriteCertificate | undefined,
-): Worked<NitriteBrought> {
+): OrFault<NitriteBrought> {
   if (mass <= 0n) return { fault: 'The natural source has no weight.' };
   if (!certificate) return { fault: `There is no certificate of nitrite for lot ${ingredientLot}.` };
   if (certificate.ingredientLot.trim() !== ingredientLot.trim() || !ingredientLot.trim())

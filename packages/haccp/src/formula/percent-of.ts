@@ -1,6 +1,6 @@
 import { divide, type Rounding } from '../quantity/divide';
 import type { Ratio } from './curing-species';
-import type { Fault, Worked } from './fault';
+import type { Fault, OrFault } from './fault';
 import { percentParts } from './formula';
 
 const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
@@ -14,7 +14,7 @@ export function weightOf(percent: number, base: bigint, rounding: Rounding = 'ne
 }
 
 /** A weight as percent of another, exactly: 25 g in 10 kg is 0.25 %. */
-export function percentOf(weight: bigint, base: bigint): Worked<Ratio> {
+export function percentOf(weight: bigint, base: bigint): OrFault<Ratio> {
   if (base <= 0n) return { fault: 'There is no weight to take a percentage of.' };
   if (weight < 0n) return { fault: 'A weight below nothing has no percentage.' };
   return { numerator: weight * 100n, denominator: base };

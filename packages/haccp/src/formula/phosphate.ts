@@ -1,6 +1,6 @@
 import { partsPerMillion } from '../quantity/percent';
 import type { Ratio } from './curing-species';
-import type { Worked } from './fault';
+import type { OrFault } from './fault';
 
 export type PumpedPhosphate = { ofGreen: Ratio; ofPumped: Ratio };
 
@@ -10,7 +10,7 @@ const MILLION = 1_000_000n;
  * Phosphate that a pickle brings, in percent of the green and of the pumped weight: pickle % × pump %, and the same
  * over 100 % + pump. The rule prints 5 % in the pickle at 10 % pump and 0.5 % of the product (9 CFR 424.21(c)).
  */
-export function pumpedPhosphate(picklePercent: number, pumpPercent: number): Worked<PumpedPhosphate> {
+export function pumpedPhosphate(picklePercent: number, pumpPercent: number): OrFault<PumpedPhosphate> {
   const [pickle, pump] = [partsPerMillion(picklePercent), partsPerMillion(pumpPercent)];
   if (!pickle || !pump) return { fault: `${picklePercent} % in the pickle and ${pumpPercent} % pump cannot be used.` };
   const numerator = BigInt(pickle) * BigInt(pump) * 100n;

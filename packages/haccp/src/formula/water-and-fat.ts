@@ -1,7 +1,7 @@
 import { divide } from '../quantity/divide';
 import { scaled } from '../quantity/decimal';
 import type { Ratio } from './curing-species';
-import type { Fault, Worked } from './fault';
+import type { Fault, OrFault } from './fault';
 
 /** Percentages as analysed, with at most three decimals. */
 export type Analysis = { moisture: number; protein: number; fat: number };
@@ -12,7 +12,7 @@ const PROTEIN_TIMES = 4n;
  * Added water of a finished product = moisture − 4 × protein, in percent, never below nothing (the definition also
  * stands in Michigan Food Law 289.7113(b)).
  */
-export function addedWater(analysis: Pick<Analysis, 'moisture' | 'protein'>): Worked<Ratio> {
+export function addedWater(analysis: Pick<Analysis, 'moisture' | 'protein'>): OrFault<Ratio> {
   const [moisture, protein] = [percentThousandths(analysis.moisture), percentThousandths(analysis.protein)];
   if (moisture === undefined || protein === undefined) return unusable(analysis);
   const added = moisture - PROTEIN_TIMES * protein;
@@ -20,14 +20,14 @@ export function addedWater(analysis: Pick<Analysis, 'moisture' | 'protein'>): Wo
 }
 
 /** Fat and added water together, in percent: the sum that frankfurters are held to. */
-export function fatAndAddedWater(analysis: Analysis): Worked<Ratio> {
+export function fatAndAddedWater(analysis: Analysis): OrFault<Ratio> {
   const [fat, added] = [percentThousandths(analysis.fat), addedWater(analysis)];
   if ('fault' in added) return added;
   return fat === undefined ? unusable(analysis) : { numerator: added.numerator + fat, denominator: 1000n };
 }
 
 /** Fat, or anything else analysed in percent, as a figure to judge. */
-export function analysed(percent: number): Worked<Ratio> {
+export function analysed(percent: number): OrFault<Ratio> {
   const parts = percentThousandths(percent);
   return parts === undefined
     ? { fault: `${percent} % is no analysis: 0 to 100 with at most three decimals.` }

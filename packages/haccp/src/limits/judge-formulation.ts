@@ -1,7 +1,7 @@
 import { saltInWaterPhase } from '../formula/brine';
 import type { Composition } from '../formula/composition';
 import type { Ratio } from '../formula/curing-species';
-import { isFault, type Worked } from '../formula/fault';
+import { isFault, type OrFault } from '../formula/fault';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { judgeFigure } from '../kinds/figure/judge-figure';
 import { isStated, shareWithin, type ScaleErrors } from '../formula/within-scales';
@@ -46,7 +46,7 @@ function withinScales(verdict: Verdict, condition: FormulationCondition, known: 
   return { ...verdict, kind: 'undetermined', finding: 'scales-too-coarse', figures: { ...verdict.figures, least: read } };
 }
 
-function leastOf(condition: FormulationCondition, { composition, scales, least }: Formulation): Worked<Ratio> | undefined {
+function leastOf(condition: FormulationCondition, { composition, scales, least }: Formulation): OrFault<Ratio> | undefined {
   if (condition.kind === 'salt in water phase') return least && saltInWaterPhase(least.salt, least.water, condition.formula);
   if (!composition || !scales || !isStated(scales)) return undefined;
   const substance = condition.kind === 'nitrite' ? 'sodium nitrite' : 'sodium erythorbate';
@@ -54,7 +54,7 @@ function leastOf(condition: FormulationCondition, { composition, scales, least }
   return { numerator: share.substance * 1_000_000n, denominator: share.base };
 }
 
-function figureOf(condition: FormulationCondition, known: Formulation): Worked<Ratio> | undefined {
+function figureOf(condition: FormulationCondition, known: Formulation): OrFault<Ratio> | undefined {
   switch (condition.kind) {
     case 'nitrite':
       return ingoing('sodium nitrite', condition.per, known.composition);

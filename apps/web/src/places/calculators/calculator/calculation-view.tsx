@@ -9,8 +9,8 @@ import { useLines } from '../../../ui/use-lines';
 import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { useSay } from '../../../ui/voice';
-import { WorkedSheet } from '../../../ui/worked-sheet';
-import { WorkedSteps } from '../../../ui/worked-steps';
+import { StampedSheet } from '../../../ui/stamped-sheet';
+import { CalculationSteps } from '../../../ui/calculation-steps';
 import css from './calculation-view.module.css';
 
 /** A calculation: result first, then how it came about, from which source, and what it is not. */
@@ -24,7 +24,7 @@ export function CalculationView({ title, calculation }: { title: string; calcula
   const says = (stated: Calculation['given'][number]['is']) => line(stated, told[0]);
   const toBear = [...new Set([...told.flatMap((one) => one.notes), ...notes.map(says)])];
   return (
-    <WorkedSheet title={title} stamp={say('not-a-record')}>
+    <StampedSheet title={title} stamp={say('not-a-record')}>
       <dl className={css.results}>
         {results.map(({ what, is }) => (
           <div key={`${says(what)} ${says(is)}`}>
@@ -37,7 +37,7 @@ export function CalculationView({ title, calculation }: { title: string; calcula
         <VerdictWords key={`${verdict.limit} ${verdict.measured}`} verdict={verdict} size="large" />
       ))}
       <Section title={say('steps')}>
-        <WorkedSteps
+        <CalculationSteps
           steps={steps.map(({ what, rule, putIn, gives }) => ({
             what: says(what),
             rule: says(rule),
@@ -68,6 +68,6 @@ export function CalculationView({ title, calculation }: { title: string; calcula
         )}
         <Button onClick={() => window.print()}>{sayShared('print')}</Button>
       </Stack>
-    </WorkedSheet>
+    </StampedSheet>
   );
 }

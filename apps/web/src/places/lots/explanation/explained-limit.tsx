@@ -6,8 +6,8 @@ import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
 import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
-import { WorkedSheet } from '../../../ui/worked-sheet';
-import { WorkedSteps } from '../../../ui/worked-steps';
+import { StampedSheet } from '../../../ui/stamped-sheet';
+import { CalculationSteps } from '../../../ui/calculation-steps';
 import { useSay } from '../../../ui/voice';
 
 type Explained = PointExplained['limits'][number];
@@ -19,7 +19,7 @@ export function ExplainedLimit({ explained, zone }: { explained: Explained; zone
   const { steps, restsOn, assumptions, rescue, sources, cautions } = explained;
   const verdict = tell(explained.verdict, explained.limit);
   return (
-    <WorkedSheet title={verdict.limit}>
+    <StampedSheet title={verdict.limit}>
       <VerdictWords verdict={verdict} size="large" />
       {rescue.length > 0 && (
         <div>
@@ -37,7 +37,7 @@ export function ExplainedLimit({ explained, zone }: { explained: Explained; zone
       />
       <div>
         <h3>{say('working')}</h3>
-        <WorkedSteps steps={steps} of={say('working-of', { limit: verdict.limit })} />
+        <CalculationSteps steps={steps} of={say('working-of', { limit: verdict.limit })} />
       </div>
       {restsOn.length > 0 && (
         <div>
@@ -60,7 +60,7 @@ export function ExplainedLimit({ explained, zone }: { explained: Explained; zone
           <p key={caution}>{caution}</p>
         ))}
       </Caution>
-    </WorkedSheet>
+    </StampedSheet>
   );
 }
 

@@ -4,7 +4,7 @@ import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
 import { useLines } from '../../../ui/use-lines';
 import { useTell } from '../../../ui/use-tell';
-import { WorkedSheet } from '../../../ui/worked-sheet';
+import { StampedSheet } from '../../../ui/stamped-sheet';
 import { useSay } from '../../../ui/voice';
 
 type Growth = NonNullable<ExplainedSeries['growth']>;
@@ -15,7 +15,7 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
   const { as, estimate, undetermined, claim, notes, underCure, cautions } = growth;
   const { tellRemark } = useTell();
   return (
-    <WorkedSheet title={say('growth')} stamp={say('screening')}>
+    <StampedSheet title={say('growth')} stamp={say('screening')}>
       {underCure && (
         <div>
           <p>
@@ -43,7 +43,7 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
           <p key={caution}>{caution}</p>
         ))}
       </Caution>
-    </WorkedSheet>
+    </StampedSheet>
   );
 }
 

@@ -1,7 +1,7 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
-import { WorkedSheet } from '../../../ui/worked-sheet';
+import { StampedSheet } from '../../../ui/stamped-sheet';
 import { useFigures, useSay } from '../../../ui/voice';
 
 type Lethality = NonNullable<ExplainedSeries['lethality']>;
@@ -16,7 +16,7 @@ export function LethalitySupport({ lethality }: { lethality: Lethality }) {
     .map(({ source }) => source)
     .filter(({ citation }, index, all) => all.findIndex((other) => other.citation === citation) === index);
   return (
-    <WorkedSheet title={say('lethality')} stamp={label}>
+    <StampedSheet title={say('lethality')} stamp={label}>
       <p>{say('table-decides', { by: judgedBy })}</p>
       <Table
         caption={say('lethality-by-set')}
@@ -41,6 +41,6 @@ export function LethalitySupport({ lethality }: { lethality: Lethality }) {
       />
       <Notes notes={[...rowsInAll.map((row) => say('time-in-all', { row })), ...conditions]} />
       <SourceList sources={sources} />
-    </WorkedSheet>
+    </StampedSheet>
   );
 }

@@ -2,7 +2,7 @@ import type { ExplainedSeries } from '@larderbook/contracts';
 import { spokenAll } from '@larderbook/messages';
 import { Facts } from '../../../ui/facts';
 import { Moment } from '../../../ui/moment';
-import { WorkedSheet } from '../../../ui/worked-sheet';
+import { StampedSheet } from '../../../ui/stamped-sheet';
 import { useSay, useSpoken } from '../../../ui/voice';
 
 type Forecast = NonNullable<ExplainedSeries['forecast']>;
@@ -19,7 +19,7 @@ export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }
     value: instant === undefined ? say('perhaps-never') : <Moment at={instant} zone={zone} show="time" />,
   });
   return (
-    <WorkedSheet title={say('when-at', { target })} stamp={say('advice-never')}>
+    <StampedSheet title={say('when-at', { target })} stamp={say('advice-never')}>
       <div>
         <p>
           <strong>{say(stateCode[state])}.</strong> {spokenAll(told, forecast.because)}
@@ -36,7 +36,7 @@ export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }
           ]}
         />
       )}
-    </WorkedSheet>
+    </StampedSheet>
   );
 }
 

@@ -3,7 +3,7 @@ import { Facts } from '../../../ui/facts';
 import { percentFigure } from '../../../ui/percent-figure';
 import { Table } from '../../../ui/table';
 import { useSay, useFigures } from '../../../ui/voice';
-import { WorkedSheet } from '../../../ui/worked-sheet';
+import { StampedSheet } from '../../../ui/stamped-sheet';
 import { useShop } from '../../../api/use-shop';
 import { toWeigh } from './to-weigh';
 import { inGrams, inHeavy, ownFigure } from './amounts';
@@ -22,7 +22,7 @@ export function WeighingSheet({ batch, title }: { batch: Batch; title: string })
     { name: say('packed-expected'), value: own(batch.expectedPackedGrams) },
   ];
   return (
-    <WorkedSheet title={title} stamp={say('not-a-record')}>
+    <StampedSheet title={title} stamp={say('not-a-record')}>
       <Facts facts={facts} />
       <Table
         caption={say('to-be-weighed')}
@@ -39,6 +39,6 @@ export function WeighingSheet({ batch, title }: { batch: Batch; title: string })
           },
         ]}
       />
-    </WorkedSheet>
+    </StampedSheet>
   );
 }

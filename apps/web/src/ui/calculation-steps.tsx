@@ -1,11 +1,11 @@
 import { Table } from './table';
 import { useSay } from './voice';
 
-/** One step of a working: the rule in words, the same with the figures put in, and what comes of it. */
-export type WorkedStep = { what: string; rule: string; putIn: string; gives: string };
+/** One step of a calculation: the rule in words, the same with the figures put in, and what comes of it. */
+export type CalculationStep = { what: string; rule: string; putIn: string; gives: string };
 
-/** A working step by step. */
-export function WorkedSteps({ steps, of }: { steps: WorkedStep[]; of?: string }) {
+/** A calculation step by step. */
+export function CalculationSteps({ steps, of }: { steps: CalculationStep[]; of?: string }) {
   const say = useSay('explaining');
   return (
     <Table

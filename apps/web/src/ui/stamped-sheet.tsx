@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react';
-import css from './worked-sheet.module.css';
+import css from './stamped-sheet.module.css';
 
-type WorkedSheetProps = {
+type StampedSheetProps = {
   title: string;
   /** What it is, or is not: "Not a record". */
   stamp?: string;
@@ -9,7 +9,7 @@ type WorkedSheetProps = {
 };
 
 /** A sheet on which something was worked out, under its title and its stamp. */
-export function WorkedSheet({ title, stamp, children }: WorkedSheetProps) {
+export function StampedSheet({ title, stamp, children }: StampedSheetProps) {
   const id = useId();
   return (
     <article className={css.sheet} aria-labelledby={id}>
