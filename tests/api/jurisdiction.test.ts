@@ -76,11 +76,11 @@ describe('the limits that apply to a product', () => {
     expect(rowOf(limits, 'cook-comminuted')).toMatchObject({
       paragraph: '3-401.11(A)(2)',
       source: { confirmed: true },
-      why: 'It is for ground beef.',
+      isForClass: true,
       offeredFirst: true,
       inPlan: { kind: 'no plan' },
     });
-    expect(rowOf(limits, 'cold-holding')).toMatchObject({ says: ['≤ 41 °F (5 °C)'], why: 'It is for every product.' });
+    expect(rowOf(limits, 'cold-holding')).toMatchObject({ says: ['≤ 41 °F (5 °C)'], isForClass: false });
     expect(limits.limits.map(({ rowId }) => rowId)).not.toContain('cook-poultry');
   });
 

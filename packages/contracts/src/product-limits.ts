@@ -22,8 +22,8 @@ const limitThatApplies = z.object({
   purpose: z.enum(purposes),
   /** As printed, in every unit it is printed in. */
   says: z.array(z.string()),
-  /** "It is for ground beef." */
-  why: z.string(),
+  /** It names the class of the product; one that names none is for every product. */
+  isForClass: z.boolean(),
   /** What also has to hold, to be worked out or answered in the plan. */
   alsoNeeds: z.array(z.string()),
   paragraph: z.string(),

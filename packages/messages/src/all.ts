@@ -94,6 +94,8 @@ import { limitForms as enLimitForms } from './en/limit-forms';
 import { limitForms as esLimitForms } from './es/limit-forms';
 import { starterPlans as enStarterPlans } from './en/starter-plans';
 import { starterPlans as esStarterPlans } from './es/starter-plans';
+import { reassessing as enReassessing } from './en/reassessing';
+import { reassessing as esReassessing } from './es/reassessing';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
 import { forecasts as enForecasts } from './en/forecasts';
@@ -162,4 +164,5 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'calculators-list': { en: enCalculatorsList, es: esCalculatorsList },
   'cannot-calculate': { en: enCannotCalculate, es: esCannotCalculate },
   'starter-plans': { en: enStarterPlans, es: esStarterPlans },
+  reassessing: { en: enReassessing, es: esReassessing },
 };

@@ -218,6 +218,10 @@ const places = {
     en: async () => (await import('./en/starter-plans')).starterPlans,
     es: async () => (await import('./es/starter-plans')).starterPlans,
   },
+  reassessing: {
+    en: async () => (await import('./en/reassessing')).reassessing,
+    es: async () => (await import('./es/reassessing')).reassessing,
+  },
 } as const satisfies Record<string, Record<Language, () => Promise<Words>>>;
 
 export type Place = keyof typeof places;

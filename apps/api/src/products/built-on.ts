@@ -1,4 +1,5 @@
 import type { CriticalLimit, LimitSet } from '@larderbook/haccp';
+import type { Reasons } from './reasons-in';
 import { printedWhere, type PrintedRow } from './printed-where';
 
 /**
@@ -17,4 +18,8 @@ function newestOf(printed: PrintedRow[], inUse: LimitSet | undefined): PrintedRo
   return of(inUse?.jurisdiction) ?? of(printed[0]?.set.jurisdiction);
 }
 
-export const sayEdition = ({ title, edition }: LimitSet): string => (title.includes(edition) ? title : `${title}, edition ${edition}`);
+/** A set by its title and edition, each once; the one in use says so. */
+export function sayEdition({ title, edition }: LimitSet, isInUse: boolean, { say }: Reasons): string {
+  const named = title.includes(edition) ? title : say('edition', { title, edition });
+  return isInUse ? say('edition-here', { edition: named }) : named;
+}

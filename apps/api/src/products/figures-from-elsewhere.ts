@@ -1,17 +1,18 @@
 import type { PlanContent } from '@larderbook/contracts';
 import { setInUse, type CriticalLimit, type LimitSet, type WhereItWorks } from '@larderbook/haccp';
 import { builtOn, sayEdition } from './built-on';
+import type { Reasons } from './reasons-in';
 
 /**
  * The control points judged by figures of other sets on which the set in use has none: nothing is printed otherwise, so
  * it is no reason to reassess, but they stand on their own support. Of a set read in part, silence says nothing.
  */
-export function figuresFromElsewhere({ controlPoints }: PlanContent, where: WhereItWorks): string[] {
+export function figuresFromElsewhere({ controlPoints }: PlanContent, where: WhereItWorks, reasons: Reasons): string[] {
   const inUse = setInUse(where);
   if (!inUse || inUse.isPartial) return [];
   const points = pointsElsewhere(controlPoints, inUse);
-  const named = `${sayEdition(inUse)}, in use here, has no figure on these`;
-  return points.length > 0 ? [`Figures from other sets: ${points.join(', ')}. ${named}. Keep your support on file.`] : [];
+  if (points.length === 0) return [];
+  return [reasons.say('elsewhere', { points: points.join(', '), edition: sayEdition(inUse, true, reasons) })];
 }
 
 /** The control points with a figure of another set on which this one has no row. */

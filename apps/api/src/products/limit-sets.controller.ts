@@ -32,6 +32,6 @@ export class LimitSetsController {
 
   @Route(contract.compareLimitSets)
   async compare(@Input() asked: contract.InputOf<typeof contract.compareLimitSets>, @SignedIn() by: Person) {
-    return compareSets(asked, await this.db.transaction(by, ownEditions));
+    return compareSets(asked, await this.db.transaction(by, ownEditions), by.voice);
   }
 }

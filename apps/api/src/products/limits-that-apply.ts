@@ -49,7 +49,7 @@ export function limitsForProduct({ productClass, where, judged, now, limits: tol
 
 type Shown = Pick<Looked, 'judged'> & { today: string; told: LimitTeller };
 
-function shown({ row, why, alsoNeeds }: Applies, { judged, today, told }: Shown): LimitThatApplies {
+function shown({ row, isForClass, alsoNeeds }: Applies, { judged, today, told }: Shown): LimitThatApplies {
   const limit = criticalLimit.safeParse(limitOfRow(row)).data;
   const isOver = hasEnded(row, today);
   return {
@@ -57,7 +57,7 @@ function shown({ row, why, alsoNeeds }: Applies, { judged, today, told }: Shown)
     title: row.title,
     purpose: row.purpose,
     says: told.sayPrinted(row.limit),
-    why,
+    isForClass,
     alsoNeeds: alsoNeeds.map(told.sayCondition),
     paragraph: row.paragraph,
     force: row.force,

@@ -1,12 +1,41 @@
-import { differencesOf, type LimitRow } from '@larderbook/haccp';
+import {
+  differencesOf,
+  millisecondsOf,
+  printedIn,
+  timeOf,
+  type Difference,
+  type LimitRow,
+  type PrintedTemperature,
+  type Quantity,
+} from '@larderbook/haccp';
+import type { Reasons } from './reasons-in';
 
-/** What another set prints otherwise on the matter of a row, the first of it; undefined when it prints the same. */
-export function otherwise(row: LimitRow, match: LimitRow): string | undefined {
-  const [first] = differencesOf(row, match).filter(({ what }) => what !== 'known' && what !== 'force');
-  if (!first) return undefined;
-  const doubt = match.limit.source.confirmed ? '' : ', as far as is known';
-  if (first.what === 'conditions') return `asks for other conditions${doubt}`;
-  if (first.what === 'figure') return `prints ${first.there} for it instead of ${first.here}${doubt}`;
-  if (first.there === 'absent') return `has no row for ${first.what}${doubt}`;
-  return `prints ${first.there} for ${first.what} instead of ${first.here}${doubt}`;
+/**
+ * What another set prints otherwise on the matter of a row, the first of it, in a sentence; undefined when it prints the
+ * same. @param edition what the other set is called
+ */
+export function otherwise(row: LimitRow, match: LimitRow, edition: string, reasons: Reasons): string | undefined {
+  const first = differencesOf(row, match).find(({ what }) => what !== 'known' && what !== 'force');
+  return first && sayOtherwise(first, edition, match.limit.source.confirmed ? '' : '-doubt', reasons);
+}
+
+function sayOtherwise(difference: Difference, edition: string, doubt: '' | '-doubt', { say, limits }: Reasons): string | undefined {
+  if (difference.what === 'conditions') return say(`other-conditions${doubt}`, { edition });
+  if (difference.what === 'figure') {
+    const printed = (limit: LimitRow['limit']) => limits.sayPrinted(limit).join('; ');
+    return say(`other-figure${doubt}`, { edition, here: printed(difference.here), there: printed(difference.there) });
+  }
+  if (difference.what !== 'time') return undefined;
+  const [at, here, there] = [temperatureOf(difference.at), timeHeld(difference.here, say), timeHeld(difference.there, say)];
+  if (there === undefined) return say(`no-row${doubt}`, { edition, at });
+  return here === undefined ? say(`row-added${doubt}`, { edition, at, there }) : say(`other-time${doubt}`, { edition, at, here, there });
+}
+
+/** A temperature in the unit that its table is printed in. */
+export const temperatureOf = (at: PrintedTemperature): Quantity => printedIn(at, at['°F'] === undefined ? '°C' : '°F');
+
+/** How long a temperature is held, or that it need not be; undefined where there is no row. */
+export function timeHeld(seconds: number | undefined, say: Reasons['say']): Quantity | string | undefined {
+  if (seconds === undefined) return undefined;
+  return seconds === 0 ? say('no-holding-time') : timeOf(millisecondsOf(seconds));
 }

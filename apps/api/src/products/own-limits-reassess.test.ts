@@ -3,9 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { english, englishLimits } from '../platform/tell';
 import { ownOnOffer } from './own-limits-on-offer';
 import type { OwnEdition } from './own-limits.queries';
-import { ownReasons } from './own-limits-reassess';
+import { ownReasons as reasonsOf } from './own-limits-reassess';
+import { reasonsIn } from './reasons-in';
 import { listStarters } from './starter-plans';
 
+const ownReasons = (content: Parameters<typeof reasonsOf>[0], own: OwnEdition[], at: Date) =>
+  reasonsOf(content, own, at, reasonsIn(english));
 const now = new Date('2026-11-28T09:00:00Z');
 const source = { citation: 'Our validation, report 7', edition: '2026', confirmed: true };
 const row = (seconds: number, id = 'core'): LimitSet['rows'][number] => ({
@@ -42,7 +45,7 @@ function planOn({ limit }: LimitSet['rows'][number]) {
 describe('a plan on limits of one’s own', () => {
   test('is to be reassessed when a newer edition holds another figure, with both figures', () => {
     expect(ownReasons(planOn(row(600)), [second, first], now)).toEqual([
-      'Cook: built on Our smokehouse, edition 1; Our smokehouse, edition 2, ' +
+      'Cook: built on Our smokehouse, edition 1. Our smokehouse, edition 2, ' +
         'prints 12 min for 62.8 °C instead of 10 min. Reassess the plan.',
     ]);
   });
@@ -57,7 +60,7 @@ describe('a plan on limits of one’s own', () => {
   test('is when the newer edition no longer holds the figure', () => {
     const without = edition('2', [row(60, 'other')], { replaces: '1' });
     expect(ownReasons(planOn(row(600)), [without, first], now)).toEqual([
-      'Cook: built on Our smokehouse, edition 1; Our smokehouse, edition 2, no longer holds it. Reassess the plan.',
+      'Cook: built on Our smokehouse, edition 1. Our smokehouse, edition 2, no longer holds it. Reassess the plan.',
     ]);
   });
 
@@ -65,7 +68,7 @@ describe('a plan on limits of one’s own', () => {
     const third = edition('3', [row(900)], { replaces: '2' });
     const said = ownReasons(planOn(row(600)), [third, edition('2', [row(600)], { replaces: '1' }), first], now);
     expect(said).toHaveLength(1);
-    expect(said[0]).toMatch(/^Cook: built on Our smokehouse, edition 2; Our smokehouse, edition 3, prints 15 min/);
+    expect(said[0]).toMatch(/^Cook: built on Our smokehouse, edition 2\. Our smokehouse, edition 3, prints 15 min/);
   });
 });
 

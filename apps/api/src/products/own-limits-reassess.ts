@@ -1,6 +1,8 @@
 import type { PlanContent } from '@larderbook/contracts';
 import { figureOf, newerEditionOf, type CriticalLimit, type LimitSet } from '@larderbook/haccp';
+import { sayEdition } from './built-on';
 import { otherwise } from './otherwise';
+import type { Reasons } from './reasons-in';
 
 type Asked = { own: readonly LimitSet[]; today: string };
 
@@ -8,26 +10,23 @@ type Asked = { own: readonly LimitSet[]; today: string };
  * Why a plan built on limits of one's own should be looked at again: an edition that counts by now holds another figure
  * on the matter, or none any more. The plan itself, and every lot made by it, stay as they are.
  */
-export function ownReasons({ controlPoints }: PlanContent, own: readonly LimitSet[], now: Date): string[] {
+export function ownReasons({ controlPoints }: PlanContent, own: readonly LimitSet[], now: Date, reasons: Reasons): string[] {
   const asked = { own, today: now.toISOString().slice(0, 10) };
-  return controlPoints.flatMap(({ name, limits }) => [
-    ...new Set(limits.flatMap(({ limit }) => reasonsFor(limit, asked)).map((reason) => `${name}: ${reason}`)),
-  ]);
+  return controlPoints.flatMap(({ name, limits }) => [...new Set(limits.flatMap(({ limit }) => reasonsFor(name, limit, asked, reasons)))]);
 }
 
 /** Two sets may hold the same figure, each with editions of its own; of several of one set the first found counts. */
-function reasonsFor(limit: CriticalLimit, { own, today }: Asked): string[] {
+function reasonsFor(point: string, limit: CriticalLimit, { own, today }: Asked, reasons: Reasons): string[] {
   const figure = figureOf(limit);
-  const reasons = new Map<string, string>();
+  const found = new Map<string, string>();
   for (const set of own) {
     const row = set.rows.find((each) => figureOf(each.limit) === figure);
     const newer = row && newerEditionOf(own, { setId: set.id, today });
-    if (!row || !newer || reasons.has(newer.id)) continue;
+    if (!row || !newer || found.has(newer.id)) continue;
     const match = newer.rows.find(({ id }) => id === row.id);
-    const says = match ? otherwise(row, match) : 'no longer holds it';
-    if (says) reasons.set(newer.id, `built on ${named(set)}; ${named(newer)}, ${says}. Reassess the plan.`);
+    const edition = sayEdition(newer, false, reasons);
+    const says = match ? otherwise(row, match, edition, reasons) : reasons.say('held-no-more', { edition });
+    if (says) found.set(newer.id, reasons.say('reassess', { point, built: sayEdition(set, false, reasons), otherwise: says }));
   }
-  return [...reasons.values()];
+  return [...found.values()];
 }
-
-const named = ({ title, edition }: LimitSet): string => `${title}, edition ${edition}`;

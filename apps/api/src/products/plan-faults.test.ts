@@ -7,8 +7,9 @@ import { planFaults as faultsOf } from './plan-faults';
 import { planWarnings as warningsOf } from './plan-warnings';
 
 const planFaults = (...asked: Parameters<typeof faultsOf>) => faultsOf(...asked).map(inEnglish);
-const planWarnings = (...asked: Parameters<typeof warningsOf>) => warningsOf(...asked).map(inEnglish);
-import { english } from '../platform/tell';
+const planWarnings = (content: Parameters<typeof warningsOf>[0], product: Parameters<typeof warningsOf>[1]) =>
+  warningsOf(content, product, englishLimits).map(inEnglish);
+import { english, englishLimits } from '../platform/tell';
 import { listStarters } from './starter-plans';
 import { supported } from './with-support.test-data';
 

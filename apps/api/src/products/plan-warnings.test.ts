@@ -9,9 +9,11 @@ import {
 } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { inEnglish } from '../platform/in-english.test-data';
+import { englishLimits } from '../platform/tell';
 import { planWarnings as warningsOf } from './plan-warnings';
 
-const planWarnings = (...asked: Parameters<typeof warningsOf>) => warningsOf(...asked).map(inEnglish);
+const planWarnings = (content: Parameters<typeof warningsOf>[0], product: Parameters<typeof warningsOf>[1]) =>
+  warningsOf(content, product, englishLimits).map(inEnglish);
 
 const chilledBy = (limit: CriticalLimit): PlanContent => {
   const point: Pick<ControlPoint, 'controlPointId' | 'name' | 'limits'> = {

@@ -1,22 +1,23 @@
 import { lacksChillStart, lacksFreezingStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
-import { conditionsLeftOut, isStirred, sayLimitCondition } from '@larderbook/haccp';
+import { conditionsLeftOut, isStirred } from '@larderbook/haccp';
+import type { LimitTeller } from '@larderbook/messages';
 import { told, type Told } from '../platform/told';
 
 type MadeBy = { name: string; process: string };
 
 /** What its owner should know before adopting a plan; it does not keep from adopting. */
-export const planWarnings = ({ controlPoints, process }: PlanContent, product: MadeBy | undefined): Told[] => [
+export const planWarnings = ({ controlPoints, process }: PlanContent, product: MadeBy | undefined, limits: LimitTeller): Told[] => [
   ...(product && product.process !== process ? [told('made-otherwise', { process, product: product.name, made: product.process })] : []),
-  ...controlPoints.flatMap(withoutTheirConditions),
+  ...controlPoints.flatMap((point) => withoutTheirConditions(point, limits)),
   ...controlPoints.filter((point) => lacksChillStart(point, controlPoints)).map(withoutChillStart),
   ...controlPoints.filter((point) => lacksFreezingStart(point, controlPoints)).map(withoutFreezingStart),
   ...controlPoints.filter(({ piece }) => piece && isStirred(piece)).map(withoutCore),
 ];
 
 /** Judged without what its source asks for, a figure may be met by a product it was never meant for. */
-const withoutTheirConditions = ({ name, limits }: ControlPoint): Told[] =>
+const withoutTheirConditions = ({ name, limits }: ControlPoint, { sayCondition }: LimitTeller): Told[] =>
   limits.flatMap(({ limit }) => {
-    const leftOut = conditionsLeftOut(limit).map(sayLimitCondition).join('; ');
+    const leftOut = conditionsLeftOut(limit).map(sayCondition).join('; ');
     if (leftOut === '') return [];
     return [told('source-asks-for-more', { point: name, leftOut })];
   });

@@ -15,6 +15,7 @@ import { planWarnings } from './plan-warnings';
 import { productsNow } from './products-now';
 import { unjudgedFaults } from './unjudged-faults';
 import { reassessments, type AskedFor } from './reassess';
+import { reasonsIn } from './reasons-in';
 
 export type PlanSummary = z.output<typeof planSummary>;
 type SummaryRow = Pick<PlanSummary, 'planId' | 'version' | 'title' | 'recordedBy'> & {
@@ -70,10 +71,11 @@ export async function showPlan(tx: Tx, planId: string, voice: Voice, asked?: Ask
     warnings: [],
   });
   const { content } = shown;
-  const reassess = asked && [...reassessments(content, asked), ...ownReasons(content, await ownEditions(tx), asked.now)];
-  const elsewhere = asked && figuresFromElsewhere(content, asked.where);
+  const reasons = reasonsIn(voice);
+  const reassess = asked && [...reassessments(content, asked, reasons), ...ownReasons(content, await ownEditions(tx), asked.now, reasons)];
+  const elsewhere = asked && figuresFromElsewhere(content, asked.where, reasons);
   const inWords = sayTold(voice);
-  const warnings = [...planWarnings(content, product).map(inWords), ...(reassess ?? []), ...(elsewhere ?? [])];
+  const warnings = [...planWarnings(content, product, reasons.limits).map(inWords), ...(reassess ?? []), ...(elsewhere ?? [])];
   const lines = (await formulaInUse(tx, row.productId))?.lines ?? [];
   const incomplete = [...planFaults(content), ...unjudgedFaults(content, lines)].map(inWords);
   return { ...shown, incomplete, warnings, reassess, elsewhere };

@@ -1,13 +1,16 @@
 import { limitSetById, type CriticalLimit, type WhereItWorks } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
-import { figuresFromElsewhere } from './figures-from-elsewhere';
+import { figuresFromElsewhere as elsewhere } from './figures-from-elsewhere';
 import { reassessments as askedFor } from './reassess';
 import { english } from '../platform/tell';
+import { reasonsIn } from './reasons-in';
 import { listStarters } from './starter-plans';
 
 const now = new Date('2026-11-28T09:00:00Z');
+const reasons = reasonsIn(english);
 type Content = Parameters<typeof askedFor>[0];
-const reassessments = (content: Content, at = now, where: WhereItWorks = {}) => askedFor(content, { now: at, where });
+const figuresFromElsewhere = (content: Content, where: WhereItWorks) => elsewhere(content, where, reasons);
+const reassessments = (content: Content, at = now, where: WhereItWorks = {}) => askedFor(content, { now: at, where }, reasons);
 
 /** A starter plan whose first control point carries one figure of a set. */
 function planWith(setId: string, rowId: string) {
@@ -22,7 +25,7 @@ function planWith(setId: string, rowId: string) {
 test('a figure that a newer edition prints otherwise is a reason to reassess, with both figures', () => {
   expect(reassessments(planWith('european-union-2008', 'nitrite-heat-treated'))).toEqual([
     expect.stringMatching(
-      /^Curing salt: built on .*until 8 October 2025; European Union, edition .* prints ≤ 80 mg\/kg as NO₂ ion for it instead of ≤ 150 mg\/kg/,
+      /^Curing salt: built on .*until 8 October 2025\. European Union, edition .* prints ≤ 80 mg\/kg as NO₂ ion for it instead of ≤ 150 mg\/kg/,
     ),
   ]);
 });
@@ -49,24 +52,32 @@ describe('beside the edition in use', () => {
   test('a figure that it prints otherwise is named with both', () => {
     const poultry = planWith('us-retail-2022', 'cook-poultry');
     expect(reassessments(poultry, now, retail('us-retail-2013'))).toEqual([
-      'Curing salt: built on US, retail and catering, Food Code 2022; US, retail and catering, Food Code 2013, in use ' +
+      'Curing salt: built on US, retail and catering, Food Code 2022. US, retail and catering, Food Code 2013, in use ' +
         'here, prints 15 s for 165 °F instead of no holding time, as far as is known. Reassess the plan.',
     ]);
     expect(reassessments(holding, now, { jurisdiction: 'Canada' }).join()).toMatch(
-      /^Curing salt: .*; Canada, .*, in use here, prints ≤ 4 °C for it instead of ≤ 41 °F \(5 °C\)\. Reassess the plan\.$/,
+      /^Curing salt: .*\. Canada, .*, in use here, prints ≤ 4 °C for it instead of ≤ 41 °F \(5 °C\)\. Reassess the plan\.$/,
     );
+  });
+
+  test('a reader of Spanish is told so in Spanish, the title of a set as it is printed', () => {
+    const asked = { now, where: retail('us-retail-2013') };
+    expect(askedFor(planWith('us-retail-2022', 'cook-poultry'), asked, reasonsIn({ ...english, language: 'es' }))).toEqual([
+      'Curing salt: se basa en US, retail and catering, Food Code 2022. US, retail and catering, Food Code 2013, en uso ' +
+        'aquí, imprime 15 s para 165 °F en lugar de sin tiempo de mantenimiento, hasta donde se sabe. Reevalúe el plan.',
+    ]);
   });
 
   test('a figure of the edition in use that a newer one prints otherwise is a reason, and says which is in use', () => {
     const where: WhereItWorks = { jurisdiction: 'European Union', limitSet: 'european-union-2008' };
     expect(reassessments(planWith('european-union-2008', 'nitrite-heat-treated'), now, where)).toEqual([
-      expect.stringMatching(/until 8 October 2025, in use here; European Union, edition from .* prints ≤ 80 mg\/kg/),
+      expect.stringMatching(/until 8 October 2025, in use here\. European Union, edition from .* prints ≤ 80 mg\/kg/),
     ]);
   });
 
   test('a figure that several editions print alike is named by the newest of them', () => {
     expect(reassessments(planWith('us-inspected-1999', 'nitrite-comminuted'), now, { jurisdiction: 'Canada' })).toEqual([
-      expect.stringMatching(/^Curing salt: built on US, inspected establishment, edition December 2021; Canada, /),
+      expect.stringMatching(/^Curing salt: built on US, inspected establishment, edition December 2021\. Canada, /),
     ]);
   });
 

@@ -3,6 +3,7 @@ import { limitSets, newerEditionOf, setInUse, type CriticalLimit, type LimitSet,
 import { builtOn, sayEdition } from './built-on';
 import { pointsElsewhere } from './figures-from-elsewhere';
 import { otherwise } from './otherwise';
+import type { Reasons } from './reasons-in';
 
 export type AskedFor = { now: Date; where: WhereItWorks };
 type Compared = { today: string; inUse: LimitSet | undefined };
@@ -12,28 +13,26 @@ type Compared = { today: string; inUse: LimitSet | undefined };
  * by, or in a newer edition. The plan itself, and every lot made by it, stay as they are (9 CFR 417.4(a)(3) asks for
  * the reassessment, not for the change).
  */
-export function reassessments({ controlPoints }: PlanContent, { now, where }: AskedFor): string[] {
+export function reassessments({ controlPoints }: PlanContent, { now, where }: AskedFor, reasons: Reasons): string[] {
   const compared = { today: now.toISOString().slice(0, 10), inUse: setInUse(where) };
-  const reasons = controlPoints.flatMap(({ name, limits }) => limits.flatMap(({ limit }) => reasonsFor(name, limit, compared)));
-  return [...reasons, ...notRead(controlPoints, compared.inUse)];
+  const found = controlPoints.flatMap(({ name, limits }) => limits.flatMap(({ limit }) => reasonsFor(name, limit, compared, reasons)));
+  return [...found, ...notRead(controlPoints, compared.inUse, reasons)];
 }
 
-function reasonsFor(name: string, limit: CriticalLimit, { today, inUse }: Compared): string[] {
+function reasonsFor(point: string, limit: CriticalLimit, { today, inUse }: Compared, reasons: Reasons): string[] {
   const built = builtOn(limit, inUse);
   if (!built) return []; // a figure of one's own, with its own support
   const isOther = inUse !== undefined && built.set !== inUse;
   const beside = isOther ? inUse : newerEditionOf(limitSets, { setId: built.set.id, today });
   const match = beside?.rows.find(({ id }) => id === built.row.id);
-  const says = match && otherwise(built.row, match);
-  if (!says || !beside) return [];
-  const [here, there] = [built.set, beside].map((set) => `${sayEdition(set)}${set === inUse ? ', in use here' : ''}`);
-  return [`${name}: built on ${here}; ${there}, ${says}. Reassess the plan.`];
+  const named = (set: LimitSet) => sayEdition(set, set === inUse, reasons);
+  const says = beside && match && otherwise(built.row, match, named(beside), reasons);
+  return says ? [reasons.say('reassess', { point, built: named(built.set), otherwise: says })] : [];
 }
 
 /** Of an edition read in part nobody here knows whether it prints the rest otherwise. */
-function notRead(points: PlanContent['controlPoints'], inUse: LimitSet | undefined): string[] {
+function notRead(points: PlanContent['controlPoints'], inUse: LimitSet | undefined, reasons: Reasons): string[] {
   const silent = inUse?.isPartial ? pointsElsewhere(points, inUse) : [];
   if (!inUse || silent.length === 0) return [];
-  const which = `Figures from other sets: ${silent.join(', ')}. ${sayEdition(inUse)}, in use here, was read in part`;
-  return [`${which}, and not on these: whether it prints otherwise is not known here. Reassess the plan.`];
+  return [reasons.say('not-read', { points: silent.join(', '), edition: sayEdition(inUse, true, reasons) })];
 }

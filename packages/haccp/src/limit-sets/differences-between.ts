@@ -1,13 +1,18 @@
-import { sayPrinted } from '../quantity/bound';
-import { millisecondsOf, sayDuration } from '../quantity/duration';
 import type { DwellRow } from '../kinds/dwell/dwell-limit';
 import { kindOf } from '../kinds/registry';
-import { sayCondition } from './condition';
-import type { LimitRow, LimitSet } from './limit-set';
-import { sayFigureOf } from './say-row';
+import { canonicalJson } from '../ledger/canonical-json';
+import type { PrintedTemperature } from '../quantity/temperature';
+import type { Condition } from './condition';
+import type { Force, Known, LimitRow, LimitSet } from './limit-set';
 
-/** One thing that two rows on the same matter print differently. `absent` where one has none. */
-export type Difference = { what: string; here: string; there: string };
+/** One thing that two rows on the same matter print differently; absent where one has none. */
+export type Difference =
+  | { what: 'figure'; here: LimitRow['limit']; there: LimitRow['limit'] }
+  /** The seconds that a temperature of a table is held. */
+  | { what: 'time'; at: PrintedTemperature; here: number | undefined; there: number | undefined }
+  | { what: 'conditions'; here: readonly Condition[]; there: readonly Condition[] }
+  | { what: 'force'; here: Force; there: Force }
+  | { what: 'known'; here: Known; there: Known };
 
 export type SetDifferences = {
   onlyHere: LimitRow[];
@@ -39,32 +44,33 @@ export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferen
 export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
   const isPartial = Boolean(here.isPartial || there.isPartial);
   const [own, other] = [rowsIn(here), rowsIn(there)];
-  const figure =
-    own.length > 0 && other.length > 0 ? tableDifferences(own, other, isPartial) : pair('figure', figureText(here), figureText(there));
+  const isTable = own.length > 0 && other.length > 0;
   return [
-    ...figure,
-    ...pair('conditions', conditionText(here), conditionText(there)),
-    ...pair('force', here.force, there.force),
-    ...pair('known', here.known, there.known),
+    ...(isTable ? tableDifferences(own, other, isPartial) : figureDifference(here, there)),
+    ...(isAlike(here.conditions, there.conditions)
+      ? []
+      : [{ what: 'conditions' as const, here: here.conditions, there: there.conditions }]),
+    ...(here.force === there.force ? [] : [{ what: 'force' as const, here: here.force, there: there.force }]),
+    ...(here.known === there.known ? [] : [{ what: 'known' as const, here: here.known, there: there.known }]),
   ];
 }
 
+/** By its figures: where they stand, and how long a gap is tolerated between readings, is no difference. */
+function figureDifference({ limit: here }: LimitRow, { limit: there }: LimitRow): Difference[] {
+  const figures = (limit: LimitRow['limit']) => ({ ...limit, source: undefined, longestGapSeconds: undefined });
+  return isAlike(figures(here), figures(there)) ? [] : [{ what: 'figure', here, there }];
+}
+
 function tableDifferences(here: readonly DwellRow[], there: readonly DwellRow[], isPartial: boolean): Difference[] {
-  const labels = [...new Set([...here, ...there].map(label))];
-  const differences = labels.flatMap((what) => pair(what, timeAt(here, what), timeAt(there, what)));
-  return isPartial ? differences.filter((one) => one.here !== ABSENT && one.there !== ABSENT) : differences;
+  const temperatures = [...new Map([...here, ...there].map(({ at }) => [canonicalJson(at), at])).values()];
+  const differences = temperatures.flatMap((at) => {
+    const [own, other] = [secondsAt(here, at), secondsAt(there, at)];
+    return own === other ? [] : [{ what: 'time' as const, at, here: own, there: other }];
+  });
+  return isPartial ? differences.filter((one) => one.here !== undefined && one.there !== undefined) : differences;
 }
 
 const rowsIn = ({ limit }: LimitRow): readonly DwellRow[] => kindOf(limit).rows(limit);
-const label = ({ at }: DwellRow): string => sayPrinted(at, at['°F'] === undefined ? '°C' : '°F');
-const figureText = (row: LimitRow): string => sayFigureOf(row).join('; ');
-const conditionText = ({ conditions }: LimitRow): string => conditions.map(sayCondition).join('; ') || ABSENT;
-const ABSENT = 'absent';
-
-function timeAt(rows: readonly DwellRow[], what: string): string {
-  const row = rows.find((one) => label(one) === what);
-  if (!row) return ABSENT;
-  return row.seconds === 0 ? 'no holding time' : sayDuration(millisecondsOf(row.seconds));
-}
-
-const pair = (what: string, here: string, there: string): Difference[] => (here === there ? [] : [{ what, here, there }]);
+const secondsAt = (rows: readonly DwellRow[], at: PrintedTemperature): number | undefined =>
+  rows.find((row) => isAlike(row.at, at))?.seconds;
+const isAlike = (one: object, other: object): boolean => canonicalJson(one) === canonicalJson(other);

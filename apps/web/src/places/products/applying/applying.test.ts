@@ -15,7 +15,7 @@ const aLimit = (own: Partial<LimitThatApplies> = {}): LimitThatApplies => ({
   purpose: 'cold holding',
   says: ['≤ 41 °F (5 °C)'],
   alsoNeeds: [],
-  why: 'It is for every product.',
+  isForClass: false,
   paragraph: '3-501.16(A)(2)',
   force: 'standard',
   known: 'read in the source',

@@ -11,7 +11,7 @@ type LimitLineProps = { limit: LimitThatApplies; plan: ProductLimits['plan'] };
 /** One limit: what is printed, why it applies, where it stands, what it also needs, and what the plan does about it. */
 export function LimitLine({ limit, plan }: LimitLineProps) {
   const say = useSay('product-limits');
-  const { title, says, why, alsoNeeds, force, known, source, note, ended, inPlan } = limit;
+  const { title, says, isForClass, alsoNeeds, force, known, source, note, ended, inPlan } = limit;
   const said = inPlanWords(inPlan, plan, say);
   return (
     <li className={css.limit}>
@@ -30,7 +30,7 @@ export function LimitLine({ limit, plan }: LimitLineProps) {
           where(limit)
         )}
         {'. '}
-        {why} {say(codeOf('force', force))}
+        {say(isForClass ? 'for-its-class' : 'for-every-product')} {say(codeOf('force', force))}
       </p>
       {alsoNeeds.length > 0 && <p className={css.small}>{say('also-needs', { needs: needsWords(alsoNeeds) })}</p>}
       {note && <p className={css.small}>{note}</p>}

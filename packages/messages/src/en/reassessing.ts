@@ -1,0 +1,26 @@
+/** How published sets and editions differ, and why a plan that was built on one should be looked at again. */
+export const reassessing = {
+  edition: '{title}, edition {edition}',
+  'edition-here': '{edition}, in use here',
+  reassess: '{point}: built on {built}. {otherwise} Reassess the plan.',
+  'other-conditions': '{edition}, asks for other conditions.',
+  'other-conditions-doubt': '{edition}, asks for other conditions, as far as is known.',
+  'other-figure': '{edition}, prints {there} for it instead of {here}.',
+  'other-figure-doubt': '{edition}, prints {there} for it instead of {here}, as far as is known.',
+  'other-time': '{edition}, prints {there} for {at} instead of {here}.',
+  'other-time-doubt': '{edition}, prints {there} for {at} instead of {here}, as far as is known.',
+  'no-row': '{edition}, has no row for {at}.',
+  'no-row-doubt': '{edition}, has no row for {at}, as far as is known.',
+  'row-added': '{edition}, has a row for {at} too: {there}.',
+  'row-added-doubt': '{edition}, has a row for {at} too, as far as is known: {there}.',
+  'held-no-more': '{edition}, no longer holds it.',
+  elsewhere: 'Figures from other sets: {points}. {edition}, has no figure on these. Keep your support on file.',
+  'not-read':
+    'Figures from other sets: {points}. {edition}, was read in part, and not on these: whether it prints otherwise is not known here. Reassess the plan.',
+  'no-holding-time': 'no holding time',
+  absent: 'absent',
+  'what-figure': 'figure',
+  'what-conditions': 'conditions',
+  'what-force': 'force',
+  'what-known': 'known',
+} as const;
