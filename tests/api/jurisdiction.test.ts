@@ -183,7 +183,7 @@ describe('another setting', () => {
 
     await workBy({ jurisdiction: 'Canada' });
     expect((await reasonsOf(kitchen.planId)).join()).toMatch(
-      /Cold room: built on .*Food Code 2022; Canada, .*in use here, prints ≤ 4 °C for it/,
+      /Cold room: built on .*Food Code 2022\. Canada, .*in use here, prints ≤ 4 °C for it/,
     );
     const said = { warnings: [], reassess: [], elsewhere: [] };
     const after = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: kitchen.planId }));

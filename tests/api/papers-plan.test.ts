@@ -21,6 +21,13 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
+/** An inspector who reads Spanish. */
+async function inSpanish(): Promise<Worker> {
+  const hired = await shop.hire('inspector');
+  await done(ask(hired, contract.chooseLanguage, { language: 'es' }));
+  return hired;
+}
+
 const print = (path: string) => printed(inspector, path);
 const refused = async (path: string, by: Device = inspector) => code(await by.get(path));
 const head = async () => (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
@@ -55,11 +62,35 @@ describe('the plan', () => {
     expect([asked.title, asked.language]).toEqual(['Plan HACCP: Smoked sausage, versión 1', 'es']);
     for (const said of ['Vigente', 'Diagrama de flujo', 'Análisis de peligros', 'PCC 1', 'Si no se cumple Hold the lot'])
       expect(asked.text).toContain(said);
-    const hired = await shop.hire('inspector');
-    await done(ask(hired, contract.chooseLanguage, { language: 'es' }));
+    const hired = await inSpanish();
     expect((await printed(hired, planOf(kitchen.planId))).language).toBe('es');
     expect((await printed(hired, `${planOf(kitchen.planId)}?language=en`)).language).toBe('en');
     expect(await refused(`${planOf(kitchen.planId)}?language=xx`)).toEqual([400, 'invalid-input']);
+  });
+
+  test('of a plan that was begun in Spanish says nothing in English but where its figures come from', async () => {
+    const { starters } = await done<contract.ReplyOf<typeof contract.listStarterPlans>>((await inSpanish()).get('/starter-plans'));
+    const content = starters.find(({ process }) => process === 'cook-chill')?.content;
+    if (!content) throw new Error('There is a plan to start from for a dish');
+    const planId = v7();
+    await done(ask(shop.owner, contract.recordPlan, { planId, productId: kitchen.productId, content }));
+    const { text } = await print(`${planOf(planId)}?language=es`);
+    for (const said of [
+      'Recepción de la carne',
+      '135 → 70 °F en 2 h, y 135 → 41 °F en 6 h en total',
+      '165 °F, sin tiempo de mantenimiento',
+      'El reloj empieza Desde el final de Cocción.',
+      'Por lo menos cada 30 min',
+      'plancha, 2 in en lo más delgado',
+      'Proceso Cocido y enfriado',
+      'Cerdo',
+    ])
+      expect(text).toContain(said);
+    const cited = content.controlPoints.flatMap(({ limits }) =>
+      limits.flatMap(({ limit: { source } }) => [source.citation, source.edition]),
+    );
+    const own = [...cited, 'Smoked sausage', 'The inspector'].reduce((rest, each) => rest.replaceAll(each, ' '), text);
+    expect(own.match(/\b(the|and|with|from|which|every|before|within|is|are|of|for|not|at least|none)\b/gi) ?? []).toEqual([]);
   });
 
   test('says of what is stirred that its speed is not judged, and of a piece that it is', async () => {

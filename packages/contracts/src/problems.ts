@@ -67,6 +67,8 @@ const figure = z.union([
   z.object({ at: z.union([z.number(), z.string()]) }),
   z.object({ day: z.string() }),
   z.object({ anyOf: z.array(z.string()) }),
+  /** What something is called, by its code. */
+  z.object({ code: z.string() }),
   z.array(z.string()),
 ]);
 const told = { code: z.string(), figures: z.record(z.string(), figure).optional() };

@@ -1,6 +1,7 @@
 import { clockStart, recordsMoment, startedBy, type ControlPoint, type Plan, type PlanContent } from '@larderbook/contracts';
 import type { PlanControlPointData, PlanPaperData } from '@larderbook/documents';
 import { isStirred, type Piece, type TemperatureUnit } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 import { formulaInUse } from '../products/formula-in-use';
@@ -29,7 +30,7 @@ export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: D
     ...standingOf(plan, say),
     description: productOnPaper(content, product, telling),
     madeOf: formula && madeOf(formula, say),
-    steps: stepsOf(plan, say),
+    steps: stepsOf(plan, telling),
     controlPoints: content.controlPoints.map((point) => pointOnPaper(point, plan, unit, telling)),
     notes: content.notes || undefined,
     written: { by: plan.recordedBy, at: Date.parse(plan.recordedAt) },
@@ -46,10 +47,10 @@ function standingOf({ adoptedAt, inForce }: Plan, say: Telling['say']): Pick<Pla
     : { stands: say('superseded'), because: say('superseded-because') };
 }
 
-const stepsOf = ({ content }: Plan, say: Telling['say']): PlanPaperData['steps'] =>
+const stepsOf = ({ content }: Plan, { say, of }: Telling): PlanPaperData['steps'] =>
   content.steps.map(({ stepId, name, hazards }) => ({
     name,
-    hazards,
+    hazards: hazards.map((hazard) => ({ ...hazard, kind: of('plans')(codeOf('hazard', hazard.kind)) })),
     points: content.controlPoints
       .filter((point) => point.stepId === stepId)
       .map((point) => ({ number: numberIn(point, content, say), critical: point.kind === 'critical' })),

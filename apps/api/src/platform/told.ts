@@ -1,23 +1,41 @@
-import { say, type Arguments, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
+import { languages, say, type Language, type ParametersOf, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
 type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'> & WordsOf<'forecasts'>;
-export type Figures = Readonly<Record<string, Value | number>>;
+
+/** What something is called, by its code: a substance, a process. */
+export type Name = { code: keyof (WordsOf<'limits'> & WordsOf<'products'>) };
+export type Figures = Readonly<Record<string, Value | number | Name>>;
 
 /** What is told of a case: by which message, and with which figures. */
 export type Told = { code: keyof Texts; figures?: Figures };
 
-export const told = <Code extends keyof Texts>(code: Code, ...[figures]: Arguments<Texts[Code]>): Told => ({ code, figures });
+type FiguresOf<Text extends string> = { [Given in keyof ParametersOf<Text>]: ParametersOf<Text>[Given] | Name };
+type Given<Text extends string> = keyof ParametersOf<Text> extends never ? [] : [FiguresOf<Text>];
+
+export const told = <Code extends keyof Texts>(code: Code, ...[figures]: Given<Texts[Code]>): Told => ({
+  code,
+  figures: figures as Figures | undefined,
+});
+
+const wordsIn = Object.fromEntries(
+  (Object.keys(languages) as Language[]).map((language) => [
+    language,
+    {
+      ...allWords.limits[language],
+      ...allWords.products[language],
+      ...allWords.forecasts[language],
+      ...allWords['problem-details'][language],
+      ...allWords.faults[language],
+      ...allWords['cannot-calculate'][language],
+    },
+  ]),
+) as unknown as Record<Language, Words>;
 
 /** The sentences of what is told, in the voice of whoever asked. */
 export function sayTold(voice: Voice): (what: Told) => string {
-  const { language } = voice;
-  const words: Words = {
-    ...allWords.forecasts[language],
-    ...allWords['problem-details'][language],
-    ...allWords.faults[language],
-    ...allWords['cannot-calculate'][language],
-  };
-  const inWords = say(words, voice) as (code: string, figures?: Figures) => string;
-  return ({ code, figures }) => inWords(code, figures);
+  const inWords = say(wordsIn[voice.language], voice) as (code: string, figures?: Record<string, Value | number>) => string;
+  const written = (figure: Value | number | Name) => (typeof figure === 'object' && 'code' in figure ? inWords(figure.code) : figure);
+  return ({ code, figures = {} }) =>
+    inWords(code, Object.fromEntries(Object.entries(figures).map(([name, figure]) => [name, written(figure)])));
 }

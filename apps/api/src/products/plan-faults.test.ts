@@ -135,7 +135,7 @@ describe('a plan', () => {
 });
 
 describe('before adopting a plan its owner is told', () => {
-  const product = { name: 'Kiln sausage', process: 'cured smoked cooked' };
+  const product = { name: 'Kiln sausage', process: 'cured smoked cooked' } as const;
 
   test('nothing when every figure is confirmed', () => {
     expect(planWarnings(aPlan(), product)).toEqual([]);
@@ -143,7 +143,7 @@ describe('before adopting a plan its owner is told', () => {
 
   test('that the plan is for another process than the product', () => {
     expect(planWarnings(aPlan(), { name: 'Sunday stew', process: 'cook-chill' })).toEqual([
-      'The plan is for cured smoked cooked, but Sunday stew is made by cook-chill.',
+      'The plan is for the process “Cured, smoked and cooked”, but Sunday stew is made by “Cooked and chilled”.',
     ]);
   });
 });

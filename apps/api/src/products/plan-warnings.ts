@@ -1,13 +1,21 @@
 import { lacksChillStart, lacksFreezingStart, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { conditionsLeftOut, isStirred } from '@larderbook/haccp';
-import type { LimitTeller } from '@larderbook/messages';
+import { codeOf, type LimitTeller } from '@larderbook/messages';
 import { told, type Told } from '../platform/told';
 
-type MadeBy = { name: string; process: string };
+type MadeBy = { name: string; process: PlanContent['process'] };
 
 /** What its owner should know before adopting a plan; it does not keep from adopting. */
 export const planWarnings = ({ controlPoints, process }: PlanContent, product: MadeBy | undefined, limits: LimitTeller): Told[] => [
-  ...(product && product.process !== process ? [told('made-otherwise', { process, product: product.name, made: product.process })] : []),
+  ...(product && product.process !== process
+    ? [
+        told('made-otherwise', {
+          process: { code: codeOf('process', process) },
+          product: product.name,
+          made: { code: codeOf('process', product.process) },
+        }),
+      ]
+    : []),
   ...controlPoints.flatMap((point) => withoutTheirConditions(point, limits)),
   ...controlPoints.filter((point) => lacksChillStart(point, controlPoints)).map(withoutChillStart),
   ...controlPoints.filter((point) => lacksFreezingStart(point, controlPoints)).map(withoutFreezingStart),

@@ -1,4 +1,5 @@
 import type { PlanContent } from '@larderbook/contracts';
+import { codeOf } from '@larderbook/messages';
 import type { FormulaInUse } from './formula-in-use';
 import { pointsJudging } from './points-judging';
 import { told, type Told } from '../platform/told';
@@ -10,5 +11,5 @@ export const unjudgedFaults = ({ controlPoints }: PlanContent, lines: readonly L
   lines.flatMap(({ itemName, substance }) =>
     substance === undefined || pointsJudging(controlPoints, substance).length > 0
       ? []
-      : [told('substance-not-judged', { item: itemName, substance })],
+      : [told('substance-not-judged', { item: itemName, substance: { code: codeOf('substance', substance) } })],
   );

@@ -182,7 +182,7 @@ export const problemDetails = {
   'clock-of-which-cook': '{point}: name the cooking control point whose end starts its clock.',
   'start-follows-nothing': '{point}: “{answer}” records when fermentation begins, so it may follow nothing itself.',
   'start-recorded-where': '{point}: name the control point that records when fermentation begins; without it nothing is met.',
-  'made-otherwise': 'The plan is for {process}, but {product} is made by {made}.',
+  'made-otherwise': 'The plan is for the process “{process}”, but {product} is made by “{made}”.',
   'source-asks-for-more':
     '{point}: the source of its figure asks for more than the plan does: {leftOut}. Choose the published limit again, or name your own support.',
   'no-chill-start':

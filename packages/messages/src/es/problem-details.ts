@@ -175,7 +175,7 @@ export const problemDetails = translated<typeof english>()({
   'clock-of-which-cook': '{point}: nombre el punto de control de cocción cuyo final inicia su reloj.',
   'start-follows-nothing': '{point}: «{answer}» registra cuándo empieza la fermentación; por eso no puede seguir a nada.',
   'start-recorded-where': '{point}: nombre el punto de control que registra cuándo empieza la fermentación; sin él nada se cumple.',
-  'made-otherwise': 'El plan es para {process}, pero {product} se elabora por {made}.',
+  'made-otherwise': 'El plan es para el proceso «{process}», pero {product} se elabora con «{made}».',
   'source-asks-for-more':
     '{point}: la fuente de su cifra pide más que el plan: {leftOut}. Elija de nuevo el límite publicado, o nombre su propio respaldo.',
   'no-chill-start':
