@@ -5,19 +5,16 @@ import { NumberField } from '../../../ui/number-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns, Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
-import { productClasses } from '@larderbook/haccp';
+import { ClassField } from './class-field';
 import type { ProductDraft } from './product-draft';
 import { codeOf } from '@larderbook/messages';
 import { useSay } from '../../../ui/voice';
 
 type ProductFieldsProps = { draft: ProductDraft; errors: FieldErrors; onChange: (draft: ProductDraft) => void };
 
-const notSaid = 'not said';
-
 /** What a product is called, how it is made, and how long it keeps. */
 export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
   const say = useSay('products');
-  const sayLimits = useSay('limits');
   return (
     <Stack>
       <Columns>
@@ -66,17 +63,10 @@ export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
           onChange={(useByDays) => onChange({ ...draft, useByDays })}
         />
       </Columns>
-      <SelectField
-        label={say('class')}
-        optional
-        choices={[
-          { value: notSaid, name: say('not-said') },
-          ...productClasses.map((value) => ({ value, name: sayLimits(codeOf('class', value)) })),
-        ]}
-        value={draft.productClass ?? notSaid}
-        hint={say('class-hint')}
+      <ClassField
+        value={draft.productClass}
         error={errors.productClass}
-        onChange={(chosen) => onChange({ ...draft, productClass: chosen === notSaid ? undefined : chosen })}
+        onChange={(productClass) => onChange({ ...draft, productClass })}
       />
       <TextField
         label={say('storage')}

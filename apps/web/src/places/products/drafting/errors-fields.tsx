@@ -1,5 +1,5 @@
 import { massUnits, type ControlPoint } from '@larderbook/contracts';
-import { decimalText, scaled, unitsRead, type InstrumentErrors, type ScaleError } from '@larderbook/haccp';
+import { decimalText, scaled, unitsRead, type InstrumentErrors } from '@larderbook/haccp';
 import { useState } from 'react';
 import { NumberField } from '../../../ui/number-field';
 import { numberOf } from '../../../ui/keypad-text';
@@ -11,7 +11,7 @@ type ErrorsFieldsProps = { point: ControlPoint; onChange: (errors: ControlPoint[
 /** What each instrument of a control point may be wrong by; the verdicts allow for it. */
 export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
   const say = useSay('plan-points');
-  const { degrees, light, heavy } = useShop();
+  const { degrees } = useShop();
   const { errors = {} } = point;
   const asked = instrumentsOf(point);
   const change = (changed: InstrumentErrors) => {
@@ -20,9 +20,6 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
   };
   const unit = errors.temperature?.unit ?? degrees;
   const plain = (key: 'pH' | 'aw') => (thousandths: number | undefined) => change({ [key]: thousandths && { thousandths } });
-  const meat = (of: ScaleError['unit']) => (thousandths: number | undefined) =>
-    change({ meat: thousandths ? { thousandths, unit: of } : undefined });
-  const [fine, coarse] = [errors.mass?.unit ?? light, errors.meat?.unit ?? heavy];
   return (
     <>
       {asked.temperature && (
@@ -35,37 +32,7 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
           onChange={(hundredths) => change({ temperature: hundredths ? { hundredths, unit } : undefined })}
         />
       )}
-      {asked.mass && (
-        <ErrorField
-          label={say(asked.meat ? 'fine-scale-error' : 'scale-error')}
-          unit={fine}
-          decimals={3}
-          count={errors.mass?.thousandths}
-          hint={say('scale-error-hint')}
-          onChange={(thousandths) => change({ mass: thousandths ? { ...errors.mass, thousandths, unit: fine } : undefined })}
-        />
-      )}
-      {asked.meat && errors.mass && (
-        <ErrorField
-          label={say('scale-step')}
-          unit={fine}
-          sign=""
-          decimals={3}
-          count={errors.mass.step}
-          hint={say('scale-step-hint')}
-          onChange={(step) => errors.mass && change({ mass: { ...errors.mass, step } })}
-        />
-      )}
-      {asked.meat && (
-        <ErrorField
-          label={say('meat-scale-error')}
-          unit={coarse}
-          decimals={3}
-          count={errors.meat?.thousandths}
-          hint={say('meat-scale-error-hint')}
-          onChange={meat(coarse)}
-        />
-      )}
+      {asked.mass && <ScaleErrors errors={errors} isMeat={asked.meat} onChange={change} />}
       {asked.pH && (
         <ErrorField
           label={say('ph-error')}
@@ -82,6 +49,48 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
           count={errors.aw?.thousandths}
           hint={say('aw-error-hint')}
           onChange={plain('aw')}
+        />
+      )}
+    </>
+  );
+}
+
+type ScaleErrorsProps = { errors: InstrumentErrors; isMeat: boolean; onChange: (changed: InstrumentErrors) => void };
+
+/** The scale of the bench, and beside it the one that meat is weighed on. */
+function ScaleErrors({ errors: { mass, meat }, isMeat, onChange }: ScaleErrorsProps) {
+  const say = useSay('plan-points');
+  const { light, heavy } = useShop();
+  const [fine, coarse] = [mass?.unit ?? light, meat?.unit ?? heavy];
+  return (
+    <>
+      <ErrorField
+        label={say(isMeat ? 'fine-scale-error' : 'scale-error')}
+        unit={fine}
+        decimals={3}
+        count={mass?.thousandths}
+        hint={say('scale-error-hint')}
+        onChange={(thousandths) => onChange({ mass: thousandths ? { ...mass, thousandths, unit: fine } : undefined })}
+      />
+      {isMeat && mass && (
+        <ErrorField
+          label={say('scale-step')}
+          unit={fine}
+          sign=""
+          decimals={3}
+          count={mass.step}
+          hint={say('scale-step-hint')}
+          onChange={(step) => onChange({ mass: { ...mass, step } })}
+        />
+      )}
+      {isMeat && (
+        <ErrorField
+          label={say('meat-scale-error')}
+          unit={coarse}
+          decimals={3}
+          count={meat?.thousandths}
+          hint={say('meat-scale-error-hint')}
+          onChange={(thousandths) => onChange({ meat: thousandths ? { thousandths, unit: coarse } : undefined })}
         />
       )}
     </>

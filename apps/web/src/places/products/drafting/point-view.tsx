@@ -1,18 +1,15 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import { Button } from '../../../ui/button';
-import { ChoiceField } from '../../../ui/choice-field';
 import { PageHeader } from '../../../ui/page-header';
 import { Section } from '../../../ui/section';
-import { SelectField } from '../../../ui/select-field';
-import { Columns, Row, Stack } from '../../../ui/stack';
-import { TextArea } from '../../../ui/text-area';
-import { TextField } from '../../../ui/text-field';
+import { Row, Stack } from '../../../ui/stack';
 import { PlanCaution } from '../document/plan-caution';
 import { stepName } from '../document/plan-words';
 import { LimitsField } from '../limits/limits-field';
 import { BackToDraft } from './back-to-draft';
 import { addChillStart, putPoint, removePoint } from './edit-plan';
 import { errorsUnder } from './plan-draft';
+import { PointFields } from './point-fields';
 import { ProcedureFields } from './procedure-fields';
 import { RecordedFields } from './recorded-fields';
 import { useGoing } from './use-going';
@@ -42,39 +39,7 @@ export function PointView({ drafting, point }: { drafting: Drafting; point: Cont
           }
           title={point.name || say('new-point')}
         />
-        <Columns>
-          <TextField
-            label={say('name')}
-            autoComplete="off"
-            maxLength={120}
-            value={point.name}
-            error={errors.name}
-            onChange={(name) => put({ ...point, name })}
-          />
-          <SelectField
-            label={say('at-step')}
-            choices={content.steps.map(({ stepId, name }, i) => ({ value: stepId, name: say('numbered-step', { number: i + 1, name }) }))}
-            value={point.stepId}
-            error={errors.stepId}
-            onChange={(stepId) => put({ ...point, stepId })}
-          />
-        </Columns>
-        <ChoiceField
-          label={say('kind')}
-          value={point.kind}
-          onChange={(kind) => put({ ...point, kind })}
-          choices={[
-            { value: 'critical', name: say('critical'), detail: say('critical-detail') },
-            { value: 'prerequisite', name: say('prerequisite'), detail: say('prerequisite-detail') },
-          ]}
-        />
-        <TextArea
-          label={say('hazard')}
-          rows={2}
-          value={point.hazard}
-          error={errors.hazard}
-          onChange={(hazard) => put({ ...point, hazard })}
-        />
+        <PointFields point={point} steps={content.steps} errors={errors} onChange={put} />
       </Stack>
       <Section title={say('what-is-recorded')}>
         <RecordedFields

@@ -3,15 +3,14 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../../api/ask';
 import { Button } from '../../../ui/button';
-import { DateField } from '../../../ui/date-field';
 import { EmptyState } from '../../../ui/empty-state';
 import { Section } from '../../../ui/section';
-import { Columns, Row, Stack } from '../../../ui/stack';
-import { TextField } from '../../../ui/text-field';
+import { Row, Stack } from '../../../ui/stack';
 import drafting from '../drafting/drafting.module.css';
 import { errorsUnder } from '../drafting/plan-draft';
 import { checkOwnLimits } from './check-own-limits';
 import { draftOfRow, edited, emptyRow, type OwnDraft, type RowDraft } from './own-draft';
+import { EditionFields } from './edition-fields';
 import { OwnCaution } from './own-caution';
 import { RowSlip } from './row-slip';
 import { SaveEdition } from './save-edition';
@@ -45,33 +44,7 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
     <>
       <Stack>
         <p>{draft.after === undefined ? say('begun-from-nothing') : say('begun-from', { edition: draft.after })}</p>
-        <Columns>
-          <TextField
-            label={say('set-title')}
-            hint={say('set-title-hint')}
-            value={draft.title}
-            error={errors.title}
-            maxLength={120}
-            autoComplete="off"
-            onChange={(title) => change({ title })}
-          />
-          <TextField
-            label={say('edition')}
-            hint={say('edition-hint')}
-            value={draft.edition}
-            error={errors.edition}
-            maxLength={40}
-            autoComplete="off"
-            onChange={(edition) => change({ edition })}
-          />
-          <DateField
-            label={say('counts-from')}
-            hint={say('counts-from-hint')}
-            value={draft.validFrom}
-            error={errors.validFrom}
-            onChange={(validFrom) => change({ validFrom })}
-          />
-        </Columns>
+        <EditionFields draft={draft} errors={errors} onChange={change} />
       </Stack>
       <Section title={say('figures')} aside={`${rows.length}`}>
         {rows.length === 0 && (

@@ -4,42 +4,33 @@ import { Stack } from '../../../../../ui/stack';
 import { DurationField } from '../../duration-field';
 import type { FieldsOf } from '../../fields-of';
 import { GapField } from '../../gap-field';
-import { noStage, type CoolingDraft, type StageDraft } from './cooling-editor';
+import { noStage, type CoolingDraft } from './cooling-editor';
 import { noPrinted } from '../../typed';
-import css from '../../limits.module.css';
+import { NumberedRows } from '../../numbered-rows';
 import { PrintedField } from '../../printed-field';
 import { useSay } from '../../../../../ui/voice';
 
 /** One stage or several, each from one temperature down to another in so much time. */
 export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft>) {
   const say = useSay('limit-forms');
-  const sayShared = useSay('shared');
   const fromOwn = { value: 'stage' as const, name: say('clock-own') };
   const fromFirst = { value: 'start' as const, name: say('clock-first'), detail: say('clock-first-detail') };
   const fromCooking = { value: 'end of cooking' as const, name: say('clock-cooking'), detail: say('clock-cooking-detail') };
   const { stages } = draft;
-  const put = (i: number, stage: StageDraft) => onChange({ ...draft, stages: stages.with(i, stage) });
   return (
     <Stack>
-      <ol className={css.rows}>
-        {stages.map((stage, i) => (
-          <li key={i} className={css.row}>
-            <div className={css.rowHead}>
-              <h3>{say('stage', { number: i + 1 })}</h3>
-              {stages.length > 1 && (
-                <Button
-                  look="quiet"
-                  aria-label={say('remove-stage', { number: i + 1 })}
-                  onClick={() => onChange({ ...draft, stages: stages.toSpliced(i, 1) })}
-                >
-                  {sayShared('remove')}
-                </Button>
-              )}
-            </div>
+      <NumberedRows
+        rows={stages}
+        title={(number) => say('stage', { number })}
+        removeLabel={(number) => say('remove-stage', { number })}
+        onChange={(next) => onChange({ ...draft, stages: next })}
+      >
+        {(stage, i, put) => (
+          <>
             <ChoiceField
               label={say('clock-starts')}
               value={stage.counted}
-              onChange={(counted) => put(i, { ...stage, counted })}
+              onChange={(counted) => put({ ...stage, counted })}
               choices={i > 0 ? [fromOwn, fromFirst, fromCooking] : [fromOwn, fromCooking]}
             />
             {stage.counted !== 'end of cooking' && (
@@ -47,24 +38,24 @@ export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft
                 label={say('from')}
                 value={stage.from}
                 error={errors[`stages.${i}.from`]}
-                onChange={(from) => put(i, { ...stage, from })}
+                onChange={(from) => put({ ...stage, from })}
               />
             )}
             <PrintedField
               label={say('down-to')}
               value={stage.to}
               error={errors[`stages.${i}.to`]}
-              onChange={(to) => put(i, { ...stage, to })}
+              onChange={(to) => put({ ...stage, to })}
             />
             <DurationField
               label={say('within')}
               value={stage.within}
               error={errors[`stages.${i}.withinSeconds`]}
-              onChange={(within) => put(i, { ...stage, within })}
+              onChange={(within) => put({ ...stage, within })}
             />
-          </li>
-        ))}
-      </ol>
+          </>
+        )}
+      </NumberedRows>
       <Button
         onClick={() =>
           onChange({

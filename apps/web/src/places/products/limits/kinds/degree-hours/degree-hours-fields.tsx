@@ -6,7 +6,8 @@ import { Stack } from '../../../../../ui/stack';
 import type { FieldsOf } from '../../fields-of';
 import { GapField } from '../../gap-field';
 import css from '../../limits.module.css';
-import type { ClassDraft, DegreeHoursDraft } from './degree-hours-editor';
+import { NumberedRows } from '../../numbered-rows';
+import type { DegreeHoursDraft } from './degree-hours-editor';
 import { useSay } from '../../../../../ui/voice';
 
 const units = [
@@ -17,10 +18,7 @@ const units = [
 /** Degree-hours of the chamber until the pH is down, by the hottest it was. */
 export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHoursDraft>) {
   const say = useSay('limit-forms');
-  const sayShared = useSay('shared');
   const { classes, unit } = draft;
-  const put = (i: number, next: Partial<ClassDraft>) =>
-    onChange({ ...draft, classes: classes.map((one, j) => (i === j ? { ...one, ...next } : one)) });
   return (
     <Stack>
       <SelectField label={say('figures-in')} choices={[...units]} value={unit} onChange={(next) => onChange({ ...draft, unit: next })} />
@@ -41,21 +39,14 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
           onChange={(pH) => onChange({ ...draft, pH })}
         />
       </div>
-      <ol className={css.rows}>
-        {classes.map((row, i) => (
-          <li key={i} className={css.row}>
-            <div className={css.rowHead}>
-              <h3>{i === classes.length - 1 ? say('any-hotter') : say('class', { number: i + 1 })}</h3>
-              {classes.length > 1 && (
-                <Button
-                  look="quiet"
-                  aria-label={say('remove-class', { number: i + 1 })}
-                  onClick={() => onChange({ ...draft, classes: classes.toSpliced(i, 1) })}
-                >
-                  {sayShared('remove')}
-                </Button>
-              )}
-            </div>
+      <NumberedRows
+        rows={classes}
+        title={(number) => (number === classes.length ? say('any-hotter') : say('class', { number }))}
+        removeLabel={(number) => say('remove-class', { number })}
+        onChange={(next) => onChange({ ...draft, classes: next })}
+      >
+        {(row, i, put) => (
+          <>
             <div className={css.pair}>
               <NumberField
                 label={say('hottest-chamber')}
@@ -63,7 +54,7 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
                 unit={unit}
                 value={row.top}
                 error={errors[`classes.${i}.top.hundredths`]}
-                onChange={(top) => put(i, { top })}
+                onChange={(top) => put({ ...row, top })}
               />
               <NumberField
                 label={say('at-most')}
@@ -71,19 +62,19 @@ export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHo
                 unit={`${unit}·h`}
                 value={row.most}
                 error={errors[`classes.${i}.most`]}
-                onChange={(most) => put(i, { most })}
+                onChange={(most) => put({ ...row, most })}
               />
             </div>
             {row.top !== '' && (
               <CheckField
                 label={say('still-in-class', { figure: { value: row.top, unit } })}
                 checked={row.isTopIncluded}
-                onChange={(isTopIncluded) => put(i, { isTopIncluded })}
+                onChange={(isTopIncluded) => put({ ...row, isTopIncluded })}
               />
             )}
-          </li>
-        ))}
-      </ol>
+          </>
+        )}
+      </NumberedRows>
       <Button onClick={() => onChange({ ...draft, classes: [{ top: '', isTopIncluded: false, most: '' }, ...classes] })}>
         {say('add-class')}
       </Button>
