@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { amendment } from './corrections';
 import { correctiveAction, correctiveActionForms } from './corrective-actions';
 import { id, instant, madeBy, mass, massReply, sentence, words } from './fields';
+import { substances } from './receiving';
 import { criticalLimit } from './limits';
 import { verdict } from './verdicts';
 import { everyone, floor, route } from './route';
@@ -92,6 +93,8 @@ export const deviation = z.object({
   form: z.enum(correctiveActionForms),
   /** What is missed, in a sentence and as a verdict, by the records of now; of one that is closed, as it was when closed. */
   description: z.string(),
+  /** The restricted substance it is about, where no control point judges it. */
+  substance: z.enum(substances).optional(),
   limit: criticalLimit.optional(),
   verdict: verdict.optional(),
   /** What it was opened with, where that has changed since: it stays on the record. */
@@ -139,7 +142,14 @@ export const openDeviation = route({
   path: '/deviations/:deviationId',
   summary: 'Open a deviation by hand: something unforeseen, or a control point that stays undetermined',
   roles: floor,
-  body: z.object({ lotId: id, controlPointId: id.optional(), description: sentence(fault('what-was-seen')), takenAt: instant }),
+  body: z.object({
+    lotId: id,
+    controlPointId: id.optional(),
+    /** The restricted substance it is about, where no control point judges it. */
+    substance: z.enum(substances).optional(),
+    description: sentence(fault('what-was-seen')),
+    takenAt: instant,
+  }),
   returns: deviation,
   problems: ['not-found', 'no-such-control-point', 'in-the-future', 'sent-differently'],
 });

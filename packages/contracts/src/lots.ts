@@ -142,6 +142,8 @@ export const lotHead = z.object({
   openDeviations: z.number().int(),
   packages: z.number().int(),
   packagesLeft: z.number().int(),
+  /** Control points of a reviewed lot that the rules of now judge otherwise than those the review was signed by. */
+  judgedOtherwise: z.array(z.string()),
   /** The running stage that is due first, if any. */
   running: z.object({ controlPointId: z.string(), name: z.string(), bound: z.string(), deadline: z.number().optional() }).optional(),
   /** The stage that is at risk of missing its bound, or will miss it: the first of them. Advice; nothing stands on it. */

@@ -229,3 +229,4 @@ export * from './explain/lethality-explained';
 export * from './explain/growth-explained';
 export * from './explain/explain-series';
 export * from './explain/drawn-degrees';
+export * from './rules-version';

@@ -1,4 +1,4 @@
-import type { ControlPoint, Deviation } from '@larderbook/contracts';
+import { substances, type ControlPoint, type Deviation } from '@larderbook/contracts';
 import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames, type PersonNames } from '../shop/person-names';
@@ -114,6 +114,7 @@ function toDeviation(row: Row, about: About | undefined, held: Concerned, names:
     controlPoint: controlPoint ?? undefined,
     form: formOfAction(controlPoint?.kind, row.verdict !== null),
     description: row.description,
+    substance: substances.find((one) => one === row.substance),
     limit: (row.limit as CriticalLimit | null) ?? undefined,
     verdict: (row.verdict as Verdict | null) ?? undefined,
     open: !closing || !held.isCovered,

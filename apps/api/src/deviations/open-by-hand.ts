@@ -16,12 +16,12 @@ export class OpenByHand {
   ) {}
 
   async run(input: InputOf<typeof contract>, by: Person) {
-    const { deviationId, lotId, controlPointId, description, takenAt } = input;
+    const { deviationId, lotId, controlPointId, substance, description, takenAt } = input;
     await this.once.run(by, { id: deviationId, kind: 'deviation', request: input, happenedAt: takenAt }, async (tx, at) => {
       await findLot(tx, lotId, controlPointId);
       await refuseKnown(tx, deviationId);
       const dedupeKey = `by-hand:${deviationId}`;
-      await openDeviation(tx, { dedupeKey, deviationId, lotId, controlPointId, description, takenAt }, by, at);
+      await openDeviation(tx, { dedupeKey, deviationId, lotId, controlPointId, substance, description, takenAt }, by, at);
       return { deviationId };
     });
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));

@@ -1,4 +1,4 @@
-import type { CriticalLimit, Verdict } from '@larderbook/haccp';
+import type { CriticalLimit, RestrictedSubstance, Verdict } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
@@ -17,6 +17,8 @@ export type Opening = {
   subjectId?: string;
   /** One sentence: what was missed, by how much. */
   description: string;
+  /** The restricted substance it is about, where no control point judges it. */
+  substance?: RestrictedSubstance;
   limit?: CriticalLimit;
   verdict?: Verdict;
   takenAt: Date | string;

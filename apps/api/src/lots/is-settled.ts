@@ -1,5 +1,5 @@
 import { clockStart, type ControlPoint } from '@larderbook/contracts';
-import { isSameMiss, type Verdict } from '@larderbook/haccp';
+import { isSameMiss, type RestrictedSubstance, type Verdict } from '@larderbook/haccp';
 import type { DeviationBehind } from '../deviations/deviations-behind';
 import type { JudgedPoint } from './judge-control-point';
 import { asksForFormulation, judgedFor } from './judge-formulation';
@@ -74,15 +74,9 @@ function latestOf(point: ControlPoint, { last, content }: LotRows): bigint {
   return here > answered ? here : answered;
 }
 
-/**
- * A person closed a deviation that names the substance when all that has gone into the lot was there to see. No control
- * point stands for it, so it is known by what it says.
- */
-export const isDecided = (substance: string, { deviations, last }: LotRows): boolean =>
-  deviations.some(
-    ({ isOwn, closedSeq, description }) =>
-      isOwn && closedSeq !== null && closedSeq > last.weighed && description.toLowerCase().includes(substance),
-  );
+/** A person closed a deviation about the substance when all that has gone into the lot was there to see. */
+export const isDecided = (substance: RestrictedSubstance, { deviations, last }: LotRows): boolean =>
+  deviations.some((one) => one.isOwn && one.substance === substance && one.closedSeq !== null && one.closedSeq > last.weighed);
 
 function everyReadingSettled(point: ControlPoint, own: DeviationBehind[], rows: LotRows): boolean {
   const roots = rootsOf(rows.readings);

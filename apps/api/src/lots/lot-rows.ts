@@ -58,7 +58,7 @@ const columns = {
   },
   packings: { select: { id: true, count: true, netUnit: true, shipmentLines: { select: { count: true } } } },
   reviews: {
-    select: { id: true, statement: true, soleWorker: true, recordedAt: true, recordedBy: true },
+    select: { id: true, statement: true, soleWorker: true, rulesVersion: true, recordedAt: true, recordedBy: true },
     orderBy: [{ recordedAt: 'desc' }, { id: 'desc' }],
   },
 } satisfies Prisma.LotSelect;

@@ -23,7 +23,7 @@ export async function openForUnjudged(
   for (const { substance, judged } of unjudgedSubstances(points, wentIn)) {
     const { limit, verdict } = judged;
     const dedupeKey = await dedupeKeyNow(tx, `${entry.lotId}:unjudged:${substance}`, verdict);
-    const opening = { dedupeKey, ...entry, description: tell(verdict, limit).because, limit, verdict };
+    const opening = { dedupeKey, ...entry, description: tell(verdict, limit).because, substance, limit, verdict };
     const deviationId = await openDeviation(tx, opening, by, at);
     first ??= deviationId;
   }

@@ -77,7 +77,10 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Omit<Lot, 'corre
 }
 
 /** What a list shows of a lot. */
-export const headOf = (rows: LotRows, { standing, because, openDeviations, packages, packagesLeft, running, warning }: LotStands) => ({
+export const headOf = (
+  rows: LotRows,
+  { standing, because, openDeviations, packages, packagesLeft, judgedOtherwise, running, warning }: LotStands,
+) => ({
   lotId: rows.id,
   code: rows.code,
   productId: rows.productId,
@@ -88,6 +91,7 @@ export const headOf = (rows: LotRows, { standing, because, openDeviations, packa
   openDeviations,
   packages,
   packagesLeft,
+  judgedOtherwise,
   running,
   warning,
 });

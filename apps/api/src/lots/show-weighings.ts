@@ -1,5 +1,6 @@
-import type { Judged, Lot } from '@larderbook/contracts';
+import type { Lot } from '@larderbook/contracts';
 import { sayKeptWeight } from '../platform/kept-weight';
+import { judgedAsKept } from './kept-judged';
 import { corrections, listed } from './corrections';
 import type { LotRows } from './lot-rows';
 import type { Shown } from './read-shown';
@@ -7,7 +8,7 @@ import type { Shown } from './read-shown';
 type Row = Shown['weighings'][number];
 
 /** Ingredients weighed into a lot, oldest first, each with what was judged when it was entered. */
-export function showWeighings({ items }: LotRows, { weighings, people, names, checks }: Shown): Lot['weighings'] {
+export function showWeighings({ items, content }: LotRows, { weighings, people, names, checks }: Shown): Lot['weighings'] {
   const correction = corrections(weighings, people, checks);
   return listed(weighings).map((row) => ({
     weighingId: row.id,
@@ -16,7 +17,7 @@ export function showWeighings({ items }: LotRows, { weighings, people, names, ch
     weight: sayKeptWeight(row),
     targetGrams: row.targetGrams?.toNumber(),
     controlPointId: row.controlPointId ?? undefined,
-    judged: row.judged as unknown as Judged[],
+    judged: judgedAsKept(row.judged, content.controlPoints),
     ...correction(row),
   }));
 }

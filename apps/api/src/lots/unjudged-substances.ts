@@ -2,6 +2,7 @@ import type { ControlPoint, Judged } from '@larderbook/contracts';
 import type { Figure, Figures, RestrictedSubstance, Verdict } from '@larderbook/haccp';
 import { pointsJudging } from '../products/points-judging';
 import { publishedConcentration } from '../products/published-concentration';
+import { publishedLimitId } from './kept-judged';
 import { ppmIn } from './bounds-of-ingredient';
 import { judgeSubstance } from './judge-weighings';
 import type { WentIn } from './what-went-in';
@@ -18,7 +19,7 @@ export function unjudgedSubstances(points: readonly ControlPoint[], wentIn: Went
     .filter((substance) => pointsJudging(points, substance).length === 0)
     .map((substance) => {
       const limit = publishedConcentration[substance];
-      return { substance, judged: { limitId: 'published', limit, verdict: inDoubt(substance, wentIn) } };
+      return { substance, judged: { limitId: publishedLimitId(substance), limit, verdict: inDoubt(substance, wentIn) } };
     });
 }
 

@@ -17,6 +17,7 @@ import { flagNotInFormula } from './flag-not-in-formula';
 import { holdStays } from './hold-stays';
 import { checkFlags, lastChecksOf } from './instrument-flags';
 import { judgeDependents } from './judge-dependents';
+import { keptJudged } from './kept-judged';
 import { judgeWeighings } from './judge-weighings';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { openForMisses, type JudgedAt } from './open-for-misses';
@@ -144,6 +145,7 @@ async function insert(tx: Tx, input: Input, { percent, ...found }: Found, by: Pe
       ...entry,
       ...keepWeight(weight),
       ...found,
+      judged: keptJudged(found.judged),
       id: weighingId,
       fractionPercent: percent,
       station: by.station,

@@ -10,6 +10,7 @@ import { judgePoints, type PointOnLot } from './judge-points';
 import { missesNow, type MissNow } from './misses-now';
 import { readLots, type LotRows } from './lot-rows';
 import { toldAll } from './told-worst';
+import { judgedOtherwise } from './judged-otherwise';
 import { reviewsStand, type ReviewStands } from './taken-back';
 import { unjudgedSubstances } from './unjudged-substances';
 
@@ -26,6 +27,8 @@ export type LotStands = Pick<LotHead, 'standing' | 'because' | 'openDeviations' 
   /** Packages still here that were packed after the latest review, and that it did not see. */
   packedSince: number;
   clearedSince: ClearedSince;
+  /** Control points that the rules of now judge otherwise than those its review was signed by. */
+  judgedOtherwise: string[];
 };
 
 type Unjudged = NonNullable<Lot['unjudged']>[number];
@@ -45,8 +48,9 @@ export function whereItStands(rows: LotRows, now?: Date): LotStands {
   const misses = missesNow(rows, points);
   const cleared = clearedSince(rows.since, reviews);
   const packedSince = reviewCounts ? countPackages(rows.packings.filter(({ id }) => !cleared(id))).packagesLeft : 0;
+  const otherwise = reviewCounts && packedSince === 0 ? judgedOtherwise(rows, points) : [];
   return {
-    ...stand(rows, { points, unjudged, reviewCounts, reviews, packedSince, misses, ...counted }),
+    ...stand(rows, { points, unjudged, reviewCounts, reviews, packedSince, misses, judgedOtherwise: otherwise, ...counted }),
     ...counted,
     points,
     unjudged,
@@ -54,6 +58,7 @@ export function whereItStands(rows: LotRows, now?: Date): LotStands {
     reviewCounts,
     reviews,
     packedSince,
+    judgedOtherwise: otherwise,
     clearedSince: cleared,
     openDeviations: rows.deviations.filter(({ isOpen }) => isOpen).length,
     running: firstDue(points),
@@ -61,11 +66,14 @@ export function whereItStands(rows: LotRows, now?: Date): LotStands {
   };
 }
 
-type Found = Pick<LotStands, 'points' | 'unjudged' | 'misses' | 'reviewCounts' | 'reviews' | 'packedSince' | 'packages' | 'packagesLeft'>;
+type Found = Pick<
+  LotStands,
+  'points' | 'unjudged' | 'misses' | 'reviewCounts' | 'reviews' | 'packedSince' | 'packages' | 'packagesLeft' | 'judgedOtherwise'
+>;
 type Stand = { standing: Standing; because: string };
 
 function stand(rows: LotRows, found: Found): Stand {
-  const { points, unjudged, misses, reviewCounts, reviews, packedSince, packages, packagesLeft } = found;
+  const { points, unjudged, misses, reviewCounts, reviews, packedSince, packages, packagesLeft, judgedOtherwise } = found;
   const hold = whyOnHold(rows, misses, packages > packagesLeft);
   if (hold) return { standing: 'on-hold', because: hold };
   const condemned = whyCondemned(rows.weights);
@@ -80,17 +88,23 @@ function stand(rows: LotRows, found: Found): Stand {
   if (isAllToRework(rows.weights))
     return { standing: 'in-work', because: 'All that is left of it was decided to be reworked. Next: put it into a later lot.' };
 
-  const next = undecided(unjudged) ?? whatIsNext(rows, points);
+  const next = undecided(unjudged) ?? (judgedOtherwise.length > 0 ? undefined : whatIsNext(rows, points));
   if (next) return { standing: 'in-work', because: next };
   if (packages === 0) return { standing: 'in-work', because: 'Every control point is met or settled. Next: pack it.' };
   if (reviewCounts && packedSince === 0)
     return {
       standing: 'cleared',
-      because: `The pre-shipment review is signed: ${sayMayShip(rows, packages, packagesLeft)}`,
+      because: [`The pre-shipment review is signed: ${sayMayShip(rows, packages, packagesLeft)}`, ...sayLookAgain(judgedOtherwise)].join(
+        ' ',
+      ),
     };
   const again = whyAgain(back, { packedSince, gone: packages - packagesLeft }) ?? 'Next: the pre-shipment review.';
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
+
+/** A review stands by the rules it was signed by; people decide what those of now are to change. */
+const sayLookAgain = (names: readonly string[]): string[] =>
+  names.length > 0 ? [`By the rules of now ${names.join(', ')} would not be met: look at it again.`] : [];
 
 type Packages = { packedSince: number; gone: number };
 

@@ -3,6 +3,7 @@ import { isOfSurroundings, type clarifyReadings, type InputOf, type Judged, type
 import { clocksDiffer } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
+import { keptJudged } from '../lots/kept-judged';
 import { wordsFrom } from '../lots/clarifications.queries';
 import { judgeControlPoint } from '../lots/judge-control-point';
 import { wentInFor } from '../lots/judge-formulation';
@@ -92,7 +93,7 @@ type Said = { input: Input; reason: string; judged: Judged[] };
 
 async function keep(tx: Tx, { input, reason, judged }: Said, by: Person, at: Date): Promise<void> {
   const { clarificationId: id, lotId, controlPointId, word, readingIds } = input;
-  const entry = { id, lotId, controlPointId, word, reason, judged, takenAt: new Date(input.takenAt) };
+  const entry = { id, lotId, controlPointId, word, reason, judged: keptJudged(judged), takenAt: new Date(input.takenAt) };
   await tx.clarification.create({ data: { ...keptBy(by, at), ...entry, station: by.station } });
   await tx.clarifiedReading.createMany({
     data: readingIds.map((readingId) => ({

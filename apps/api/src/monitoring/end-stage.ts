@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ControlPoint, endStage, InputOf, ReplyOf } from '@larderbook/contracts';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect, type Amending } from '../ledger/row-to-correct';
+import { keptJudged } from '../lots/kept-judged';
 import { openForMisses } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
@@ -29,7 +30,7 @@ export class EndStage {
         const { point } = await lotAtPoint(tx, lotId, controlPointId);
         checkIsCurve(point);
         const judged = await judgeCurveAt(tx, lotId, controlPointId, at, takenAt);
-        const entry = { id: stageEndId, lotId, controlPointId, judged, takenAt, station: by.station, ...amending };
+        const entry = { id: stageEndId, lotId, controlPointId, judged: keptJudged(judged), takenAt, station: by.station, ...amending };
         await tx.stageEndRow.create({ data: { ...keptBy(by, at), ...entry } });
 
         const judgedAt = [{ point, judged }, ...(await judgeFollowers(tx, lotId, controlPointId, at))];

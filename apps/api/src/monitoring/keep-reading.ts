@@ -1,4 +1,5 @@
 import type { Flag, Judged } from '@larderbook/contracts';
+import { keptJudged } from '../lots/kept-judged';
 import type { Taken } from '../lots/judge-reading';
 import type { Tx } from '../platform/database';
 import type { keptBy } from '../platform/kept-by';
@@ -13,6 +14,6 @@ export async function keepReading(tx: Tx, row: ReturnType<typeof keptBy> & Taken
       answer, seen, humidity, judged, amends_id, reason, flags, station, taken_at, recorded_at, recorded_by)
     VALUES (${row.establishmentId}::uuid, ${row.id}::uuid, ${row.lotId}::uuid, ${row.controlPointId}::uuid,
       ${row.planId}::uuid, ${row.probe}, ${row.instrumentId}::uuid, ${row.value}::numeric, ${row.unit}, ${row.answer},
-      ${row.seen}, ${row.humidity ? JSON.stringify(row.humidity) : null}::jsonb, ${JSON.stringify(row.judged)}::jsonb, ${row.amendsId}::uuid, ${row.reason}, ${row.flags}::text[],
+      ${row.seen}, ${row.humidity ? JSON.stringify(row.humidity) : null}::jsonb, ${JSON.stringify(keptJudged(row.judged))}::jsonb, ${row.amendsId}::uuid, ${row.reason}, ${row.flags}::text[],
       ${row.station}, ${row.takenAt}, ${row.recordedAt}, ${row.recordedBy}::uuid)`;
 }

@@ -4,6 +4,8 @@ import type { Prisma } from '../generated/prisma/client';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import { femtograms, massUnit } from '../platform/kept-weight';
+import { judgedAsKept } from '../lots/kept-judged';
+import { plansById } from '../products/plan-in-force';
 import { itemsNow } from '../products/items-now';
 import { sayWeight } from './say-weight';
 
@@ -40,13 +42,14 @@ export async function entriesById(tx: Tx, point: ControlPoint, ids: string[], na
   return point.takenAs === 'weighings' ? weighingsById(tx, ids, names) : readingsById(tx, ids, names);
 }
 
-const withLot = { lot: { select: { code: true, productId: true } } } as const;
+const withLot = { lot: { select: { code: true, productId: true, planId: true } } } as const;
 const inOrder = [{ takenAt: 'asc' as const }, { id: 'asc' as const }];
 
 async function readingsById(tx: Tx, ids: string[], names: PersonNames): Promise<Logged[]> {
   const rows = await tx.reading.findMany({ where: { id: { in: ids } }, include: withLot, orderBy: inOrder });
+  const plans = await plansOf(tx, rows);
   return rows.map((row) => ({
-    ...commonOf(row, names),
+    ...commonOf(row, names, plans),
     value: row.value === null ? (row.answer ? 'yes' : 'no') : row.value.toString(),
     unit: row.unit ?? '',
     seen: row.seen || undefined,
@@ -58,8 +61,9 @@ async function readingsById(tx: Tx, ids: string[], names: PersonNames): Promise<
 async function weighingsById(tx: Tx, ids: string[], names: PersonNames): Promise<Logged[]> {
   const rows = await tx.weighing.findMany({ where: { id: { in: ids } }, include: withLot, orderBy: inOrder });
   const items = await itemsNow(tx, [...new Set(rows.map(({ itemId }) => itemId))]);
+  const plans = await plansOf(tx, rows);
   return rows.map((row) => ({
-    ...commonOf(row, names),
+    ...commonOf(row, names, plans),
     value: row.weightValue.toString(),
     unit: row.weightUnit,
     what: items.get(row.itemId)?.name,
@@ -70,7 +74,7 @@ async function weighingsById(tx: Tx, ids: string[], names: PersonNames): Promise
 type Row = {
   id: string;
   lotId: string;
-  lot: { code: string; productId: string };
+  lot: { code: string; productId: string; planId: string };
   instrumentId: string | null;
   judged: Prisma.JsonValue;
   flags: string[];
@@ -83,13 +87,16 @@ type Row = {
   station: string;
 };
 
-const commonOf = (row: Row, names: PersonNames) => ({
+/** Each entry was judged by the plan of its lot. */
+const plansOf = (tx: Tx, rows: readonly Row[]) => plansById(tx, [...new Set(rows.map(({ lot }) => lot.planId))]);
+
+const commonOf = (row: Row, names: PersonNames, plans: Awaited<ReturnType<typeof plansOf>>) => ({
   id: row.id,
   lotId: row.lotId,
   lotCode: row.lot.code,
   productId: row.lot.productId,
   instrumentId: row.instrumentId ?? undefined,
-  judged: row.judged as unknown as Judged[],
+  judged: judgedAsKept(row.judged, plans.get(row.lot.planId)?.content.controlPoints ?? []),
   flags: row.flags,
   voided: row.voided === true,
   made: madeBy(row, names),

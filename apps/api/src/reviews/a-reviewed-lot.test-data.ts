@@ -144,6 +144,7 @@ export const aLot = (lot: Partial<Lot> = {}): Lot => ({
   openDeviations: 0,
   packages: 5,
   packagesLeft: 5,
+  judgedOtherwise: [],
   note: '',
   flags: [],
   made,

@@ -105,13 +105,13 @@ type Unjudged = NonNullable<Lot['unjudged']>[number];
 const isNotSaid =
   (deviations: readonly Deviation[]) =>
   ({ substance }: Unjudged) =>
-    !deviations.some(({ open, description }) => open && description.toLowerCase().includes(substance));
+    !deviations.some((one) => one.open && one.substance === substance);
 
 function unjudgedFinding({ substance, verdict, settled }: Unjudged): Finding {
   const told = tell(verdict);
   const what = [told.because, ...told.notes].join(' ');
   if (settled) return { about: 'weighing', kind: 'settled', what, blocks: false };
-  const next = `Open a deviation that names ${substance}, settle it and close it.`;
+  const next = `Open a deviation about ${substance}, settle it and close it.`;
   return { about: 'weighing', kind: 'undetermined', what, next, blocks: true };
 }
 

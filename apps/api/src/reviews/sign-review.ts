@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Finding, InputOf, ReplyOf, signReview } from '@larderbook/contracts';
+import { RULES_VERSION } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -28,6 +29,7 @@ export class SignReview {
         findings,
         statement,
         soleWorker,
+        rulesVersion: RULES_VERSION,
         recordedAt: at,
         recordedBy: by.personId,
       };

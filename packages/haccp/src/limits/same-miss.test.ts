@@ -37,6 +37,7 @@ test.each([
   ['met before', short(HOUR, { kind: 'met' }), short(HOUR)],
   ['met now', short(HOUR), short(HOUR, { kind: 'met' })],
   ['other figures', short(HOUR), short(2 * HOUR)],
+  ['as much of another probe', short(HOUR, { probe: 'A' }), short(HOUR, { probe: 'B' })],
   ['another stage too', short(1, { parts: [stage(1, 'missed')] }), short(1, { parts: [stage(1, 'missed'), stage(2, 'missed')] })],
   ['what the formula lacks, since', short(HOUR), short(HOUR, { also: [{ finding: 'formula-not-allowed', figures: {} }] })],
   ['more of a substance', ppm('187.5'), ppm('188')],

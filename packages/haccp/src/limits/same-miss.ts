@@ -4,10 +4,13 @@ import type { Figures, Verdict } from './verdict';
 /** Figures told beside what is missed: later readings may change them while the miss stays what it is. */
 const BESIDE: readonly string[] = ['hottest', 'reading', 'weighed', 'leastIn', 'mostIn', 'tooMuch', 'ingredient', 'meat'];
 
-/** The same limit missed by the same findings with the same figures; what has changed since is another miss. */
+/**
+ * The same limit missed by the same findings with the same figures, of the same probe or piece; what has changed since is
+ * another miss.
+ */
 export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
   if (known?.kind !== 'missed' || now.kind !== 'missed') return false;
-  return canonicalJson(missedIn(known)) === canonicalJson(missedIn(now));
+  return known.probe === now.probe && canonicalJson(missedIn(known)) === canonicalJson(missedIn(now));
 }
 
 /** Everything that is missed: each stage by itself, and what the formula lacks. */

@@ -44,6 +44,8 @@ export const lotForms = {
     'Curing salt is toxic in excess. Weigh it on a scale that shows tenths of a gram; when in doubt, stop and ask. The plan, the inspector and local codes decide what is allowed.',
   'more-than-zero': 'A weight is more than zero.',
   'next-item': 'Next: {item}',
+  'about-substance': 'What is it about?',
+  'about-something-else': 'Something else',
   'report-it': 'Report it on this lot',
   'no-carrier':
     'The plan limits this, but the formula of this lot has no ingredient that carries it. Either the formula or the plan is to be corrected by the owner; on this lot it is reported and settled like anything unforeseen.',

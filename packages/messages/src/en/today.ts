@@ -12,6 +12,7 @@ export const today = {
   running: 'Running',
   'in-work': 'In work',
   'waiting-for-review': 'Waiting for review',
+  'look-again': 'Cleared by earlier rules, to look at again',
   cleared: 'Cleared to ship',
   'instruments-to-check': 'Instruments to check',
   'products-not-ready': 'Products not ready',

@@ -46,6 +46,8 @@ export const lotForms = translated<typeof english>()({
     'La sal de cura es tóxica en exceso. Pésela en una báscula que muestre décimas de gramo; en caso de duda, deténgase y pregunte. El plan, el inspector y las normas locales deciden lo permitido.',
   'more-than-zero': 'Un peso es mayor que cero.',
   'next-item': 'Siguiente: {item}',
+  'about-substance': '¿De qué se trata?',
+  'about-something-else': 'Otra cosa',
   'report-it': 'Reportarlo en este lote',
   'no-carrier':
     'El plan lo limita, pero la fórmula de este lote no tiene ningún ingrediente que lo contenga. El propietario debe corregir la fórmula o el plan; en este lote se reporta y se resuelve como algo imprevisto.',

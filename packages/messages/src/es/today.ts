@@ -14,6 +14,7 @@ export const today = translated<typeof english>()({
   running: 'En curso',
   'in-work': 'En proceso',
   'waiting-for-review': 'En espera de revisión',
+  'look-again': 'Liberados con reglas anteriores, por volver a revisar',
   cleared: 'Liberados para envío',
   'instruments-to-check': 'Instrumentos por verificar',
   'products-not-ready': 'Productos sin terminar',

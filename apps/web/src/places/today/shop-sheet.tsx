@@ -19,7 +19,7 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
   const say = useSay('today');
   const { tell } = useTell();
   const { zone } = useShop();
-  const { onHold, openDeviations, toDestroy, running, toReview, cleared, inWork, overdueInstruments, plansMissing } = sections;
+  const { onHold, openDeviations, toDestroy, running, toReview, lookAgain, cleared, inWork, overdueInstruments, plansMissing } = sections;
   return (
     <Sheet label={say('shop-today')} zone={zone}>
       <Part title={say('on-hold')} state="missed" lines={onHold.map((held) => <HeldLine key={held.lot.lotId} {...held} />)} />
@@ -39,6 +39,11 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
         title={say('waiting-for-review')}
         state="undetermined"
         lines={toReview.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId/review" />)}
+      />
+      <Part
+        title={say('look-again')}
+        state="undetermined"
+        lines={lookAgain.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/lots/$lotId/review" />)}
       />
       <Part title={say('cleared')} state="met" lines={cleared.map((lot) => <LotLine key={lot.lotId} lot={lot} to="/shipping" />)} />
       <Part

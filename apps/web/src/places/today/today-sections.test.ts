@@ -26,6 +26,7 @@ const lot = (lotId: string, deadline?: number, isRunning = deadline !== undefine
   openDeviations: 0,
   packages: 0,
   packagesLeft: 0,
+  judgedOtherwise: [],
   running: isRunning ? { controlPointId: '', name: 'Chill', bound: '≤ 40 °F', deadline } : undefined,
 });
 const deviation = (deviationId: string, of: Partial<Deviation>): Deviation => ({
@@ -135,4 +136,10 @@ test('what was condemned is in sight until it is destroyed', () => {
 test('a day on which nothing waits is quiet', () => {
   expect(isQuiet(todaySections(nothing))).toBe(true);
   expect(isQuiet(todaySections({ ...nothing, cleared: [lot('a')] }))).toBe(false);
+});
+
+test('what the rules of now judge otherwise stands apart from what is cleared', () => {
+  const again = { ...lot('a'), judgedOtherwise: ['Cook'] };
+  const { lookAgain, cleared } = todaySections({ ...nothing, cleared: [again, lot('b')] });
+  expect([lookAgain, cleared].map((lots) => lots.map(({ lotId }) => lotId))).toEqual([[again.lotId], [lot('b').lotId]]);
 });

@@ -16,6 +16,8 @@ export type TodaySections = {
   /** Stages whose time is being spent: those at risk at the top, then the one due first. */
   running: LotHead[];
   toReview: LotHead[];
+  /** Cleared by rules that have changed since: what they judge otherwise is to be looked at. */
+  lookAgain: LotHead[];
   cleared: LotHead[];
   inWork: LotHead[];
   overdueInstruments: Instrument[];
@@ -34,7 +36,8 @@ export function todaySections(today: Today): TodaySections {
     toDestroy: today.toDestroy,
     running: [...today.inWork, ...today.onHold].filter(({ running }) => running).sort(morePressing),
     toReview: today.toReview,
-    cleared: today.cleared,
+    lookAgain: today.cleared.filter(({ judgedOtherwise }) => judgedOtherwise.length > 0),
+    cleared: today.cleared.filter(({ judgedOtherwise }) => judgedOtherwise.length === 0),
     inWork: today.inWork.filter(({ running }) => !running),
     overdueInstruments: today.overdueInstruments,
     plansMissing: today.plansMissing,

@@ -86,6 +86,7 @@ export const aLot = (parts: Partial<Lot> = {}): Lot => ({
   because: 'In work: no meat is in yet.',
   startedAt: at('07:05'),
   openDeviations: 0,
+  judgedOtherwise: [],
   packages: 0,
   packagesLeft: 0,
   note: '',

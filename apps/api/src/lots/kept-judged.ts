@@ -1,0 +1,27 @@
+import type { ControlPoint, Judged } from '@larderbook/contracts';
+import { RULES_VERSION, type RestrictedSubstance, type Verdict } from '@larderbook/haccp';
+import { publishedConcentration } from '../products/published-concentration';
+
+/**
+ * What is kept with an entry of what it was judged: codes and figures, and by which rules. The limit stands frozen in the
+ * plan, or is the published one for a substance that no control point judges.
+ */
+export type KeptJudged = { limitId: string; rulesVersion: number } & Verdict;
+
+export const keptJudged = (judged: readonly Judged[]): KeptJudged[] =>
+  judged.map(({ limitId, verdict }) => ({ limitId, rulesVersion: RULES_VERSION, ...verdict }));
+
+const PUBLISHED = 'published-';
+
+/** Names the published limit that a substance is shown beside. */
+export const publishedLimitId = (substance: RestrictedSubstance): string => PUBLISHED + substance;
+
+/** The same with the limits of the plan it was judged by. */
+export function judgedAsKept(kept: unknown, points: readonly ControlPoint[]): Judged[] {
+  return (kept as KeptJudged[]).flatMap(({ limitId, rulesVersion: _, ...verdict }) => {
+    const limit = limitId.startsWith(PUBLISHED)
+      ? publishedConcentration[limitId.slice(PUBLISHED.length) as RestrictedSubstance]
+      : points.flatMap(({ limits }) => limits).find((one) => one.limitId === limitId)?.limit;
+    return limit ? [{ limitId, limit, verdict }] : [];
+  });
+}

@@ -1,0 +1,89 @@
+import { RULES_VERSION } from '@larderbook/haccp';
+import pg from 'pg';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
+import { aSausageLot } from '../builders/a-sausage-lot';
+import { aShop } from '../builders/a-shop';
+import { startApp, type TestApp } from '../support/start-app';
+
+let larder: TestApp;
+let kitchen: SausageKitchen;
+let owner: pg.Client;
+beforeAll(async () => {
+  larder = await startApp();
+  kitchen = await aSausageKitchen(await aShop(larder), larder);
+  owner = new pg.Client({ connectionString: larder.database.ownerUrl });
+  await owner.connect();
+});
+afterAll(async () => {
+  await owner.end();
+  await larder.close();
+});
+
+const sizeOf = ({ judged }: { judged: object[] }): number => JSON.stringify(judged).length;
+
+describe('what is kept of a verdict with an entry', () => {
+  test('is codes and figures with the rules it was judged by: no limit, no sentence, and under a kilobyte', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'chilled');
+    const kept: { judged: Record<string, unknown>[] }[] = [];
+    for (const table of ['reading', 'weighing', 'stage_end']) {
+      const { rows } = await owner.query<(typeof kept)[number]>(`SELECT judged FROM ${table} WHERE lot_id = $1`, [lotId]);
+      kept.push(...rows);
+    }
+    const judged = kept.flatMap((row) => row.judged);
+    expect(judged.length).toBeGreaterThan(5);
+    for (const one of judged) {
+      expect(one).toMatchObject({
+        rulesVersion: RULES_VERSION,
+        finding: expect.any(String) as string,
+        figures: expect.any(Object) as object,
+      });
+      for (const words of ['limit', 'verdict', 'because', 'next', 'measured', 'margin', 'source']) expect(one).not.toHaveProperty(words);
+    }
+    const { rows: ofCook } = await owner.query<(typeof kept)[number]>(
+      'SELECT judged FROM reading WHERE lot_id = $1 AND control_point_id = $2',
+      [lotId, kitchen.points.cook],
+    );
+    expect(ofCook.length).toBeGreaterThan(2);
+    expect(Math.max(...ofCook.map(sizeOf))).toBeLessThanOrEqual(1024);
+    expect(Math.max(...kept.map(sizeOf))).toBeLessThanOrEqual(2048);
+    const { rows: replies } = await owner.query<{ reply: object }>('SELECT reply FROM acknowledgement');
+    for (const { reply } of replies) expect(JSON.stringify(reply)).not.toContain('"citation"');
+  });
+
+  test('is shown with the limit that stands in the plan', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'cured');
+    const [cure] = (await kitchen.showLot(lotId)).weighings.filter(({ judged }) => judged.length > 0);
+    expect(cure?.judged).toMatchObject([{ limit: { kind: 'concentration' }, verdict: { kind: 'met', finding: 'ppm-within' } }]);
+  });
+});
+
+describe('a lot that was reviewed', () => {
+  /** As a program of other rules would: a value on the record that those of now do not find met. */
+  const judgeOtherwise = async (lotId: string) => {
+    for (const change of ['DISABLE', 'ENABLE'] as const) {
+      await owner.query(`ALTER TABLE reading ${change} TRIGGER USER`);
+      if (change === 'DISABLE')
+        await owner.query('UPDATE reading SET value = 60 WHERE lot_id = $1 AND control_point_id = $2', [lotId, kitchen.points.coldRoom]);
+    }
+  };
+  const signedBy = async (lotId: string, rules: number | null) => {
+    await owner.query('ALTER TABLE review DISABLE TRIGGER USER');
+    await owner.query('UPDATE review SET rules_version = $2 WHERE lot_id = $1', [lotId, rules]);
+    await owner.query('ALTER TABLE review ENABLE TRIGGER USER');
+  };
+
+  test('by earlier rules stays cleared, and says what those of now judge otherwise', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'reviewed');
+    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'cleared', judgedOtherwise: [] });
+    await judgeOtherwise(lotId);
+    await signedBy(lotId, null);
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'cleared',
+      judgedOtherwise: ['Cold room'],
+      because: expect.stringContaining('By the rules of now Cold room would not be met: look at it again.') as string,
+    });
+    await signedBy(lotId, RULES_VERSION);
+    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'in-work', judgedOtherwise: [] });
+  });
+});
