@@ -95,7 +95,10 @@ describe('the start of chilling', () => {
     const explained = await done<contract.PointExplained>(
       ask(kitchen.operator, contract.explainPoint, { lotId, controlPointId: kitchen.points.chill }),
     );
-    expect(explained.limits[0]?.steps[0]).toMatchObject({ what: 'Chilling begun', gives: '20 min' });
+    expect(explained.limits[0]?.steps[0]).toMatchObject({
+      what: { code: 'chilling-begun' },
+      gives: { code: 'chilling-after-cooking', figures: { time: { value: '1200000' } } },
+    });
   });
 
   test('that nobody recorded leaves the chill open, and says which question to answer', async () => {

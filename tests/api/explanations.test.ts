@@ -1,10 +1,11 @@
 import * as contract from '@larderbook/contracts';
-import { GROWTH_CLAIM } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
+import { limitTeller, lines, teller } from '@larderbook/messages';
+import { allWords } from '@larderbook/messages/all';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
@@ -25,14 +26,25 @@ type Point = keyof SausageKitchen['points'];
 const asked = (ofLot: string, point: Point, by: Worker = kitchen.operator) =>
   ask(by, contract.explainPoint, { lotId: ofLot, controlPointId: kitchen.points[point] });
 const explain = (point: Point, ofLot = lotId) => done<contract.PointExplained>(asked(ofLot, point));
-const working = ({ limits: [limit] }: contract.PointExplained) => (limit?.steps ?? []).map(({ putIn, gives }) => `${putIn} → ${gives}`);
+const voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' } as const;
+const verdicts = teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, voice);
+const line = lines([allWords.workings.en, allWords.explanations.en], voice, { ...verdicts, ...limitTeller(allWords.limits.en, voice) });
+type Limit = contract.PointExplained['limits'][number];
+const tellIn = ({ verdict, limit }: Limit, of = verdict) => verdicts.tell(of, limit);
+const working = ({ limits: [limit] }: contract.PointExplained) =>
+  (limit?.steps ?? []).map(({ putIn, gives, of }) => {
+    const told = tellIn(limit as Limit, of);
+    return `${line(putIn, told)} → ${line(gives, told)}`;
+  });
+const recorded = ({ limits: [limit] }: contract.PointExplained) =>
+  (limit?.restsOn ?? []).map(({ is, of }) => line(is, tellIn(limit as Limit, of)));
 
 describe('a verdict is explained', () => {
   test('of weighings with every weighing put in by its name', async () => {
     const explained = await explain('cure');
-    expect(working(explained).slice(1, 3)).toEqual(['25 g × 6.25 % → 1.5625 g', '1.5625 g ÷ 10000 g × 1,000,000 → 156.25 ppm']);
-    expect(explained.limits[0]?.restsOn.map(({ said }) => said)).toEqual(['Meat 1, 10000 g', 'Curing salt 6.25 %, 25 g']);
-    expect(explained.limits[0]?.cautions[0]).toContain('toxic in excess');
+    expect(working(explained).slice(1, 3)).toEqual(['25 g × 6.25 % → 1.5625 g', '1.5625 g ÷ 10,000 g × 1,000,000 → 156.25 ppm']);
+    expect(recorded(explained)).toEqual(['Meat 1, 10,000 g', 'Curing salt 6.25 %, 25 g']);
+    expect(explained.limits[0]?.cautions[0]).toEqual({ code: 'caution-curing' });
     expect(explained.series).toBeUndefined();
   });
 
@@ -40,16 +52,13 @@ describe('a verdict is explained', () => {
     const { limits, series, lotCode, name, stands } = await explain('cook');
     expect({ name, stands }).toEqual({ name: 'Cook', stands: 'met' });
     expect(lotCode).toMatch(/^26061-/);
-    expect(limits[0]?.steps[0]?.gives).toBe('160 °F, no holding time');
-    expect(series?.lethality).toMatchObject({
-      label: 'Support for a decision: needs a process authority',
-      judgedBy: 'no holding time needed',
-    });
+    expect(limits[0]?.steps[0]?.gives).toMatchObject({ code: 'row-at-once', figures: { at: { value: '160', unit: '°F' } } });
+    expect(series?.lethality).toMatchObject({ judgedBy: 'no holding time needed' });
     expect(series?.lethality?.figures[0]).toMatchObject({
       organism: 'Salmonella',
       referenceCelsius: 60,
       zCelsius: 5.56,
-      said: expect.stringMatching(/^> 12 log/) as string,
+      found: { code: 'killed-more-than' },
     });
     expect(series?.findings.map(({ kind, treatment }) => [kind, treatment])).toEqual(
       Array.from({ length: 3 }, () => ['gap', 'used as it is']),
@@ -65,22 +74,23 @@ describe('a verdict is explained', () => {
 
   test('of a chill on the clock of the shop, with the readings either side of every crossing', async () => {
     const explained = await explain('chill');
-    expect(working(explained)[0]).toMatch(/^04:\d\d − 03:\d\d → 40 min of 1 h 30 min: in time$/);
+    expect(explained.limits[0]?.steps[0]?.putIn).toEqual({ sum: [{ at: expect.any(Number) }, ' − ', { at: expect.any(Number) }] });
+    expect(working(explained)[0]).toMatch(/ → 40 min of 1 h 30 min: in time$/);
     const lot = await kitchen.showLot(lotId);
     const ids = lot.controlPoints[2]?.readings.map(({ readingId }) => readingId);
     const [before, after] = explained.limits[0]?.restsOn ?? [];
-    expect(before).toMatchObject({ id: ids?.[0], said: '140 °F', role: 'the last at or above 130 °F' });
-    expect(after).toMatchObject({ id: ids?.[1], said: '100 °F', role: 'the first below 130 °F' });
-    expect(explained.series?.drawing.crossings.map(({ label }) => label)).toEqual(['130 °F', '80 °F', '40 °F']);
+    expect(before).toMatchObject({ id: ids?.[0], is: { value: '140', unit: '°F' }, role: { code: 'last-at-or-above' } });
+    expect(after).toMatchObject({ id: ids?.[1], is: { value: '100', unit: '°F' }, role: { code: 'first-below' } });
+    expect(explained.series?.drawing.crossings.map(({ label }) => label.value)).toEqual(['130', '80', '40']);
   });
 
   test('with growth as a class, its claim, and for a cured product as a worst case only', async () => {
     const { series } = await explain('chill');
-    expect(series?.growth).toMatchObject({ as: 'worst case, as if uncured', claim: GROWTH_CLAIM });
+    expect(series?.growth).toMatchObject({ as: 'worst case, as if uncured', claim: { code: 'growth-claim' } });
     expect(series?.growth?.estimate?.class).toBe('below 0.5 log');
     expect(series?.growth?.estimate?.name).toContain('pork');
     expect(series?.growth?.estimate?.byStraightLines.withLag).toBeGreaterThan(0);
-    expect(series?.growth?.underCure?.because).toContain('No growth model');
+    expect(series?.growth?.underCure?.because).toEqual({ code: 'no-open-model' });
   });
 
   test('of a value and of an answer with what was read and seen', async () => {
@@ -93,7 +103,7 @@ describe('a verdict is explained', () => {
     const { readingId } = await kitchen.read(other, 'coldRoom', { entered: { value: 63, unit: '°F' } });
     const correction = { amends: readingId, reason: 'Misread.' };
     await kitchen.read(other, 'coldRoom', { entered: { value: 36, unit: '°F' }, ...correction });
-    expect((await explain('coldRoom', other)).limits[0]?.restsOn.map(({ said }) => said)).toEqual(['36 °F']);
+    expect(recorded(await explain('coldRoom', other))).toEqual(['36 °F']);
   });
 
   test('while a stage runs with the time left and what would still rescue it', async () => {
@@ -101,8 +111,8 @@ describe('a verdict is explained', () => {
     await aCurve(kitchen, larder, running, 'chill', [140, 100, 78, 70], false);
     const { stands, limits, series } = await explain('chill', running);
     expect(stands).toBe('running');
-    expect(limits[0]?.steps.find(({ what }) => what.endsWith('time left'))?.gives).toMatch(/ left$/);
-    expect(limits[0]?.rescue).toEqual([expect.stringMatching(/^80 → 40 °F can still be met/)]);
+    expect(limits[0]?.steps.find(({ what }) => line(what).endsWith('time left'))?.gives).toMatchObject({ code: 'time-left' });
+    expect(limits[0]?.rescue).toMatchObject([{ code: 'rescue', figures: { stage: { to: { value: '40', unit: '°F' } } } }]);
     expect(series?.forecast?.use).toBe('advice, never acceptance');
   });
 

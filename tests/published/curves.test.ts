@@ -12,9 +12,9 @@ import {
   listeria70For2,
   listeriaHeatedSlowly,
   prepareCurve,
+  lethalityFound,
   risesTo,
   salmonellaByTheMeatTable,
-  sayLethality,
   stageSpans,
   timeInBand,
   type CurveReading,
@@ -164,7 +164,7 @@ describe('one lot from the raw to the cold: cook, then chill, all straight lines
     expect(usual?.byStraightLines).not.toBeCloseTo(368.318388, 0);
     expect(usual?.byStraightLines).not.toBeCloseTo(137.078529, 0);
     expect(more).toHaveLength(1);
-    expect(usual && sayLethality(usual)).toBe('> 12 log (Salmonella, by the meat table; model estimate)');
+    expect(usual && lethalityFound(usual)).toMatchObject({ code: 'killed-more-than', figures: { logs: { value: '12', unit: 'log10' } } });
   });
 
   test('its come-up, its stages and its verdicts', () => {

@@ -2,13 +2,15 @@ import { z } from 'zod';
 import { curveFinding } from './curve-findings';
 import { pointForecast } from './forecasts';
 import { criticalLimit } from './limits';
+import { linePart } from './line-part';
 import { source } from './source';
-import { coded, verdict } from './verdicts';
+import { coded, quantity, verdict, word } from './verdicts';
 import { controlPointOnLot } from './lots';
 import { takenAs } from './plan';
 import { everyone, route } from './route';
 
 const at = z.number();
+const phrase = z.union([z.string(), word]);
 const points = z.array(z.object({ at, value: z.number() }));
 
 /** How one limit was judged: the verdict as everywhere else, and what it came about by. */
@@ -16,21 +18,23 @@ export const explainedLimit = z.object({
   limitId: z.string(),
   limit: criticalLimit,
   verdict,
-  steps: z.array(z.object({ what: z.string(), rule: z.string(), putIn: z.string(), gives: z.string() })),
+  /** `of` is the verdict that a step or a record is told with, where that is not the one above. */
+  steps: z.array(z.object({ what: linePart, rule: linePart, putIn: linePart, gives: linePart, of: verdict.optional() })),
   /** The records it rests on; `at` in epoch ms, where it is a reading. */
   restsOn: z.array(
     z.object({
       id: z.string().optional(),
       at: at.optional(),
       probe: z.string().optional(),
-      said: z.string(),
-      role: z.string(),
+      is: linePart,
+      role: linePart,
+      of: verdict.optional(),
     }),
   ),
-  assumptions: z.array(z.string()),
-  rescue: z.array(z.string()),
+  assumptions: z.array(coded),
+  rescue: z.array(coded),
   sources: z.array(source),
-  cautions: z.array(z.string()),
+  cautions: z.array(coded),
 });
 
 /** One picture for screen and paper; temperatures in `unit`, for the eye only. Instants are epoch ms. */
@@ -39,22 +43,22 @@ export const drawing = z.object({
   probes: z.array(z.object({ probe: z.string(), points })),
   /** What was read of what the product lies in. */
   surroundings: points,
-  lines: z.array(z.object({ label: z.string(), value: z.number(), band: z.tuple([z.number(), z.number()]).optional() })),
+  lines: z.array(z.object({ label: linePart, value: z.number(), band: z.tuple([z.number(), z.number()]).optional() })),
   stages: z.array(
     z.object({
-      label: z.string(),
+      label: linePart,
       startAt: at,
       endAt: at.optional(),
       deadline: at.optional(),
       kind: z.enum(['met', 'missed', 'undetermined', 'running']),
     }),
   ),
-  crossings: z.array(z.object({ label: z.string(), value: z.number(), after: at, by: at, straight: at, chilled: at.optional() })),
-  lethality: z.array(z.object({ name: z.string(), said: z.string(), points: z.array(z.object({ at, log10: z.number() })) })),
+  crossings: z.array(z.object({ label: quantity, value: z.number(), after: at, by: at, straight: at, chilled: at.optional() })),
+  lethality: z.array(z.object({ name: phrase, found: coded, points: z.array(z.object({ at, log10: z.number() })) })),
   /** Earliest to latest expected arrival of a running stage at its bound. */
   arrival: z
     .object({
-      label: z.string(),
+      label: quantity,
       value: z.number(),
       earliest: at.optional(),
       best: at.optional(),
@@ -67,12 +71,11 @@ export const drawing = z.object({
 export type DrawingReply = z.output<typeof drawing>;
 
 const lethality = z.object({
-  label: z.string(),
-  judgedBy: z.string(),
+  judgedBy: z.enum(['printed row', 'no holding time needed', 'nothing yet']),
   figures: z.array(
     z.object({
       /** In half logs and capped: what a screen shows. */
-      said: z.string(),
+      found: coded,
       probe: z.string(),
       name: z.string(),
       organism: z.string(),
@@ -86,17 +89,17 @@ const lethality = z.object({
       atLeast: z.number(),
     }),
   ),
-  rowsInAll: z.array(z.string()),
-  conditions: z.array(z.string()),
+  rowsInAll: z.array(word),
+  conditions: z.array(coded),
 });
 
 const log10 = z.object({ noLag: z.number(), withLag: z.number() });
 const growth = z.object({
-  as: z.string(),
+  as: z.enum(['uncured', 'worst case, as if uncured']),
   estimate: z
     .object({
       /** In classes: what a screen shows. The exact figures stand beside it. */
-      said: z.string(),
+      found: coded,
       class: z.string(),
       across: z.string(),
       probe: z.string(),
@@ -106,20 +109,20 @@ const growth = z.object({
       source,
       byStraightLines: log10,
       atMost: log10,
-      unseen: z.array(z.string()),
+      unseen: z.array(z.enum(['before the first reading', 'after the last reading'])),
     })
     .optional(),
-  undetermined: z.object({ because: z.string(), next: z.string() }).optional(),
-  claim: z.string(),
+  undetermined: z.object({ because: coded, next: coded }).optional(),
+  claim: coded,
   notes: z.array(coded),
   underCure: z
     .object({
-      because: z.string(),
-      next: z.string(),
+      because: coded,
+      next: coded,
       published: z.array(z.object({ what: coded, seen: coded, citation: z.string(), confirmed: z.boolean() })),
     })
     .optional(),
-  cautions: z.array(z.string()),
+  cautions: z.array(coded),
 });
 
 /** What is said once of a series, whatever its limits are. */

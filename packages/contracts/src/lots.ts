@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { clarification } from './clarifications';
 import { curveFinding } from './curve-findings';
+import { linePart } from './line-part';
 import { amendment, correction } from './corrections';
 import { flagList, id, instant, madeBy, mass, massReply, readingUnits, words } from './fields';
 import { pointForecast } from './forecasts';
@@ -98,7 +99,7 @@ export const controlPointOnLot = z.object({
   bands: z.array(
     z.object({
       limitId: z.string(),
-      label: z.string(),
+      label: linePart,
       startAt: z.number(),
       endAt: z.number().optional(),
       deadline: z.number().optional(),

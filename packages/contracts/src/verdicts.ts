@@ -30,11 +30,12 @@ export const quantity = z.object({
 export const plainFigure = z.union([
   quantity,
   z.object({ from: quantity, to: quantity }),
+  z.object({ at: z.number() }),
   z.number(),
   z.string(),
 ]) satisfies z.ZodType<PlainFigure>;
 const plainWord = z.object({ code: z.string(), figures: z.record(z.string(), plainFigure).optional() });
-const word = z.object({
+export const word = z.object({
   code: z.string(),
   figures: z.record(z.string(), z.union([plainFigure, plainWord])).optional(),
 }) satisfies z.ZodType<Phrase>;

@@ -98,6 +98,10 @@ import { reassessing as enReassessing } from './en/reassessing';
 import { reassessing as esReassessing } from './es/reassessing';
 import type { Language } from './languages';
 import type { Place, WordsOf } from './words';
+import { explanations as enExplanations } from './en/explanations';
+import { explanations as esExplanations } from './es/explanations';
+import { findings as enFindings } from './en/findings';
+import { findings as esFindings } from './es/findings';
 import { forecasts as enForecasts } from './en/forecasts';
 import { forecasts as esForecasts } from './es/forecasts';
 import { workings as enWorkings } from './en/workings';
@@ -158,6 +162,8 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   reviews: { en: enReviews, es: esReviews },
   limits: { en: enLimits, es: esLimits },
   'limit-forms': { en: enLimitForms, es: esLimitForms },
+  explanations: { en: enExplanations, es: esExplanations },
+  findings: { en: enFindings, es: esFindings },
   forecasts: { en: enForecasts, es: esForecasts },
   workings: { en: enWorkings, es: esWorkings },
   calculations: { en: enCalculations, es: esCalculations },

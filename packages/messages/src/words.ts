@@ -194,6 +194,14 @@ const places = {
     en: async () => (await import('./en/limit-forms')).limitForms,
     es: async () => (await import('./es/limit-forms')).limitForms,
   },
+  explanations: {
+    en: async () => (await import('./en/explanations')).explanations,
+    es: async () => (await import('./es/explanations')).explanations,
+  },
+  findings: {
+    en: async () => (await import('./en/findings')).findings,
+    es: async () => (await import('./es/findings')).findings,
+  },
   forecasts: {
     en: async () => (await import('./en/forecasts')).forecasts,
     es: async () => (await import('./es/forecasts')).forecasts,

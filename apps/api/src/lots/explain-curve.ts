@@ -36,8 +36,8 @@ const speciesOf = (species: string): Species | 'mixed or unknown' =>
 const lethalityOf = ({ lethality }: SeriesExplained): ExplainedSeries['lethality'] =>
   lethality && { ...lethality, figures: lethality.figures.map(toFigure) };
 
-const toFigure = ({ set, said, probe, floorCelsius, byStraightLines, atLeast }: LethalityFigure) => ({
-  said,
+const toFigure = ({ set, found, probe, floorCelsius, byStraightLines, atLeast }: LethalityFigure) => ({
+  found,
   probe,
   name: set.name,
   organism: set.organism,

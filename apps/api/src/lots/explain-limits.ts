@@ -1,5 +1,4 @@
 import type { PointExplained } from '@larderbook/contracts';
-import { tell } from '../platform/tell';
 import {
   carriedBy,
   explainLimit,
@@ -10,7 +9,6 @@ import {
   type Recorded,
   type RecordedAlone,
   type RestrictedSubstance,
-  type SayTime,
   type Weighed,
 } from '@larderbook/haccp';
 import { contextOf, type PointRecords } from './judge-control-point';
@@ -19,12 +17,12 @@ import { asRead, seriesAt } from './judge-reading';
 import type { WentIn } from './what-went-in';
 
 /** Each limit of a control point with how it was judged. */
-export function explainLimits({ judged, records }: PointOnLot, say: SayTime): PointExplained['limits'] {
-  const recorded = recordedAt(records, say);
+export function explainLimits({ judged, records }: PointOnLot): PointExplained['limits'] {
+  const recorded = recordedAt(records);
   return judged.map(({ limitId, limit, verdict }) => ({ limitId, limit, ...explainLimit(limit, verdict, recorded) }));
 }
 
-function recordedAt(records: PointRecords, say: SayTime): Recorded {
+function recordedAt(records: PointRecords): Recorded {
   const { readings, wentIn, errors } = records;
   return {
     alone: readings.map(aloneOf),
@@ -32,8 +30,6 @@ function recordedAt(records: PointRecords, say: SayTime): Recorded {
     context: contextOf(records),
     errors,
     weighed: wentIn && ((substance) => weighedOf(substance, wentIn, errors)),
-    say,
-    tell,
   };
 }
 
@@ -51,15 +47,17 @@ function weighedOf(substance: RestrictedSubstance, wentIn: WentIn, errors?: Inst
     (share): Brought => ({
       mass: carriedBy(share, substance),
       percent: 100,
-      name: `rework of ${share.code}`,
+      name: { code: 'rework-of', figures: { code: share.code } },
       error: scaleErrorOf(errors?.meat),
     }),
   );
   const brought = weighings
     .filter((weighing) => weighing.substance === substance)
     .map(({ id, mass, percent, name }): Brought => ({ id, mass, percent: percent ?? NaN, name, error: scaleErrorOf(errors?.mass) }));
-  const fresh = inputs.filter(({ source }) => !source).map(({ id, mass }, index): MeatIn => ({ id, mass, name: `Meat ${index + 1}` }));
+  const fresh = inputs
+    .filter(({ source }) => !source)
+    .map(({ id, mass }, index): MeatIn => ({ id, mass, name: { code: 'meat-of-delivery', figures: { number: index + 1 } } }));
   const inRework = composition.meat - fresh.reduce((sum, { mass }) => sum + mass, 0n);
-  const meat = inRework > 0n ? [...fresh, { name: 'Meat in rework', mass: inRework }] : fresh;
+  const meat = inRework > 0n ? [...fresh, { name: { code: 'meat-in-rework' }, mass: inRework }] : fresh;
   return { brought: [...carried.filter(({ mass }) => mass > 0n), ...brought], meat, meatBlock: composition.meat };
 }

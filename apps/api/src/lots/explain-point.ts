@@ -8,7 +8,6 @@ import { explainLimits } from './explain-limits';
 import { explainCurve } from './explain-curve';
 import { judgePoints } from './judge-points';
 import { readLots } from './lot-rows';
-import { sayTimeIn } from './say-time-in';
 
 /** How one control point of a lot was judged, as it stands at `now`. Throws `not-found`. */
 export async function explainPoint(
@@ -23,11 +22,7 @@ export async function explainPoint(
   if (!found) throw new Problem('not-found', told('point-not-in-plan'));
 
   const { sayLimit } = limitsIn(by.voice);
-  const { point, stands, endedAt, records } = found;
-  const say = sayTimeIn(
-    by.establishment.timeZone,
-    records.readings.map(({ takenAt }) => takenAt),
-  );
+  const { point, stands, endedAt } = found;
   return {
     lotId,
     lotCode: rows.code,
@@ -38,7 +33,7 @@ export async function explainPoint(
     stands,
     endedAt: endedAt?.toISOString(),
     asked: point.limits.map(({ limitId, limit }) => ({ limitId, said: sayLimit(limit), source: limit.source })),
-    limits: explainLimits(found, say),
+    limits: explainLimits(found),
     series: explainCurve(found, rows),
   };
 }

@@ -1,6 +1,6 @@
 import type { ControlPoint, Deviation, PlanContent } from '@larderbook/contracts';
 import type { ControlPointRecordData } from '@larderbook/documents';
-import type { SaidFinding, TemperatureUnit } from '@larderbook/haccp';
+import { wordFor, type TemperatureUnit, type ToldFinding } from '@larderbook/haccp';
 import { seriesOf } from '../lots/explain-curve';
 import type { LotWithPoints } from '../lots/show-lot';
 import { figureOf } from './figure-of';
@@ -25,7 +25,7 @@ export function controlPointsOnPaper(
       limits: limitsOnPaper(point, own, unit, time),
       isWeighed: controlPoint.takenAs === 'weighings',
       readings: entriesOnPaper(lot, point, own, time),
-      figures: series ? [figureOf(controlPoint, series.drawing, time.say)] : [],
+      figures: series ? [figureOf(controlPoint, series.drawing, time)] : [],
       found: foundOnPaper(series?.findings ?? [], time),
     };
   });
@@ -34,16 +34,16 @@ export function controlPointsOnPaper(
 /** More than these stand on the page of the explanation alone. */
 const mostFound = 12;
 
-function foundOnPaper(findings: readonly SaidFinding[], time: Telling): string[] {
+function foundOnPaper(findings: readonly ToldFinding[], time: Telling): string[] {
   const said = findings.slice(0, mostFound).map((finding) => sayFound(finding, time));
   const more = findings.length - said.length;
   return more > 0 ? [...said, time.say('more-on-screen', { count: String(more) })] : said;
 }
 
 /** "Mar 2, 2026, 3:10 am: Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is. Add the readings in between." */
-function sayFound({ said, from, treatment, whatToDo }: SaidFinding, { instant }: Telling): string {
+function sayFound({ found, from, treatment, whatToDo }: ToldFinding, { instant, line }: Telling): string {
   const when = from === undefined ? '' : `${instant(from)}: `;
-  return `${when}${said}. ${treatment.charAt(0).toUpperCase()}${treatment.slice(1)}. ${whatToDo}`;
+  return `${when}${line(found)}. ${line(wordFor('treated', treatment))} ${line(whatToDo)}`;
 }
 
 /** A control point as it stands in its plan: its number among the critical ones or the prerequisites, and its step. */

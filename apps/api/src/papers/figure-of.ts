@@ -4,24 +4,24 @@ import { sayDuration, type Drawing } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
 /** The picture of a control point on paper: the same as its page shows. Corrected readings are not drawn. */
-export function figureOf({ name }: Pick<ControlPoint, 'name'>, drawing: Drawing, say: Telling['say']): FigureData {
+export function figureOf({ name }: Pick<ControlPoint, 'name'>, drawing: Drawing, { say, line }: Pick<Telling, 'say' | 'line'>): FigureData {
   const { unit, probes, surroundings, lines, stages, crossings, lethality, arrival } = drawing;
   return {
     title: say('temperature-of', { point: name }),
     unit,
     series: probes.map(({ probe, points }) => ({ label: probe || say('core'), points })),
-    limits: lines,
-    stages: stages.map((stage) => stageOf(stage, say)),
-    crossings,
+    limits: lines.map(({ label, ...ruled }) => ({ ...ruled, label: line(label) })),
+    stages: stages.map((stage) => stageOf(stage, say, line)),
+    crossings: crossings.map(({ label, ...crossing }) => ({ ...crossing, label: line(label) })),
     surroundings,
-    arrival: arrival?.earliest === undefined ? undefined : { ...arrival, earliest: arrival.earliest },
+    arrival: arrival?.earliest === undefined ? undefined : { ...arrival, label: line(arrival.label), earliest: arrival.earliest },
     panel:
       lethality.length === 0
         ? undefined
         : {
             title: say('lethality-so-far'),
-            lines: lethality.map(({ said, points }) => ({
-              label: said,
+            lines: lethality.map(({ found, points }) => ({
+              label: line(found),
               points: points.map(({ at, log10 }) => ({ at, value: log10 })),
             })),
           },
@@ -30,8 +30,12 @@ export function figureOf({ name }: Pick<ControlPoint, 'name'>, drawing: Drawing,
 
 type Stage = Drawing['stages'][number];
 
-const stageOf = ({ label, startAt, endAt, deadline, kind }: Stage, say: Telling['say']): FigureData['stages'][number] => ({
-  label,
+const stageOf = (
+  { label, startAt, endAt, deadline, kind }: Stage,
+  say: Telling['say'],
+  line: Telling['line'],
+): FigureData['stages'][number] => ({
+  label: line(label),
   from: startAt,
   to: endAt,
   deadline,

@@ -1,7 +1,7 @@
 import { languages, say, type Language, type ParametersOf, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
-type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'> & WordsOf<'forecasts'>;
+type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'> & WordsOf<'workings'>;
 
 /** What something is called, by its code: a substance, a process. */
 export type Name = { code: keyof (WordsOf<'limits'> & WordsOf<'products'>) };
@@ -24,7 +24,7 @@ const wordsIn = Object.fromEntries(
     {
       ...allWords.limits[language],
       ...allWords.products[language],
-      ...allWords.forecasts[language],
+      ...allWords.workings[language],
       ...allWords['problem-details'][language],
       ...allWords.faults[language],
       ...allWords['cannot-calculate'][language],

@@ -101,6 +101,7 @@ const pages = [
     'entries',
     'verdicts',
     'limits',
+    'findings',
     'forecasts',
   ),
   place(
@@ -114,6 +115,8 @@ const pages = [
     'verdicts',
     'limits',
     'workings',
+    'explanations',
+    'findings',
     'forecasts',
   ),
   place('/lots/$lotId/review', () => import('../places/reviews/review-page'), 'ReviewPage', 'reviews', 'entries', 'verdicts', 'limits'),

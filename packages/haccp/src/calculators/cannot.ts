@@ -9,6 +9,7 @@ export type Why = { code: WhyCode; figures?: Record<string, Quantity | string | 
 export type CannotCalculate = { cannot: Why[] };
 
 export type WhyCode =
+  | 'add-readings-of-cooling'
   | 'as-weather-report'
   | 'as-worded'
   | 'enter-it-again'
@@ -16,7 +17,9 @@ export type WhyCode =
   | 'enter-the-height'
   | 'loss-no-percentage'
   | 'medium-unusable'
+  | 'nothing-read-of-cooling'
   | 'nothing-usable-read'
+  | 'one-reading-of-cooling'
   | 'read-core-and-medium'
   | 'target-no-temperature'
   | `outside-${OutOfRange['variable']}`

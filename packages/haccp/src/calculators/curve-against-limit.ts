@@ -32,7 +32,7 @@ export function curveAgainstLimit(
       { what: coded('piece'), is: piece ? pieceOf(piece) : coded('piece-not-said', { piece: pieceOf(unknownPiece) }) },
       ...factsOf(readings, unit),
     ],
-    steps: [againstLimit],
+    steps: [judgedStep],
     results: [{ what: coded('measured'), is: { verdict: 'measured' } }],
     judged: [{ verdict: judgeCurve(curveOf(readings, unit), limit, { ...ended, piece }), limit }],
     notes: [],
@@ -43,7 +43,7 @@ export function curveAgainstLimit(
 }
 
 /** What the verdict says, as a step. */
-export const againstLimit: Calculation['steps'][number] = {
+export const judgedStep: Calculation['steps'][number] = {
   what: coded('against-limit'),
   rule: { verdict: 'limit' },
   putIn: { verdict: 'measured' },

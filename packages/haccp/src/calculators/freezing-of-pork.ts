@@ -6,7 +6,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { againstLimit } from './curve-against-limit';
+import { judgedStep } from './curve-against-limit';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
 /** Two hours between two readings of a freezer or a frozen centre. Common practice, no source. */
@@ -32,7 +32,7 @@ export function freezingOfPork(
       },
       ...factsOf(readings, unit),
     ],
-    steps: [{ ...againstLimit, what: coded('against-table') }],
+    steps: [{ ...judgedStep, what: coded('against-table') }],
     results: [{ what: coded('measured'), is: { verdict: 'measured' } }],
     judged: [{ verdict: judgeFreezing({ read, readings: curve, startAt, ended: true }, LONGEST_GAP_SECONDS * 1000), limit }],
     notes: [],

@@ -6,7 +6,7 @@ import { coded, wordFor } from '../limits/coded';
 import { sum } from '../limits/line-part';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Result, Step } from './calculation';
-import { cannot, type CannotCalculate } from './cannot';
+import type { CannotCalculate, Why } from './cannot';
 import { cautions } from './cautions';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
@@ -20,7 +20,7 @@ export type GrowthWhileCooling = {
 /** What C. perfringens may have done while a cooked product cooled: a screening for a person, never a verdict. */
 export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhileCooling): Calculation | CannotCalculate {
   const outcome = estimateGrowth(curveOf(readings, unit), species);
-  if (outcome.kind === 'undetermined') return cannot('as-worded', { said: `${outcome.because} ${outcome.next}` });
+  if (outcome.kind === 'undetermined') return { cannot: [outcome.because, outcome.next] as Why[] };
   const { all, highest, notes } = outcome;
   return {
     given: [
@@ -36,7 +36,7 @@ export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhi
     judged: [],
     notes: [
       ...notes,
-      coded('growth-claim'),
+      coded(highest.claim),
       ...highest.unseen.map((where) => wordFor('growth-goes-on', where)),
       ...(cured ? [coded('no-open-model-for-cured')] : []),
     ],

@@ -13,7 +13,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Result, Step } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { againstLimit } from './curve-against-limit';
+import { judgedStep } from './curve-against-limit';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
 const ended: CurveContext = { ended: true };
@@ -33,7 +33,7 @@ export function lethalityOfCook(
   const rows = cook.by === 'nothing yet' ? cook.support.rowsInAll : [];
   return {
     given: [{ what: coded('published-limit'), is: title }, { what: coded('table'), is: { limit, unit } }, ...factsOf(readings, unit)],
-    steps: [{ ...againstLimit, what: coded('by-printed-table') }, ...figures.map(stepOf)],
+    steps: [{ ...judgedStep, what: coded('by-printed-table') }, ...figures.map(stepOf)],
     results: [{ what: coded('judged-by'), is: wordFor('judged-by', cook.by) }, ...figures.map(resultOf)],
     judged: [{ verdict: cook.verdict, limit }],
     notes: [...rows.map((row) => coded('time-in-all', { row: rowIn(row, unit) })), coded('logs-are-support'), coded('d-and-z-vary')],

@@ -3,15 +3,15 @@ import type { Series } from '../limits/series';
 import { clockFindings } from '../thermal/clock-findings';
 import { examineCurve } from '../thermal/examine-curve';
 import { isDoubted } from '../thermal/finding';
-import { toSay, type SaidFinding } from './explain-series';
+import { tellFinding, type ToldFinding } from './tell-finding';
 
 /**
  * What in all that was read over time keeps it from being met, or may, until a person says what the readings were: of
  * temperatures everything found, of pH and weights what their clocks show.
  */
-export function doubtsIn({ temperatures, acid, weights }: Series, context: CurveContext): SaidFinding[] {
+export function doubtsIn({ temperatures, acid, weights }: Series, context: CurveContext): ToldFinding[] {
   const { now } = usableContext(context);
   const examined = examineCurve(temperatures, undefined, { speed: speedOf(context), now });
   const found = 'fault' in examined ? [] : examined.findings;
-  return [...found, ...clockFindings(acid, now), ...clockFindings(weights, now)].filter(isDoubted).map(toSay);
+  return [...found, ...clockFindings(acid, now), ...clockFindings(weights, now)].filter(isDoubted).map(tellFinding);
 }

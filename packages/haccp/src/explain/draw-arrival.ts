@@ -21,5 +21,5 @@ export function drawArrival(
   const awaited = awaitedUnder(limit, own, context);
   if (!awaited) return undefined;
   const { target, by, state, arrival } = forecast;
-  return { label: `${target.value} ${target.unit}`, value: drawnFigure(awaited.target, unit), ...arrival, deadline: by, state };
+  return { label: target, value: drawnFigure(awaited.target, unit), ...arrival, deadline: by, state };
 }

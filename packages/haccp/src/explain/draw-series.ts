@@ -44,5 +44,5 @@ const pointsOf = (readings: readonly CurveReading[], unit: TemperatureUnit): Poi
   [...readings].sort((a, b) => a.at - b.at).map(({ at, temperature }) => ({ at, value: drawnDegrees(temperature, unit) }));
 
 const once = (lines: readonly LineDrawn[]): LineDrawn[] => [
-  ...new Map(lines.map((line) => [`${line.value} ${line.label}`, line])).values(),
+  ...new Map(lines.map((line) => [JSON.stringify([line.value, line.label]), line])).values(),
 ];

@@ -1,5 +1,7 @@
 import type { ExpectedState } from '../forecast/expected';
+import type { LinePart } from '../limits/line-part';
 import type { VerdictKind } from '../limits/verdict';
+import type { Quantity } from '../quantity/quantity';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { LethalityDrawn } from './lethality-explained';
 
@@ -7,7 +9,7 @@ export type PointDrawn = { at: number; value: number };
 
 /** A stage as a stretch of time: from its start to its end, or on while it runs (epoch ms). */
 export type StageDrawn = {
-  label: string;
+  label: LinePart;
   startAt: number;
   endAt?: number;
   deadline?: number;
@@ -16,7 +18,7 @@ export type StageDrawn = {
 
 /** Where a curve passes a figure: the readings either side, and the estimates between them (epoch ms). */
 export type CrossingDrawn = {
-  label: string;
+  label: Quantity;
   value: number;
   after: number;
   by: number;
@@ -25,11 +27,11 @@ export type CrossingDrawn = {
 };
 
 /** A figure of a limit, ruled across; `band` is what the thermometer may be wrong by about it. */
-export type LineDrawn = { label: string; value: number; band?: [low: number, high: number] };
+export type LineDrawn = { label: LinePart; value: number; band?: [low: number, high: number] };
 
 /** Earliest to latest expected arrival of a running stage at its bound (epoch ms); the warning of what may be late. */
 export type ArrivalDrawn = {
-  label: string;
+  label: Quantity;
   value: number;
   earliest?: number;
   best?: number;

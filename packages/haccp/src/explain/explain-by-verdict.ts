@@ -1,9 +1,17 @@
-import type { Told } from '../limits/told';
-import type { WorkedOut } from './explanation';
+import { coded } from '../limits/coded';
+import type { ExplainedStep, WorkedOut } from './explanation';
+
+/** What the verdict itself says of the limit, as a step. */
+export const againstLimit: ExplainedStep = {
+  what: coded('against-limit'),
+  rule: { verdict: 'limit' },
+  putIn: { verdict: 'measured' },
+  gives: { verdict: 'margin and because' },
+};
 
 /** What the verdict itself says, for a kind of limit that has no working of its own. */
-export const explainByVerdict = ({ limit, measured, because }: Told): WorkedOut => ({
-  steps: [{ what: 'Against the limit', rule: limit, putIn: measured, gives: because }],
+export const explainByVerdict: WorkedOut = {
+  steps: [{ ...againstLimit, gives: { verdict: 'because' } }],
   restsOn: [],
   assumptions: [],
-});
+};

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
+import { judgeFigureRead } from '../kinds/figure/judge-figure-read';
 import { judgeSeries } from '../limits/judge-series';
 import type { Series } from '../limits/series';
 import type { DegreeHoursLimit } from '../kinds/degree-hours/fermentation-limit';
@@ -16,12 +17,11 @@ import type { CurveReading } from '../thermal/curve';
 import { explainFigure } from '../kinds/figure/explain-figure';
 import { explainerOf } from '../kinds/explainers';
 import { explainLimit } from './explain-limit';
-import { plainTell } from '../limits/plain-tell.test-data';
+import { plainPart } from '../limits/plain-part.test-data';
 
 const source = { citation: 'Arithmetic', edition: '', confirmed: true };
 
 const MINUTE = 60_000;
-const say = (at: number) => `${Math.round(at / MINUTE)}'`;
 type Point = [minutes: number, fahrenheit: number];
 const curve = (...points: Point[]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F'), id: `r${minutes}` }));
@@ -30,15 +30,12 @@ function explain(limit: SeriesLimit, series: Partial<Series>, context: { ended: 
   const all = { ...nothing, ...series };
   const [verdict] = judgeSeries(all, [limit], context);
   if (!verdict) throw new Error('each limit has a verdict');
-  return explainLimit(limit, verdict, { alone: [], series: all, context, say, tell: plainTell });
+  return explainLimit(limit, verdict, { alone: [], series: all, context });
 }
 type Explained = ReturnType<typeof explain>;
-const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${putIn} → ${gives}`);
-const rests = ({ restsOn }: Explained) => restsOn.map(({ id, said, role }) => `${id ?? said}: ${role}`);
-const byVerdict = (explained: Explained) => {
-  const { measured, because } = plainTell(explained.verdict);
-  return expect(worked(explained)).toEqual([`${measured} → ${because}`]);
-};
+const worked = ({ steps }: Explained) => steps.map(({ putIn, gives }) => `${plainPart(putIn)} → ${plainPart(gives)}`);
+const rests = ({ restsOn }: Explained) => restsOn.map(({ id, is, role }) => `${id ?? plainPart(is)}: ${plainPart(role)}`);
+const byVerdict = (explained: Explained) => expect(worked(explained)).toEqual(['(measured) → (because)']);
 
 describe('a kill of so many logs', () => {
   const limit: LethalityLimit = {
@@ -55,11 +52,11 @@ describe('a kill of so many logs', () => {
     const cook = curve([0, 100], [10, 140], [20, 150], [30, 152], [40, 120]);
     const explained = explain(limit, { temperatures: cook });
     expect(worked(explained).slice(0, 2)).toEqual([
-      '1.714 min × 10^((60 °C − T) ÷ 5.56 °C) → D at every reading from 130 °F up',
-      `3 readings at or above 130 °F, 10' to 30' → ${plainTell(explained.verdict).measured}`,
+      '1.714 min × 10^((60 °C − T) ÷ 5.56 °C) → d-from 130 °F',
+      `hot-readings 3 130 °F 10' 30' → (measured)`,
     ]);
-    expect(rests(explained)).toEqual(['r10: first at or above 130 °F', 'r30: last at or above 130 °F']);
-    expect(explained.assumptions).toContain('Supported by A. Reed, letter 7.');
+    expect(rests(explained)).toEqual(['r10: first-at-or-above 130 °F', 'r30: last-held-at-or-above 130 °F']);
+    expect(explained.assumptions).toContainEqual({ code: 'supported-by', figures: { authority: 'A. Reed, letter 7' } });
   });
 
   test('of one hot reading rests on it once, and of none on its verdict', () => {
@@ -70,7 +67,9 @@ describe('a kill of so many logs', () => {
   });
 
   test('is ruled at its floor', () => {
-    expect(explainerOf(limit).lines(limit, '°F', 150)).toEqual([{ value: 130, label: 'counted from 130 °F' }]);
+    expect(explainerOf(limit).lines(limit, '°F', 150)).toEqual([
+      { value: 130, label: { code: 'counted-from-figure', figures: { figure: { value: '130', unit: '°F' } } } },
+    ]);
   });
 });
 
@@ -82,15 +81,15 @@ describe('growth while cooling', () => {
     const explained = explain(limit, { temperatures: curve([0, 140], [10, 120], [20, 100], [30, 45]) });
     expect(explained.steps.map(({ what }) => what)).toHaveLength(4);
     expect(worked(explained)[0]).toContain('b 0.05, Tmin 10.15 °C');
-    expect(rests(explained)).toEqual(['r0: first of the cooling', 'r30: last of the cooling']);
+    expect(rests(explained)).toEqual(['r0: first-of-cooling', 'r30: last-of-cooling']);
   });
 
   test('counts from the end of cooking, rests on one reading once and on none on its verdict', () => {
     const context = { ended: true, startAt: 20 * MINUTE };
     const warmed = curve([0, 90], [20, 140]);
-    expect(rests(explain(limit, { temperatures: warmed }, context))).toEqual(['r20: first of the cooling']);
+    expect(rests(explain(limit, { temperatures: warmed }, context))).toEqual(['r20: first-of-cooling']);
     const falling = curve([0, 140], [20, 100]);
-    expect(rests(explain(limit, { temperatures: falling }, context))[0]).toBe('r0: first of the cooling');
+    expect(rests(explain(limit, { temperatures: falling }, context))[0]).toBe('r0: first-of-cooling');
     byVerdict(explain(limit, {}));
   });
 });
@@ -104,9 +103,9 @@ describe('degree-hours', () => {
 
   test('are shown until the pH is down, with the reading that shows it', () => {
     const explained = explain(limit, { temperatures: curve([0, 80], [120, 82], [600, 82]), acid });
-    expect(worked(explained)[1]).toBe(`5.8 at 0', 5.2 at 600' → 600'`);
-    expect(worked(explained)[2]).toBe(`3 readings from 0' to 600' → ${plainTell(explained.verdict).measured}`);
-    expect(rests(explained)).toEqual(['r0: first of the chamber', 'r600: last of the chamber', 'pH 5.2: shows the pH down']);
+    expect(worked(explained)[1]).toBe(`figure-at 5.8 pH 0', figure-at 5.2 pH 600' → 600'`);
+    expect(worked(explained)[2]).toBe(`readings-from-to 3 0' 600' → (measured)`);
+    expect(rests(explained)).toEqual(['r0: first-of-chamber', 'r600: last-of-chamber', '5.2 pH: shows-ph-down']);
   });
 
   test('begin at the recorded start, or at the first reading where that is earlier', () => {
@@ -117,13 +116,15 @@ describe('degree-hours', () => {
 
   test('with no pH yet say so, of one reading rest on it once and of none on the verdict', () => {
     const explained = explain(limit, { temperatures: curve([0, 80]) });
-    expect(worked(explained).slice(0, 2)).toEqual(['no start is recorded → nothing is met', 'none → not yet']);
-    expect(rests(explained)).toEqual(['r0: first of the chamber']);
+    expect(worked(explained).slice(0, 2)).toEqual(['no-start-recorded → nothing-is-met', 'none → not-yet']);
+    expect(rests(explained)).toEqual(['r0: first-of-chamber']);
     byVerdict(explain(limit, { acid }));
   });
 
   test('are ruled at their base', () => {
-    expect(explainerOf(limit).lines(limit, '°F', 80)).toEqual([{ value: 60, label: 'counted over 60 °F' }]);
+    expect(explainerOf(limit).lines(limit, '°F', 80)).toEqual([
+      { value: 60, label: { code: 'counted-over-figure', figures: { figure: { value: '60', unit: '°F' } } } },
+    ]);
   });
 });
 
@@ -139,11 +140,11 @@ describe('a loss of weight', () => {
   test('is the start less what it weighs now, of the piece that governs', () => {
     const weights = [weighed(0, 1000, 'a'), weighed(1, 600, 'a'), weighed(0, 900, 'b'), weighed(1, 650, 'b')];
     const explained = explain(limit, { weights });
-    expect(worked(explained)[0]).toBe('(900 g − 650 g) ÷ 900 g → loss-too-little.measured');
-    expect(explained.steps[1]?.gives).toContain('loss-too-little.margin');
+    expect(worked(explained)[0]).toBe('(900 g − 650 g) ÷ 900 g → (measured)');
+    expect(worked(explained)[1]).toBe('(measured) → (margin and because)');
     expect(explained.restsOn).toEqual([
-      { id: 'w0', at: 0, probe: 'b', said: '900 g', role: 'at the start' },
-      { id: 'w1', at: 1, probe: 'b', said: '650 g', role: 'now' },
+      { id: 'w0', at: 0, probe: 'b', is: { value: '900', unit: 'g' }, role: { code: 'weighed-at-start' } },
+      { id: 'w1', at: 1, probe: 'b', is: { value: '650', unit: 'g' }, role: { code: 'weighed-now' } },
     ]);
   });
 
@@ -159,9 +160,9 @@ describe('freezing', () => {
 
   test('is shown by its rows and the readings it went through', () => {
     const explained = explain(limit, { temperatures: curve([0, 0], [60, -10]) });
-    expect(worked(explained)[0]).toBe(`2 readings from 0' to 60' → ${plainTell(explained.verdict).measured}`);
-    expect(rests(explained)).toEqual(['r0: the first', 'r60: the last']);
-    expect(rests(explain(limit, { temperatures: curve([0, 0]) }))).toEqual(['r0: the first']);
+    expect(worked(explained)[0]).toBe(`readings-from-to 2 0' 60' → (measured)`);
+    expect(rests(explained)).toEqual(['r0: the-first', 'r60: the-last']);
+    expect(rests(explain(limit, { temperatures: curve([0, 0]) }))).toEqual(['r0: the-first']);
     byVerdict(explain(limit, { temperatures: [{ at: 0, temperature: { hundredths: NaN, unit: '°F' } }] }));
   });
 });
@@ -171,27 +172,23 @@ describe('a figure', () => {
   const read = (value: number) => ({ value, unit: 'ratio' });
 
   test('is shown against its bound; the worst of several governs', () => {
-    const { steps, restsOn, assumptions } = explainFigure(
-      limit,
-      [
-        { id: 'a', at: 1, probe: 'core', read: read(1.8) },
-        { id: 'b', at: 2, probe: '', read: read(2) },
-      ],
-      plainTell,
-    );
-    expect(steps[0]).toMatchObject({ what: 'Moisture to protein', putIn: 'figure-above.measured' });
-    expect(restsOn.map(({ id, probe, role }) => [id, probe, role])).toEqual([
-      ['a', 'core', 'met'],
+    const { steps, restsOn, assumptions } = explainFigure(limit, [
+      { id: 'a', at: 1, probe: 'core', read: read(1.8) },
+      { id: 'b', at: 2, probe: '', read: read(2) },
+    ]);
+    expect(steps[0]).toMatchObject({ putIn: { verdict: 'measured' }, of: { kind: 'missed' } });
+    expect(restsOn.map(({ id, probe, role }) => [id, probe, plainPart(role)])).toEqual([
+      ['a', 'core', 'judged-met'],
       ['b', undefined, 'governs'],
     ]);
-    expect(assumptions).toEqual(['Each figure is judged by itself.']);
+    expect(assumptions).toEqual([{ code: 'each-figure-by-itself' }]);
   });
 
   test('alone assumes nothing, in another unit decides nothing, and none is nothing', () => {
-    expect(explainFigure(limit, [{ read: { value: 2, unit: '%' } }], plainTell)).toMatchObject({
-      steps: [{ putIn: 'figure-missing.measured' }],
+    expect(explainFigure(limit, [{ read: { value: 2, unit: '%' } }])).toMatchObject({
+      steps: [{ of: { kind: judgeFigureRead(undefined, limit).kind } }],
       assumptions: [],
     });
-    expect(explainFigure(limit, [], plainTell)).toEqual({ steps: [], restsOn: [], assumptions: [] });
+    expect(explainFigure(limit, [])).toEqual({ steps: [], restsOn: [], assumptions: [] });
   });
 });

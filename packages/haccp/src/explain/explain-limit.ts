@@ -5,26 +5,23 @@ import type { CriticalLimit } from '../limits/limit';
 import type { Coded, Verdict } from '../limits/verdict';
 import type { Explanation } from './explanation';
 
-/** What the steps of a stage say already. */
-const isSaid = ({ code }: Coded): boolean => code.startsWith('cooling-straight');
+/** What the steps of a stage tell already. */
+const isTold = ({ code }: Coded): boolean => code.startsWith('cooling-straight');
 
-/** How one limit was judged; notes of the verdict that are said elsewhere are not said twice. */
+/** How one limit was judged; notes of the verdict that are told elsewhere are not told twice. */
 export function explainLimit(limit: CriticalLimit, verdict: Verdict, recorded: Recorded): Explanation {
   const { explain, cautions } = explainerOf(limit);
-  const told = recorded.tell(verdict, limit);
-  const { steps, restsOn, assumptions } = explain(limit, told, recorded);
-  const notesWhere = (test: (note: Coded) => boolean) =>
-    told.notes.filter((_, index) => {
-      const note = verdict.notes[index];
-      return test(typeof note === 'object' ? note : { code: '' });
-    });
+  const { steps, restsOn, assumptions } = explain(limit, verdict, recorded);
+  const others = verdict.notes.filter((note) => !isRescue(note) && !isTold(note));
   return {
     verdict,
     steps,
     restsOn,
-    assumptions: [...new Set([...assumptions, ...notesWhere((note) => !isRescue(note) && !isSaid(note))])],
-    rescue: notesWhere(isRescue),
-    sources: [told.source],
+    assumptions: once([...assumptions, ...others]),
+    rescue: verdict.notes.filter(isRescue),
+    sources: [limit.source],
     cautions: [...cautions],
   };
 }
+
+const once = (remarks: readonly Coded[]): Coded[] => [...new Map(remarks.map((remark) => [JSON.stringify(remark), remark])).values()];

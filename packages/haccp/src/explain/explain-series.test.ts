@@ -4,7 +4,6 @@ import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
 import { forecastPoint } from '../forecast/forecast-point';
-import { GROWTH_CLAIM } from '../growth/growth';
 import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
 import { judgeRange } from '../kinds/range/judge-range';
@@ -17,7 +16,8 @@ import type { CurveReading } from '../thermal/curve';
 import type { FindingKind } from '../thermal/finding';
 import { explainSeries, type SeriesToExplain } from './explain-series';
 import { explainerOf } from '../kinds/explainers';
-import { sayFinding } from './say-finding';
+import { plainPart } from '../limits/plain-part.test-data';
+import { tellFinding } from './tell-finding';
 
 const source = { citation: 'Arithmetic', edition: '', confirmed: true };
 
@@ -65,9 +65,9 @@ describe('what is found in a series', () => {
   test('is reported with what is done about it, and nothing is mended', () => {
     const readings = curve([0, 140], [5, 139], [10, 32], [15, 137], [20, 136], [25, 900]);
     const { findings, used, leftOut, drawing } = explain(readings, [cookedMeat65Log]);
-    expect(findings.map(({ said, treatment }) => [said, treatment])).toEqual([
-      ['Impossible value: 900 °F', 'left out'],
-      ['Impossible jump: far from both neighbours, which agree: 32 °F', 'counts only against the lot'],
+    expect(findings.map(({ found, treatment }) => [plainPart(found), treatment])).toEqual([
+      ['found finding-impossible 900 °F', 'left out'],
+      ['found finding-spike 32 °F', 'counts only against the lot'],
     ]);
     expect({ used, leftOut }).toEqual({ used: 5, leftOut: 1 });
     expect(drawing.probes[0]?.points.map(({ value }) => value)).toEqual([140, 139, 32, 137, 136]);
@@ -75,7 +75,13 @@ describe('what is found in a series', () => {
 
   test('a gap is one that the strictest limit of the point does not tolerate', () => {
     expect(explain(curve([0, 140], [20, 139]), [cookedMeat65Log, coolingUncured]).findings).toMatchObject([
-      { kind: 'gap', said: 'Gap without a reading, 20 min: 140 °F, then 139 °F', from: 0, to: 20 * MINUTE },
+      {
+        kind: 'gap',
+        found: { code: 'found', figures: { time: { value: '1200000' }, first: { value: '140' }, last: { value: '139' } } },
+        whatToDo: { code: 'finding-gap.next' },
+        from: 0,
+        to: 20 * MINUTE,
+      },
     ]);
     expect(explain(curve([0, 140], [20, 139]), [coolingUncured]).findings).toEqual([]);
     const range: RangeLimit = { kind: 'range', measured: 'temperature', max: { '°F': 4000 }, source };
@@ -85,7 +91,7 @@ describe('what is found in a series', () => {
 
   test('a reading without a time has no instants', () => {
     const [one] = explain([{ at: NaN, temperature: degrees(140, '°F'), probe: 'core' }], [coolingUncured]).findings;
-    expect(one).toMatchObject({ kind: 'no time', probe: 'core', said: 'No time: 140 °F' });
+    expect(one).toMatchObject({ kind: 'no time', probe: 'core', found: { figures: { first: { value: '140', unit: '°F' } } } });
     expect([one?.from, one?.to]).toEqual([undefined, undefined]);
   });
 
@@ -97,9 +103,10 @@ describe('what is found in a series', () => {
 
   test('a value that is no number is counted, not said', () => {
     const finding = { kind: 'no number' as FindingKind, from: 0, to: 0, readings: 2, values: [undefined, undefined] };
-    expect(sayFinding({ ...finding, treatment: 'left out', whatToDo: '' } as Parameters<typeof sayFinding>[0])).toBe(
-      'No number: 2 readings',
-    );
+    expect(tellFinding({ ...finding, treatment: 'left out' } as Parameters<typeof tellFinding>[0]).found).toEqual({
+      code: 'found',
+      figures: { kind: { code: 'finding-no-number' }, count: 2 },
+    });
   });
 });
 
@@ -107,12 +114,12 @@ describe('the drawing', () => {
   test('rules the lines of the limits, and brackets each crossing once', () => {
     const { lines, crossings, unit } = explain(curve(...chill), [coolingUncured]).drawing;
     expect(unit).toBe('°F');
-    expect(lines.map(({ label, value }) => [label, value])).toEqual([
+    expect(lines.map(({ label, value }) => [plainPart(label), value])).toEqual([
       ['130 °F', 130],
-      ['80 °F within 1 h 30 min', 80],
-      ['40 °F within 5 h', 40],
+      ['line-within 80 °F 1 h 30 min', 80],
+      ['line-within 40 °F 5 h', 40],
     ]);
-    expect(crossings.map(({ label, after, by }) => [label, after / MINUTE, by / MINUTE])).toEqual([
+    expect(crossings.map(({ label, after, by }) => [plainPart(label), after / MINUTE, by / MINUTE])).toEqual([
       ['130 °F', 0, 20],
       ['80 °F', 20, 80],
       ['40 °F', 300, 340],
@@ -121,7 +128,11 @@ describe('the drawing', () => {
 
   test('has a mark only where the curve is', () => {
     const marks = (readings: CurveReading[], limit: CurveLimit, context: CurveContext = { ended: true }) =>
-      explain(readings, [limit], context).drawing.crossings.map(({ label, straight, value }) => [label, straight / MINUTE, value]);
+      explain(readings, [limit], context).drawing.crossings.map(({ label, straight, value }) => [
+        plainPart(label),
+        straight / MINUTE,
+        value,
+      ]);
     const shop = curve([0, 140], [20, 130], [100, 70], [300, 41]);
     expect(marks(shop, coolingFoodCode)).toEqual([
       ['135 °F', 10, 135],
@@ -146,7 +157,7 @@ describe('the drawing', () => {
 
   test('brackets a come-up where it rose to each figure', () => {
     const { crossings } = explain(curve(...cook), [comeUpWithinSixHours]).drawing;
-    expect(crossings.map(({ label, straight }) => [label, straight / MINUTE])).toEqual([
+    expect(crossings.map(({ label, straight }) => [plainPart(label), straight / MINUTE])).toEqual([
       ['50 °F', 10],
       ['130 °F', 90],
     ]);
@@ -185,7 +196,7 @@ describe('the drawing', () => {
   test('rules the lines of a range and no line for what has none', () => {
     const bounds = { min: { '°F': 3200 }, max: { '°C': 500 } };
     const range: RangeLimit = { kind: 'range', measured: 'temperature', ...bounds, source };
-    expect(linesOf(range, '°F', 0).map(({ label, value }) => [label, value])).toEqual([
+    expect(linesOf(range, '°F', 0).map(({ label, value }) => [plainPart(label), value])).toEqual([
       ['≥ 32 °F', 32],
       ['≤ 41 °F', 41],
     ]);
@@ -209,7 +220,7 @@ describe('the warning', () => {
   test('is drawn from the earliest to the latest arrival at the bound that is waited for', () => {
     const forecast = forecastPoint(judged, running, around, context);
     const { arrival } = explain(running, [coolingUncured], context, { forecast }).drawing;
-    expect(arrival).toMatchObject({ label: '80 °F', value: 80, deadline: 90 * MINUTE });
+    expect(arrival).toMatchObject({ label: { value: '80', unit: '°F' }, value: 80, deadline: 90 * MINUTE });
     expect(arrival?.earliest).toBeLessThanOrEqual(arrival?.latest ?? 0);
   });
 
@@ -228,10 +239,11 @@ describe('the warning', () => {
 describe('lethality', () => {
   test('is named by its set, capped, and support for a process authority', () => {
     const { lethality, drawing } = explain(curve(...cook), [comeUpWithinSixHours, cookedMeat65Log]);
-    expect(lethality?.label).toBe('Support for a decision: needs a process authority');
     expect(lethality?.judgedBy).toBe('printed row');
-    expect(lethality?.figures.map(({ said }) => said)).toContainEqual('> 12 log (Salmonella, by the meat table; model estimate)');
-    expect(drawing.lethality.map(({ name }) => name)).toEqual(['Salmonella, by the meat table', 'Listeria monocytogenes, 70 °C for 2 min']);
+    expect(lethality?.figures.map(({ found }) => plainPart(found))).toContain(
+      'killed-more-than 12 log10 set-salmonella-meat-table confirmed',
+    );
+    expect(drawing.lethality.map(({ name }) => plainPart(name))).toEqual(['set-salmonella-meat-table', 'set-listeria-70-for-2']);
     expect(drawing.lethality[0]?.points.at(-1)?.log10).toBe(12);
   });
 
@@ -239,8 +251,8 @@ describe('lethality', () => {
     const broken = curve([0, 125], [3, 145.5], [6, 145.5], [8, 125], [9, 125], [11, 145.5], [14, 145.5], [16, 125]);
     const { lethality } = explain(broken, [cookedMeat65Log]);
     expect(lethality?.judgedBy).toBe('nothing yet');
-    expect(lethality?.rowsInAll).toContain('145 °F for 4 min');
-    expect(lethality?.conditions[0]).toContain('Model estimate');
+    expect(lethality?.rowsInAll.map(plainPart)).toContain('row-for 145 °F 4 min');
+    expect(lethality?.conditions[0]).toEqual({ code: 'estimate-of-other-products' });
   });
 
   test('is drawn by the set that a limit names, before the usual ones', () => {
@@ -254,10 +266,10 @@ describe('lethality', () => {
       longestGapSeconds: 900,
       source,
     };
-    expect(explain(curve(...cook), [limit]).drawing.lethality.map(({ name }) => name)).toEqual([
+    expect(explain(curve(...cook), [limit]).drawing.lethality.map(({ name }) => plainPart(name))).toEqual([
       'Salmonella, by letter 7',
-      'Salmonella, by the meat table',
-      'Listeria monocytogenes, 70 °C for 2 min',
+      'set-salmonella-meat-table',
+      'set-listeria-70-for-2',
     ]);
   });
 
@@ -272,23 +284,23 @@ describe('lethality', () => {
 describe('growth', () => {
   test('is a coarse class with its claim; the exact figures stand in the data', () => {
     const { growth } = explain(curve(...chill), [coolingUncured]);
-    expect(growth).toMatchObject({ as: 'uncured', claim: GROWTH_CLAIM, underCure: undefined });
+    expect(growth).toMatchObject({ as: 'uncured', claim: { code: 'growth-claim' }, underCure: undefined });
     expect(growth?.estimate?.class).toMatch(/log$/);
     expect(growth?.estimate?.byStraightLines.withLag).toBeGreaterThan(0);
-    expect(growth?.estimate?.said).toContain('model estimate');
+    expect(growth?.estimate?.found.code).toMatch(/^grown/);
   });
 
   test('of a cured product has no figure but the worst case, and what was published', () => {
     const { growth } = explain(curve(...chill), [coolingUncured], undefined, { isCured: true });
     expect(growth?.as).toBe('worst case, as if uncured');
-    expect(growth?.underCure?.because).toContain('No growth model');
+    expect(growth?.underCure?.because).toEqual({ code: 'no-open-model' });
     expect(growth?.underCure?.published.some(({ confirmed }) => !confirmed)).toBe(true);
   });
 
   test('of one reading is undetermined, and of no chill is not asked', () => {
     const { growth } = explain(curve([0, 140]), [coolingUncured]);
     expect(growth?.estimate).toBeUndefined();
-    expect(growth?.undetermined?.because).toContain('one reading');
+    expect(growth?.undetermined?.because).toEqual({ code: 'one-reading-of-cooling' });
     expect(explain(curve(...cook), [cookedMeat65Log]).growth).toBeUndefined();
   });
 });

@@ -7,29 +7,19 @@ import type { Species } from '../growth/growth-set';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import { examineCurve } from '../thermal/examine-curve';
-import type { Finding } from '../thermal/finding';
 import type { Drawing, StageDrawn } from './drawing';
 import { drawSeries } from './draw-series';
 import { drawArrival } from './draw-arrival';
 import { explainGrowth, type GrowthExplained } from './growth-explained';
 import { explainLethality, type LethalityExplained } from './lethality-explained';
-import { sayFinding } from './say-finding';
-
-/** A finding with its words; no instant where the reading had none. */
-export type SaidFinding = Pick<Finding, 'kind' | 'probe' | 'readings' | 'treatment' | 'whatToDo'> & {
-  said: string;
-  from?: number;
-  to?: number;
-  /** The readings concerned, where they have an id. */
-  readingIds?: string[];
-};
+import { tellFinding, type ToldFinding } from './tell-finding';
 
 /** What is said once of a series, whatever its limits are. */
 export type SeriesExplained = {
   drawing: Drawing;
   used: number;
   leftOut: number;
-  findings: SaidFinding[];
+  findings: ToldFinding[];
   lethality?: LethalityExplained;
   growth?: GrowthExplained;
 };
@@ -63,25 +53,11 @@ export function explainSeries(asked: SeriesToExplain): SeriesExplained {
     drawing: drawSeries({ readings, judged, stages, context, surroundings, arrival, unit }),
     used: found.used,
     leftOut: found.leftOut,
-    findings: found.findings.map(toSay),
+    findings: found.findings.map(tellFinding),
     lethality: explainLethality(readings, limitsOfKind(limits, 'dwell'), context, unit),
     growth: explainGrowth(readings, limitsOfKind(limits, 'cooling'), species, isCured, context),
   };
 }
-
-export const toSay = (finding: Finding): SaidFinding => ({
-  kind: finding.kind,
-  said: sayFinding(finding),
-  probe: finding.probe || undefined,
-  from: finite(finding.from),
-  to: finite(finding.to),
-  readings: finding.readings,
-  treatment: finding.treatment,
-  whatToDo: finding.whatToDo,
-  readingIds: finding.ids,
-});
-
-const finite = (instant: number): number | undefined => (Number.isFinite(instant) ? instant : undefined);
 
 /** A verdict speaks in the unit of the last reading, and so does the drawing. */
 const unitOf = (readings: readonly CurveReading[]): TemperatureUnit => readings.at(-1)?.temperature.unit ?? '°F';

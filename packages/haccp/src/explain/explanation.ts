@@ -1,27 +1,29 @@
+import type { Step } from '../calculators/calculation';
+import type { LinePart } from '../limits/line-part';
 import type { Source } from '../limits/source';
-import type { Verdict } from '../limits/verdict';
+import type { Coded, Verdict } from '../limits/verdict';
 
-/** One step: the rule in words, the same with the numbers put in, and what comes of it. */
-export type WorkedStep = { what: string; rule: string; putIn: string; gives: string };
+/** One step; `of` is the verdict that it is told with, where that is not the one explained. */
+export type ExplainedStep = Step & { of?: Verdict };
 
-/** An instant (epoch ms) as the clock of the shop shows it. The domain knows no zone, so whoever asks says it. */
-export type SayTime = (at: number) => string;
+/**
+ * A record a verdict rests on, what was recorded, and what it is to the verdict: the last at or above 130 °F. `of` is
+ * the verdict on that record alone. `at` in epoch ms.
+ */
+export type RestingOn = { id?: string; at?: number; probe?: string; is: LinePart; role: LinePart; of?: Verdict };
 
-/** A record a verdict rests on, and what it is to it: "last at or above 130 °F". `at` in epoch ms. */
-export type RestingOn = { id?: string; at?: number; probe?: string; said: string; role: string };
-
-/** How one limit was judged. The verdict is the judge's own; nothing here changes it. */
+/** How one limit was judged, as codes and figures. The verdict is the judge's own; nothing here changes it. */
 export type Explanation = {
   verdict: Verdict;
-  /** Each rule, the same with the numbers put in, and what comes of it. */
-  steps: WorkedStep[];
+  /** Each rule, the same with the figures put in, and what comes of it. */
+  steps: ExplainedStep[];
   restsOn: RestingOn[];
   /** What was taken where the readings are thin, and what stands beside the verdict for information. */
-  assumptions: string[];
+  assumptions: Coded[];
   /** What would still bring a running stage to its bound, or that nothing would. */
-  rescue: string[];
+  rescue: Coded[];
   sources: Source[];
-  cautions: string[];
+  cautions: Coded[];
 };
 
 /** What one kind of limit adds to its verdict. */

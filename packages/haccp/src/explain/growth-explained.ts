@@ -2,15 +2,17 @@ import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
 import type { CurveContext } from '../limits/curve-context';
 import { growthUnderCure, hamOf } from '../growth/cured-growth';
 import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';
-import { GROWTH_CLAIM, growthClass, sayGrowth, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
+import { growthClass, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
+import { growthFound } from '../growth/growth-found';
 import type { GrowthSet, Species } from '../growth/growth-set';
+import { coded } from '../limits/coded';
 import type { Coded } from '../limits/verdict';
 import type { CurveReading } from '../thermal/curve';
-import { cautions } from './cautions';
+import { cautions } from '../calculators/cautions';
 
 /** A coarse class to be shown and, in the data, the exact figures it comes from. */
 export type GrowthShown = {
-  said: string;
+  found: Coded;
   class: GrowthClass;
   across: GrowthClass;
   probe: string;
@@ -26,16 +28,16 @@ export type GrowthExplained = {
   /** "as if uncured, the worst case" where nitrite went in: there is no open model for cured product. */
   as: 'uncured' | 'worst case, as if uncured';
   estimate?: GrowthShown;
-  undetermined?: { because: string; next: string };
-  claim: string;
+  undetermined?: { because: Coded; next: Coded };
+  claim: Coded;
   notes: Coded[];
   /** Of cured product: why there is no figure, what was published, and what to judge by instead. */
   underCure?: {
-    because: string;
+    because: Coded;
     published: { what: Coded; seen: Coded; citation: string; confirmed: boolean }[];
-    next: string;
+    next: Coded;
   };
-  cautions: string[];
+  cautions: Coded[];
 };
 
 export function explainGrowth(
@@ -52,17 +54,17 @@ export function explainGrowth(
   return {
     as: cured ? cured.worstCase.as : 'uncured',
     ...shown(outcome),
-    claim: GROWTH_CLAIM,
+    claim: coded('growth-claim'),
     notes: [...outcome.notes],
     underCure: cured && {
-      because: cured.because,
+      because: coded('no-open-model'),
       published: cured.published.map((observation) => ({
         what: hamOf(observation),
         seen: observation.seen,
         citation: `${observation.source.citation}, ${observation.source.edition}`,
         confirmed: observation.source.confirmed,
       })),
-      next: cured.next,
+      next: coded('judge-by-stages-and-cure'),
     },
     cautions: [cautions.model],
   };
@@ -72,7 +74,7 @@ const shown = (outcome: GrowthOutcome): Pick<GrowthExplained, 'estimate' | 'unde
   outcome.kind === 'estimate' ? { estimate: toShow(outcome.highest) } : { undetermined: { because: outcome.because, next: outcome.next } };
 
 const toShow = (growth: ProbeGrowth): GrowthShown => ({
-  said: sayGrowth(growth),
+  found: growthFound(growth),
   class: growthClass(growth.byStraightLines.withLag),
   across: growthClass(growth.atMost.withLag),
   probe: growth.probe,

@@ -1,38 +1,40 @@
 import type { CurveContext } from '../limits/curve-context';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
-import { sayRow } from '../kinds/dwell/say-row';
+import { rowIn } from '../kinds/dwell/row-in';
+import { coded } from '../limits/coded';
+import type { Coded, Phrase } from '../limits/verdict';
 import { judgeCook, type CookJudged } from '../lethality/judge-cook';
 import type { Lethality } from '../lethality/lethality';
 import { lethalityAtFloors } from '../lethality/lethality-at-floors';
 import { lethalityOverTime } from '../lethality/lethality-over-time';
 import type { LethalitySet } from '../lethality/lethality-set';
-import { MOST_SAID, sayLethality } from '../lethality/say-lethality';
+import { lethalityFound, MOST_TOLD } from '../lethality/lethality-found';
+import { nameOfSet } from '../lethality/name-of-set';
 import { listeria70For2, salmonellaByTheMeatTable } from '../lethality/sets';
 import type { TemperatureUnit } from '../quantity/temperature';
 import { byProbe, type CurveReading } from '../thermal/curve';
-import { cautions } from './cautions';
+import { cautions } from '../calculators/cautions';
 
 /** The sets a cook is shown with; the first is drawn first. */
 const SHOWN: readonly LethalitySet[] = [salmonellaByTheMeatTable, listeria70For2];
 /** As many points as a drawing can show. */
 const POINTS = 300;
 
-/** A figure of lethality with its words; `said` is what a screen shows, capped and in half logs. */
-export type LethalityFigure = Lethality & { probe: string; said: string };
+/** A figure of lethality and how it may be told: capped, and in half logs. */
+export type LethalityFigure = Lethality & { probe: string; found: Coded };
 
 /** The lethality a cook adds up to: support for a process authority, and never a verdict. */
 export type LethalityExplained = {
-  label: string;
   /** What the printed table was met by: a row, a temperature that needs no time, or nothing yet. */
   judgedBy: CookJudged['by'];
   figures: LethalityFigure[];
   /** Printed rows whose time is there in all, though not without a break. */
-  rowsInAll: string[];
-  conditions: string[];
+  rowsInAll: Phrase[];
+  conditions: Coded[];
 };
 
 /** How lethality adds up over time by one set, of the probe that has the least; drawn no higher than `top`. */
-export type LethalityDrawn = { name: string; said: string; points: { at: number; log10: number }[] };
+export type LethalityDrawn = { name: string | Phrase; found: Coded; points: { at: number; log10: number }[] };
 
 export function explainLethality(
   readings: readonly CurveReading[],
@@ -46,17 +48,12 @@ export function explainLethality(
   const cook = cooks.find(({ by }) => by === 'nothing yet') ?? (cooks[0] as CookJudged);
   const rows = cook.by === 'nothing yet' ? cook.support.rowsInAll : [];
   return {
-    label: 'Support for a decision: needs a process authority',
     judgedBy: cook.by,
     figures: [...byProbe(readings)].flatMap(([probe, own]) =>
-      SHOWN.flatMap((set) => lethalityAtFloors(own, set).map((one) => ({ ...one, probe, said: sayLethality(one) }))),
+      SHOWN.flatMap((set) => lethalityAtFloors(own, set).map((one) => ({ ...one, probe, found: lethalityFound(one) }))),
     ),
-    rowsInAll: rows.map((row) => sayRow(row, unit)),
-    conditions: [
-      ...(cook.by === 'nothing yet' ? cook.support.conditions : []),
-      'D and z were measured in other products; a factor of two to three is normal. Read them in half logs.',
-      cautions.model,
-    ],
+    rowsInAll: rows.map((row) => rowIn(row, unit)),
+    conditions: [...(cook.by === 'nothing yet' ? cook.support.conditions : []), coded('d-and-z-vary'), cautions.model],
   };
 }
 
@@ -69,7 +66,7 @@ export const drawLethality = (readings: readonly CurveReading[], named: readonly
     }));
     const [governs] = probes.sort((a, b) => a.least.atLeast - b.least.atLeast) as [(typeof probes)[number]];
     const line = lethalityOverTime(governs.own, set, POINTS);
-    const capped = (index: number) => Math.min(line.log10[index] as number, MOST_SAID);
+    const capped = (index: number) => Math.min(line.log10[index] as number, MOST_TOLD);
     const points = Array.from(line.at, (at, index) => ({ at, log10: capped(index) }));
-    return { name: set.name, said: sayLethality(governs.least), points };
+    return { name: nameOfSet(set), found: lethalityFound(governs.least), points };
   });

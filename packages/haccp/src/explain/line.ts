@@ -3,7 +3,7 @@ import { drawnFigure } from './drawn-degrees';
 import type { LineDrawn } from './drawing';
 
 /** A printed figure ruled across a curve. */
-export const lineAt = (at: PrintedTemperature, unit: TemperatureUnit, label: string): LineDrawn => ({
+export const lineAt = (at: PrintedTemperature, unit: TemperatureUnit, label: LineDrawn['label']): LineDrawn => ({
   value: drawnFigure(at, unit),
   label,
 });

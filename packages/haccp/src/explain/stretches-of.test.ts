@@ -1,3 +1,4 @@
+import { plainPart } from '../limits/plain-part.test-data';
 import { describe, expect, test } from 'vitest';
 import { judgeCurve } from '../limits/judge-curve';
 import type { CurveContext } from '../limits/curve-context';
@@ -18,7 +19,13 @@ const curve = (points: Point[], probe?: string): CurveReading[] =>
 function stretches(limit: CurveLimit, readings: CurveReading[], context: CurveContext = { ended: true }) {
   const drawn = stretchesOf(limit, judgeCurve(readings, limit, context), readings, context);
   const minutes = (at: number | undefined) => at && at / MINUTE;
-  return drawn.map(({ label, startAt, endAt, deadline, kind }) => [label, minutes(startAt), minutes(endAt), minutes(deadline), kind]);
+  return drawn.map(({ label, startAt, endAt, deadline, kind }) => [
+    plainPart(label),
+    minutes(startAt),
+    minutes(endAt),
+    minutes(deadline),
+    kind,
+  ]);
 }
 
 describe('as stretches of time', () => {
@@ -56,7 +63,9 @@ describe('as stretches of time', () => {
       [40, 125],
     ]);
     expect(stretches(cookedMeat65Log, cook)).toEqual([['≥ 130 °F', 20, 30, undefined, 'missed']]);
-    expect(stretches(cookedMeat65Log, cook.slice(0, 3), { ended: false })).toEqual([['140 °F for 12 min', 30, undefined, 42, 'running']]);
+    expect(stretches(cookedMeat65Log, cook.slice(0, 3), { ended: false })).toEqual([
+      ['dwell-hold.bound 140 °F 12 min', 30, undefined, 42, 'running'],
+    ]);
     expect(stretches(cookedMeat65Log, cook.slice(0, 1))).toEqual([]);
     expect(stretches({ ...cookedMeat65Log, rows: [] }, cook)).toEqual([]);
   });

@@ -25,13 +25,11 @@ export type CuredObservation = {
  */
 export type CuredGrowth = {
   kind: 'no model';
-  because: string;
   /** The stages of the cooling, per probe: what a cured product is judged by. */
   stages: { probe: string; spans: StageSpan[] }[];
   published: readonly CuredObservation[];
   /** An upper bound and nothing else: real growth under cure is far less. */
   worstCase: { as: 'worst case, as if uncured'; growth: GrowthOutcome };
-  next: string;
 };
 
 const osterbauer: Source = {
@@ -86,10 +84,8 @@ export function growthUnderCure(
   }));
   return {
     kind: 'no model',
-    because: 'No growth model with confirmed parameters is published in the open for cured product.',
     stages,
     published: curedObservations,
     worstCase: { as: 'worst case, as if uncured', growth },
-    next: 'Judge by the stages of the cured schedule and by the nitrite and erythorbate weighed; a person decides.',
   };
 }

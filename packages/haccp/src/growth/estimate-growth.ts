@@ -1,3 +1,4 @@
+import { coded } from '../limits/coded';
 import type { Coded } from '../limits/verdict';
 import { DEGREE } from '../lethality/celsius';
 import { onCommonScale } from '../quantity/convert-degrees';
@@ -9,7 +10,7 @@ import { growthSetsFor, type GrowthSet, type Species } from './growth-set';
 /** A screening: it informs a person. Only a limit on growth, which a plan sets beside a cooling limit, is judged. */
 export type GrowthOutcome =
   | { kind: 'estimate'; highest: ProbeGrowth; all: readonly ProbeGrowth[]; notes: readonly Coded[] }
-  | { kind: 'undetermined'; because: string; next: string; notes: readonly Coded[] };
+  | { kind: 'undetermined'; because: Coded; next: Coded; notes: readonly Coded[] };
 
 export type ProbeGrowth = Growth & { readonly probe: string };
 
@@ -44,12 +45,8 @@ function growthAlong({ colder, warmer }: Curve, set: GrowthSet, options: GrowthO
 }
 
 function tooFew({ restsOn, probe }: ProbeGrowth): Omit<Extract<GrowthOutcome, { kind: 'undetermined' }>, 'notes'> {
-  const where = probe ? ` from probe ${probe}` : '';
-  const because =
-    restsOn.readings === 0
-      ? `There is no usable reading of the cooling${where}.`
-      : `There is one reading of the cooling${where}: it shows no time in which anything grew or did not.`;
-  return { kind: 'undetermined', because, next: 'Add the readings of the cooling, from the end of cooking on.' };
+  const because = coded(restsOn.readings === 0 ? 'nothing-read-of-cooling' : 'one-reading-of-cooling', probe ? { probe } : undefined);
+  return { kind: 'undetermined', because, next: coded('add-readings-of-cooling') };
 }
 
 /** By the bound across gaps first: without gaps it is the estimate itself. */

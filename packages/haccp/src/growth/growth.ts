@@ -30,13 +30,10 @@ export type Unseen = 'before the first reading' | 'after the last reading';
 export const GROWTH_MODEL = 'C. perfringens: rate of Juneja et al. 2011, lag of Baranyi and Roberts 1994';
 
 /**
- * From eleven comparisons with published cooling trials of uncured meat (Juneja 2008; Osterbauer 2017; Redondo-Solano
- * 2013; Glass 2024 and others, by their abstracts).
+ * The claim that goes with every figure, from eleven comparisons with published cooling trials of uncured meat (Juneja
+ * 2008; Osterbauer 2017; Redondo-Solano 2013; Glass 2024 and others, by their abstracts).
  */
-export const GROWTH_CLAIM =
-  'On the safe side in every uncured case compared, usually by 0 to 1.5 log, in one study by 2 to 5; no case on the ' +
-  'unsafe side was found, but the sample is small and partly from the model’s own authors. A single figure is not ' +
-  'better than ± 1 log. Salt, pH and cure are not in it.';
+export const GROWTH_CLAIM = 'growth-claim';
 
 /** What a screen shows: the model is not good to decimals. */
 export type GrowthClass = 'below 0.5 log' | '0.5 to 1 log' | '1 to 2 log' | 'above 2 log';
@@ -46,12 +43,4 @@ export function growthClass(log10: number): GrowthClass {
   if (log10 < 0.5) return 'below 0.5 log';
   if (log10 < 1) return '0.5 to 1 log';
   return log10 < 2 ? '1 to 2 log' : 'above 2 log';
-}
-
-/** "at least 1 to 2 log (model estimate; Juneja et al. 2011, cooked uncured beef, version 1, figures not confirmed)" */
-export function sayGrowth({ is, set, byStraightLines, atMost, unseen }: Growth): string {
-  const [estimate, most] = [growthClass(byStraightLines.withLag), growthClass(atMost.withLag)];
-  const across = estimate === most ? '' : `, across the gaps it may be ${most}`;
-  const from = `${set.name}, version ${set.version}${set.source.confirmed ? '' : ', figures not confirmed'}`;
-  return `${unseen.length > 0 ? 'at least ' : ''}${estimate}${across} (${is}; ${from})`;
 }

@@ -1,12 +1,11 @@
 import type { LineDrawn, CrossingDrawn, StageDrawn } from '../explain/drawing';
-import type { SayTime, WorkedOut } from '../explain/explanation';
+import type { WorkedOut } from '../explain/explanation';
 import type { RestrictedSubstance } from '../formula/restricted-substance';
 import type { InstrumentErrors } from '../instruments/instrument-errors';
 import type { LethalitySet } from '../lethality/lethality-set';
 import type { CurveContext } from '../limits/curve-context';
 import type { Series } from '../limits/series';
-import type { Tell, Told } from '../limits/told';
-import type { Verdict } from '../limits/verdict';
+import type { Coded, Verdict } from '../limits/verdict';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import type { Brought, MeatIn } from './concentration/explain-concentration';
@@ -26,8 +25,6 @@ export type Recorded = {
   errors?: InstrumentErrors;
   /** Undefined while nothing is weighed. */
   weighed?: (substance: RestrictedSubstance) => Weighed;
-  say: SayTime;
-  tell: Tell;
 };
 
 /** The curve of the probe that governs, in the unit of its last reading. */
@@ -35,9 +32,9 @@ export type Governed = { verdict: Verdict; readings: readonly CurveReading[]; un
 
 /** How a kind of limit is explained and drawn. */
 export type Explainer<Limit> = {
-  explain: (limit: Limit, told: Told, recorded: Recorded) => WorkedOut;
+  explain: (limit: Limit, verdict: Verdict, recorded: Recorded) => WorkedOut;
   /** What nobody may leave out who shows it. */
-  cautions: readonly string[];
+  cautions: readonly Coded[];
   /**
    * Its figures as lines ruled across a curve, each with its label.
    * @param peak the hottest point of the curve: of a table the row it could satisfy is ruled

@@ -1,4 +1,4 @@
-import { cautions } from '../explain/cautions';
+import { cautions } from '../calculators/cautions';
 import type { Explainer } from './explainer';
 import { none } from './none';
 

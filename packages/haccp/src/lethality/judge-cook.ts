@@ -3,7 +3,8 @@ import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
 import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
 import type { DwellLimit, DwellRow } from '../kinds/dwell/dwell-limit';
-import type { Verdict } from '../limits/verdict';
+import { coded } from '../limits/coded';
+import type { Coded, Verdict } from '../limits/verdict';
 import type { Lethality } from './lethality';
 import { lethalityAtFloors } from './lethality-at-floors';
 import type { LethalitySet } from './lethality-set';
@@ -17,19 +18,14 @@ export type CookJudged =
 
 /** Figures for a process authority. There is no verdict in them, and none follows from them. */
 export type LethalitySupport = {
-  label: 'Support for a decision: needs a process authority';
   /** Per probe, per set, at the usual floor and where it matters at the careful one. */
   figures: (Lethality & { probe: string })[];
   /** Printed rows whose time is there in all, though not without a break; only those every probe reached. */
   rowsInAll: DwellRow[];
-  conditions: readonly string[];
+  conditions: readonly Coded[];
 };
 
-const CONDITIONS = [
-  'Model estimate: D and z were measured in other products; a factor of two to three is normal.',
-  'Measured at the coldest point of moist product, with its humidity option; between 50 and 130 °F for at most 6 h.',
-  'Salmonella killed says nothing of Listeria monocytogenes, which stands more heat.',
-] as const;
+const CONDITIONS = [coded('estimate-of-other-products'), coded('coldest-point-of-moist-product'), coded('salmonella-is-not-listeria')];
 
 /**
  * In the guideline's order (FSIS-GD-2021-14, pp. 67-68): a printed row; the temperature at which no time is needed;
@@ -51,8 +47,7 @@ export function judgeCook(
     sets.flatMap((set) => lethalityAtFloors(own, set).map((figure) => ({ ...figure, probe }))),
   );
   const rowsInAll = limit.rows.filter((row) => probes.every(([, own]) => rowsReachedInAll(own, { ...limit, rows: [row] }).length > 0));
-  const label = 'Support for a decision: needs a process authority';
-  return { verdict, by: 'nothing yet', support: { label, figures, rowsInAll, conditions: CONDITIONS } };
+  return { verdict, by: 'nothing yet', support: { figures, rowsInAll, conditions: CONDITIONS } };
 }
 
 function reachedAnInstantRow(readings: readonly CurveReading[], { rows }: DwellLimit): boolean {

@@ -1,12 +1,14 @@
 import type { Coded } from '../limits/verdict';
 import type { Lethality } from './lethality';
 import { nameOfSet } from './name-of-set';
-import { MOST_SAID } from './say-lethality';
+
+/** Real cooks add up to hundreds of logs, which says nothing any more. */
+export const MOST_TOLD = 12;
 
 /** A kill as it may be told: in half logs, rounded down, no more than real cooks can mean, never without its set. */
 export function lethalityFound({ atLeast, set }: Pick<Lethality, 'atLeast' | 'set'>): Coded {
-  const isBeyond = atLeast > MOST_SAID;
-  const logs = { value: String(isBeyond ? MOST_SAID : Math.floor(atLeast * 2) / 2), unit: 'log10' } as const;
+  const isBeyond = atLeast > MOST_TOLD;
+  const logs = { value: String(isBeyond ? MOST_TOLD : Math.floor(atLeast * 2) / 2), unit: 'log10' } as const;
   const standing = set.source.confirmed ? 'confirmed' : 'unconfirmed';
   return { code: isBeyond ? 'killed-more-than' : 'killed-about', figures: { logs, set: nameOfSet(set), standing } };
 }

@@ -9,7 +9,8 @@ import { judgeCook } from './judge-cook';
 import { killAbove, killLaw, killOver } from './kill-rate';
 import { lethalityAtFloors } from './lethality-at-floors';
 import { lethalityOverTime } from './lethality-over-time';
-import { sayLethality } from './say-lethality';
+import { plainPart } from '../limits/plain-part.test-data';
+import { lethalityFound } from './lethality-found';
 import { lethalitySets, listeria70For2, salmonellaByTheMeatTable } from './sets';
 import { rowsReachedInAll } from './time-at-rows';
 
@@ -129,13 +130,13 @@ test('the careful floor is shown beside the usual one where they differ by more 
 });
 
 test('a figure is said in half logs, rounded down, capped, and never without its set', () => {
-  const said = (atLeast: number, set = S) => sayLethality({ atLeast, set });
-  expect(said(5.99)).toBe('about 5.5 log (Salmonella, by the meat table; model estimate)');
-  expect(said(12)).toBe('about 12 log (Salmonella, by the meat table; model estimate)');
-  expect(said(12.01)).toMatch(/^> 12 log \(/);
+  const said = (atLeast: number, set = S) => plainPart(lethalityFound({ atLeast, set }));
+  expect(said(5.99)).toBe('killed-about 5.5 log10 set-salmonella-meat-table confirmed');
+  expect(said(12)).toBe('killed-about 12 log10 set-salmonella-meat-table confirmed');
+  expect(said(12.01)).toMatch(/^killed-more-than 12 log10 /);
   for (const set of lethalitySets) {
-    expect(said(3, set)).toContain(set.name);
-    expect(said(3, set).includes('not confirmed')).toBe(!set.source.confirmed);
+    expect(said(3, set)).toMatch(/ set-/);
+    expect(said(3, set).endsWith(' unconfirmed')).toBe(!set.source.confirmed);
     expect(set.name).toContain(set.organism);
   }
   expect(new Set(lethalitySets.map(({ name }) => name)).size).toBe(lethalitySets.length);

@@ -1,17 +1,16 @@
-import type { Quantity } from '../quantity/quantity';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CriticalLimit } from './limit';
 import type { Coded, PlainFigure } from './verdict';
 
 /** Figures put into a rule: signs as they stand, and between them figures and words. */
 export type Sum = { sum: Term[] };
-export type Term = string | number | Quantity | Coded;
+export type Term = PlainFigure | Coded | ByVerdict;
 
 /** A limit as its source prints it, in the unit that its readings were read in. */
 export type AsPrinted = { limit: CriticalLimit; unit?: TemperatureUnit };
 
 /** What the verdict beside it says. */
-export type ByVerdict = { verdict: 'measured' | 'limit' | 'because' | 'margin and because' };
+export type ByVerdict = { verdict: 'measured' | 'limit' | 'because' | 'margin and because' | 'kind and margin' };
 
 /**
  * What stands in a line of a working: a figure, what a person named, words by their code, figures put into a rule, a

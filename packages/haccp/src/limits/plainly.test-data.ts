@@ -13,6 +13,7 @@ export type Plainly = { kind: VerdictKind; finding: string } & Record<string, st
 function plain(figure: Figure): string {
   if (typeof figure !== 'object') return String(figure);
   if ('unit' in figure) return figure.unit === 'ms' ? sayDuration(Number(figure.value)) : `${figure.value} ${figure.unit}`;
+  if ('at' in figure) return `at ${figure.at}`;
   if ('to' in figure) return `${figure.from.value} → ${plain(figure.to)}`;
   const own = Object.values(figure.figures ?? {}).map(plain);
   return own.length > 0 ? `${figure.code}: ${own.join(', ')}` : figure.code;

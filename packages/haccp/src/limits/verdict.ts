@@ -6,8 +6,11 @@ export type VerdictKind = 'met' | 'missed' | 'undetermined';
 /** A stretch between two figures of one unit: 130 → 80 °F. */
 export type Span = { from: Quantity; to: Quantity };
 
-/** An exact figure, a stretch, how many, or what a person named. */
-export type PlainFigure = Quantity | Span | number | string;
+/** An instant (epoch ms), shown by the clock of the shop. */
+export type Moment = { at: number };
+
+/** An exact figure, a stretch, an instant, how many, or what a person named. */
+export type PlainFigure = Quantity | Span | Moment | number | string;
 /** Words by their code, within others. */
 export type PlainPhrase = { code: string; figures?: Readonly<Record<string, PlainFigure>> };
 /** Words by their code, within a sentence: a stage, a doubt. */

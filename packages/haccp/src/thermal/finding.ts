@@ -34,7 +34,6 @@ export type Finding = {
   /** The first and the last value concerned, as they came; of what moves too fast, the last that did not. */
   values: [first: Degrees | undefined, last: Degrees | undefined];
   treatment: Treatment;
-  whatToDo: string;
 };
 
 const LEFT_OUT: Treatment = 'left out';
@@ -46,30 +45,27 @@ const USED: Treatment = 'used as it is';
 /** Whether it keeps a series from being met, or may, until a person says what the readings were. */
 export const isDoubted = ({ treatment }: Pick<Finding, 'treatment'>): boolean => treatment === NEVER_MET || treatment === AGAINST;
 
-const ABOUT: Record<FindingKind, [Treatment, string]> = {
-  'no time': [LEFT_OUT, 'Add the reading again with its time.'],
-  'no number': [LEFT_OUT, 'Check the probe and its plug; a gap is left.'],
-  'open circuit': [LEFT_OUT, 'Check the probe and its plug: this is what a logger writes without one. A gap is left.'],
-  impossible: [LEFT_OUT, 'Check the decimal point and the unit, and read again. A gap is left.'],
-  'other unit': [AGAINST, 'Ask whoever read it: in the other unit the number would fit its neighbours.'],
-  'not of the core': [LEFT_OUT, 'Nothing: a person said so, with a reason.'],
-  'in the future': [NEVER_MET, 'Correct its time. If it is right, say so and why: then the other clock was wrong.'],
-  'out of order': [NEVER_MET, 'Correct its time, or say that it is right and why it came late. It is sorted by time.'],
-  'clock reset': [NEVER_MET, 'The clock was lost or set anew: correct the times, or say that they are right and why.'],
-  'an hour off': [NEVER_MET, 'The clock may have been changed: correct the times, or say that they are right and why.'],
-  repeated: [LEFT_OUT, 'Nothing: the same reading twice counts once.'],
-  'two values': [USED, 'One instant with two values: the worse is taken. Find out which probe was read.'],
-  gap: [USED, 'Add the readings in between from the logger; a gap can only count against the lot.'],
-  spike: [AGAINST, 'Check whether the probe was handled; amend the reading if it is wrong.'],
-  'rises faster than the piece can': [NEVER_MET, 'Put the probe back into the core, and say which readings were not of it.'],
-  'falls faster than the piece can': [NEVER_MET, 'Put the probe back into the core, and say which readings were not of it.'],
-  'goes on from what was not of the core': [
-    AGAINST,
-    'Say of these too that they were not of the core; or put the probe back and read again.',
-  ],
-  'power-up': [AGAINST, 'Wait until the probe has settled, then read again.'],
-  'hotter than a core': [AGAINST, 'A moist core does not get so hot: was it read in °F?'],
-  flat: [USED, 'The same value for so long is a hold or a dead probe: check that it still moves.'],
+const TREATED: Record<FindingKind, Treatment> = {
+  'no time': LEFT_OUT,
+  'no number': LEFT_OUT,
+  'open circuit': LEFT_OUT,
+  impossible: LEFT_OUT,
+  'other unit': AGAINST,
+  'not of the core': LEFT_OUT,
+  'in the future': NEVER_MET,
+  'out of order': NEVER_MET,
+  'clock reset': NEVER_MET,
+  'an hour off': NEVER_MET,
+  repeated: LEFT_OUT,
+  'two values': USED,
+  gap: USED,
+  spike: AGAINST,
+  'rises faster than the piece can': NEVER_MET,
+  'falls faster than the piece can': NEVER_MET,
+  'goes on from what was not of the core': AGAINST,
+  'power-up': AGAINST,
+  'hotter than a core': AGAINST,
+  flat: USED,
 };
 
 /** What a finding keeps of a reading; a weight and a pH have no temperature. */
@@ -86,11 +82,10 @@ export function note(findings: Finding[], kind: FindingKind, reading: Noted, sin
     if (reading?.id !== undefined) last.ids?.push(reading.id);
     return;
   }
-  const [treatment, whatToDo] = ABOUT[kind];
   const isMove = kind === 'rises faster than the piece can' || kind === 'falls faster than the piece can';
   const values: Finding['values'] = [(isMove ? movedFrom : undefined) ?? since?.temperature, reading?.temperature];
   const probe = reading?.probe;
   const count = since === reading ? 1 : 2;
   const ids = reading?.id === undefined ? undefined : [reading.id];
-  findings.push({ kind, probe, from: since?.at ?? NaN, to: at, readings: count, ids, values, treatment, whatToDo });
+  findings.push({ kind, probe, from: since?.at ?? NaN, to: at, readings: count, ids, values, treatment: TREATED[kind] });
 }

@@ -4,31 +4,31 @@ import { writeSpan } from '../figures/write-span';
 import type { LimitTeller } from '../limits/limit-teller';
 import { write, type Words } from '../say';
 import { localeOf, type Voice } from '../voice';
-import { spoken } from './spoken';
+import { spoken, type Spoken } from './spoken';
 import type { Teller } from './tell';
 
 /** Says what stands in a line of a working, where it is asked for beside the verdict that it is told with. */
 export type SayLine = (linePart: LinePart, verdict?: Told) => string;
 
+/** With what lines are told beside their own words: notes of verdicts, limits, and the day that needs no naming. */
+export type ToldWith = Pick<Teller, 'tellRemark'> & Pick<LimitTeller, 'sayLimit'> & { today?: number };
+
 /**
  * The lines of workings in one voice. A code that has no words here is told as a note of a verdict.
  * @param places the words of several places: no code is in two of them
  */
-export function lines(
-  places: readonly Words[],
-  voice: Voice,
-  { tellRemark, sayLimit }: Pick<Teller, 'tellRemark'> & Pick<LimitTeller, 'sayLimit'>,
-): SayLine {
-  const told = spoken(Object.assign({}, ...places) as Words, voice);
+export function lines(places: readonly Words[], voice: Voice, { tellRemark, sayLimit, today }: ToldWith): SayLine {
+  const told = spoken(Object.assign({}, ...places) as Words, voice, today);
   const locale = localeOf(voice);
-  const line: SayLine = (linePart, verdict) => {
-    if (typeof linePart === 'string') return linePart;
-    if (typeof linePart === 'number') return writeNumber(String(linePart), locale);
-    if ('code' in linePart) return told(linePart.code, linePart.figures) ?? tellRemark(linePart);
-    if ('sum' in linePart) return linePart.sum.map((term) => line(term)).join('');
-    if ('limit' in linePart) return sayLimit(linePart.limit, linePart.unit);
-    if ('verdict' in linePart) return verdict ? byVerdict[linePart.verdict](verdict) : '';
-    return 'to' in linePart ? writeSpan(linePart, locale) : write(linePart, voice);
+  const line: SayLine = (part, verdict) => {
+    if (typeof part === 'string') return part;
+    if (typeof part === 'number') return writeNumber(String(part), locale);
+    if ('code' in part) return told(part.code, part.figures) ?? tellRemark(part);
+    if ('sum' in part) return part.sum.map((term) => line(term, verdict)).join('');
+    if ('limit' in part) return sayLimit(part.limit, part.unit);
+    if ('verdict' in part) return verdict ? byVerdict[part.verdict](verdict, told) : '';
+    if ('at' in part) return write({ ...part, today }, voice);
+    return 'to' in part ? writeSpan(part, locale) : write(part, voice);
   };
   return line;
 }
@@ -38,4 +38,5 @@ const byVerdict = {
   limit: ({ limit }: Told) => limit,
   because: ({ because }: Told) => because,
   'margin and because': ({ margin, because }: Told) => [margin, because].filter(Boolean).join('. '),
+  'kind and margin': ({ kind, margin }: Told, told: Spoken) => [told(`judged-${kind}`), margin].filter(Boolean).join(', '),
 } as const;

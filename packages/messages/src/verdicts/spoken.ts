@@ -10,13 +10,15 @@ export type Spoken = (code: string, figures?: Figures) => string | undefined;
 /**
  * Codes with figures in the words of one voice. Of several texts of a code, `next+left` is said where the figure `left`
  * is there; the one that asks for most of what is there comes first.
+ * @param today a moment of the day whose times need no day beside them
  */
-export function spoken(words: Words, voice: Voice): Spoken {
+export function spoken(words: Words, voice: Voice, today?: number): Spoken {
   const speak = say(words, voice) as (code: string, values: Record<string, Value | number>) => string;
   const texts = textsByCode(words);
   const locale = localeOf(voice);
   const spell = (figure: Figure): Value | number => {
     if (typeof figure !== 'object' || 'unit' in figure) return figure;
+    if ('at' in figure) return { ...figure, today };
     return 'code' in figure ? (told(figure.code, figure.figures) ?? figure.code) : writeSpan(figure, locale);
   };
   const told: Spoken = (code, figures = {}) => {

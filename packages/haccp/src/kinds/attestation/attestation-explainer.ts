@@ -6,12 +6,11 @@ import { explainAttestation } from './explain-attestation';
 
 export const attestationExplainer: Explainer<AttestationLimit> = {
   ...undrawn,
-  explain: (limit, told, { alone, tell }) =>
+  explain: (limit, _verdict, { alone }) =>
     limit.asks === 'humidity'
-      ? explainByVerdict(told)
+      ? explainByVerdict
       : explainAttestation(
           limit,
           alone.map(({ id, at, answer }) => ({ id, at, answer })),
-          tell,
         ),
 };

@@ -3,8 +3,8 @@ import { drawnFigure } from '../../explain/drawn-degrees';
 import { governing } from '../../explain/governing';
 import { kindDrawn } from '../../explain/kind-drawn';
 import { lineAt } from '../../explain/line';
-import { above, boundOf, sayPrinted } from '../../quantity/bound';
-import { sayFromTo } from '../../quantity/say-from-to';
+import { above, boundOf } from '../../quantity/bound';
+import { printedIn } from '../../quantity/quantities';
 import type { PrintedTemperature, TemperatureUnit } from '../../quantity/temperature';
 import { risesTo } from '../../thermal/crossing';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
@@ -15,8 +15,8 @@ import { explainBandTime } from './explain-band-time';
 
 export const bandTimeExplainer: Explainer<BandTimeLimit> = {
   ...undrawn,
-  explain: (limit, told, { series, context, say }) => explainBandTime(limit, told, governing(series.temperatures, told), context, say),
-  lines: ({ from, to }, unit) => [lineAt(from, unit, sayPrinted(from, unit)), lineAt(to, unit, sayPrinted(to, unit))],
+  explain: (limit, verdict, { series, context }) => explainBandTime(limit, verdict, governing(series.temperatures, verdict), context),
+  lines: ({ from, to }, unit) => [lineAt(from, unit, printedIn(from, unit)), lineAt(to, unit, printedIn(to, unit))],
   crossings: ({ from, to }, own, _context, unit) => [from, to].flatMap((figure) => firstRise(figure, own, unit)),
   stretches,
 };
@@ -28,7 +28,7 @@ function firstRise(figure: PrintedTemperature, own: readonly CurveReading[], uni
   if (straight === undefined) return [];
   const next = colder.findIndex(({ at }) => at >= straight);
   const [before, after] = colder.slice(next - 1, next + 1) as [CurveReading, CurveReading];
-  const [label, value] = [sayPrinted(figure, unit), drawnFigure(figure, unit)];
+  const [label, value] = [printedIn(figure, unit), drawnFigure(figure, unit)];
   return [{ label, value, after: before.at, by: after.at, straight }];
 }
 
@@ -40,5 +40,13 @@ function stretches({ from, to, maxSeconds }: BandTimeLimit, own: Governed): Stag
   const startAt = readings[Math.max(0, entered - 1)]?.at;
   if (entered === -1 || startAt === undefined) return [];
   const left = readings.slice(entered).find(({ temperature }) => above(temperature, end) >= 0);
-  return [{ label: sayFromTo(from, to, unit), startAt, endAt: left?.at, deadline: startAt + maxSeconds * 1000, kind: kindDrawn(own) }];
+  return [
+    {
+      label: { from: printedIn(from, unit), to: printedIn(to, unit) },
+      startAt,
+      endAt: left?.at,
+      deadline: startAt + maxSeconds * 1000,
+      kind: kindDrawn(own),
+    },
+  ];
 }

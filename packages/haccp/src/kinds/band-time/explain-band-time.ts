@@ -1,15 +1,17 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { BandTimeLimit } from './band-time-limit';
-import { sayFromTo } from '../../quantity/say-from-to';
-import type { Told } from '../../limits/told';
-import { boundOf, sayPrinted } from '../../quantity/bound';
-import { millisecondsOf, sayDuration } from '../../quantity/duration';
+import { coded } from '../../limits/coded';
+import { sum } from '../../limits/line-part';
+import type { Span, Verdict } from '../../limits/verdict';
+import { boundOf } from '../../quantity/bound';
+import { millisecondsOf } from '../../quantity/duration';
+import { printedIn, timeOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import { risesTo } from '../../thermal/crossing';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { coldOver, warmOver, type Instant } from '../../thermal/instant';
 import { addToBandTime, instantOf, noTime, type Band } from '../../thermal/time-in-band';
-import type { WorkedStep as Step } from '../../explain/explanation';
-import type { SayTime, WorkedOut } from '../../explain/explanation';
+import type { ExplainedStep, WorkedOut } from '../../explain/explanation';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import { resting } from '../../explain/readings-at';
 
@@ -17,38 +19,31 @@ import { resting } from '../../explain/readings-at';
 type Inside = { first: number; last: number; steps: number; longest: number };
 
 /** Every step between two readings that may have been inside, whole; and where straight lines cross the two figures. */
-export function explainBandTime(
-  limit: BandTimeLimit,
-  told: Told,
-  own: readonly CurveReading[],
-  context: CurveContext,
-  say: SayTime,
-): WorkedOut {
+export function explainBandTime(limit: BandTimeLimit, verdict: Verdict, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const curve = prepareCurve(own);
   const last = curve.colder.at(-1);
   const error = errorOf(context);
-  if (!last || error === undefined) return explainByVerdict(told);
+  if (!last || error === undefined) return explainByVerdict;
 
   const { unit } = last.temperature;
   const [low, high] = [boundOf(limit.from), boundOf(limit.to)];
   const band = { low, high, longestGap: millisecondsOf(limit.longestGapSeconds), error };
   const inside = insideOf(curve, band, context.ended);
-  const name = sayFromTo(limit.from, limit.to, unit);
   const { colder } = curve;
-  const [from, to] = [sayPrinted(limit.from, unit), sayPrinted(limit.to, unit)];
+  const [from, to] = [printedIn(limit.from, unit), printedIn(limit.to, unit)];
   return {
     steps: [
-      ...(inside ? [countedStep(inside, colder, name, say)] : []),
-      ...crossingSteps([from, risesTo(colder, low)[0]], [to, risesTo(colder, high)[0]], say),
-      againstMost(limit, told),
+      ...(inside ? [countedStep(inside, colder, { from, to })] : []),
+      ...crossingSteps([from, risesTo(colder, low)[0]], [to, risesTo(colder, high)[0]]),
+      againstMost(limit, verdict),
     ],
     restsOn: inside
       ? [
-          ...resting(colder[inside.first], `begins the first step that may have been above ${from}`),
-          ...resting(colder[inside.last], `ends the last step that may have been below ${to}`),
+          ...resting(colder[inside.first], 'begins-first-inside', { figure: from }),
+          ...resting(colder[inside.last], 'ends-last-inside', { figure: to }),
         ]
       : [],
-    assumptions: [`A step between two readings that may have been between ${name} is counted whole.`],
+    assumptions: [coded('step-counted-whole', { band: { from, to } })],
   };
 }
 
@@ -69,37 +64,39 @@ function insideOf(curve: ReturnType<typeof prepareCurve>, band: Band, hasEnded: 
   return inside;
 }
 
-function countedStep({ first, last, steps, longest }: Inside, colder: readonly CurveReading[], name: string, say: SayTime): Step {
+function countedStep({ first, last, steps, longest }: Inside, colder: readonly CurveReading[], band: Span): ExplainedStep {
   const [start, end] = [first, last].map((index) => (colder[index] as CurveReading).at) as [number, number];
   const isWhole = end - start === longest;
   return {
-    what: 'Time inside, at most',
-    rule: `every step between two readings that may have been between ${name}, whole`,
-    putIn: isWhole ? `${say(end)} − ${say(start)}` : `${steps} steps from ${say(start)} to ${say(end)}`,
-    gives: sayDuration(longest),
+    what: coded('time-inside-at-most'),
+    rule: coded('time-inside.rule', { band }),
+    putIn: isWhole
+      ? sum`${{ at: end }} − ${{ at: start }}`
+      : coded('steps-from-to', { count: steps, from: { at: start }, to: { at: end } }),
+    gives: timeOf(longest),
   };
 }
 
-type Crossed = readonly [figure: string, at: number | undefined];
+type Crossed = readonly [figure: Quantity, at: number | undefined];
 
-const crossingSteps = ([from, start]: Crossed, [to, end]: Crossed, say: SayTime): Step[] =>
+const crossingSteps = ([from, start]: Crossed, [to, end]: Crossed): ExplainedStep[] =>
   start === undefined || end === undefined
     ? []
     : [
         {
-          what: 'By straight lines, for information',
-          rule: 't₁ + (bound − T₁)(t₂ − t₁) ÷ (T₂ − T₁) at each figure',
-          putIn: `${from} at ${say(start)}, ${to} at ${say(end)}`,
-          gives: sayDuration(Math.round((end - start) / 1000) * 1000),
+          what: coded('by-straight-lines'),
+          rule: coded('straight-line-at-each.rule'),
+          putIn: sum`${coded('figure-at', { figure: from, at: { at: start } })}, ${coded('figure-at', { figure: to, at: { at: end } })}`,
+          gives: timeOf(Math.round((end - start) / 1000) * 1000),
         },
       ];
 
-function againstMost({ maxSeconds }: BandTimeLimit, { measured, margin, because, spare }: Told): Step {
+function againstMost({ maxSeconds }: BandTimeLimit, { spare }: Verdict): ExplainedStep {
   const most = millisecondsOf(maxSeconds);
   return {
-    what: 'Against the limit',
-    rule: 'time allowed − time inside, not below 0',
-    putIn: spare === undefined ? measured : `${sayDuration(most)} − ${sayDuration(most - spare)}`,
-    gives: [margin, because].filter(Boolean).join('. '),
+    what: coded('against-limit'),
+    rule: coded('allowed-less-inside'),
+    putIn: spare === undefined ? { verdict: 'measured' } : sum`${timeOf(most)} − ${timeOf(most - spare)}`,
+    gives: { verdict: 'margin and because' },
   };
 }

@@ -1,4 +1,4 @@
-import { cautions } from '../../explain/cautions';
+import { cautions } from '../../calculators/cautions';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { Explainer } from '../explainer';
 import { undrawn } from '../undrawn';
@@ -8,9 +8,9 @@ import { explainConcentration } from './explain-concentration';
 export const concentrationExplainer: Explainer<ConcentrationLimit> = {
   ...undrawn,
   cautions: [cautions.curing, cautions.limits],
-  explain(limit, told, { weighed }) {
-    if (!weighed) return explainByVerdict(told);
+  explain(limit, verdict, { weighed }) {
+    if (!weighed) return explainByVerdict;
     const { brought, meat, meatBlock } = weighed(limit.substance);
-    return explainConcentration(limit, told, brought, meat, meatBlock);
+    return explainConcentration(limit, verdict, brought, meat, meatBlock);
   },
 };

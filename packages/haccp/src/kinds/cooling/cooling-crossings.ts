@@ -3,7 +3,7 @@ import { drawnDegrees, drawnFigure } from '../../explain/drawn-degrees';
 import { drawnError } from '../../explain/drawn-error';
 import { readingAtInstant } from '../../explain/readings-at';
 import type { CurveContext } from '../../limits/curve-context';
-import { sayPrinted } from '../../quantity/bound';
+import { printedIn } from '../../quantity/quantities';
 import type { PrintedTemperature, TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import type { CoolingLimit } from './cooling-limit';
@@ -24,7 +24,7 @@ export function coolingCrossings(
     if (!passing || !figure) return [];
     const value = heightOf(passing, curve, unit);
     const isPassed = Math.abs(value - drawnFigure(figure, unit)) <= allowed;
-    return isPassed ? [{ ...passing, label: sayPrinted(figure, unit), value }] : [];
+    return isPassed ? [{ ...passing, label: printedIn(figure, unit), value }] : [];
   };
   const all = cooled.spans.flatMap(({ passings, from, to }): CrossingDrawn[] => [
     ...drawn(passings?.start, from, cooled.colder),
@@ -35,7 +35,7 @@ export function coolingCrossings(
 
 /** The end of one stage is the start of the next: it is marked once. */
 const isSamePassing = (one: CrossingDrawn, other: CrossingDrawn): boolean =>
-  one.label === other.label && (one.by === other.by || one.straight === other.straight);
+  one.label.value === other.label.value && (one.by === other.by || one.straight === other.straight);
 
 const A_HUNDREDTH = 0.011;
 

@@ -1,6 +1,7 @@
 import { governing } from '../../explain/governing';
 import { lineAt } from '../../explain/line';
-import { sayPrinted } from '../../quantity/bound';
+import { coded } from '../../limits/coded';
+import { printedIn } from '../../quantity/quantities';
 import type { Explainer } from '../explainer';
 import { undrawn } from '../undrawn';
 import { explainDegreeHours } from './explain-degree-hours';
@@ -8,10 +9,10 @@ import type { DegreeHoursLimit } from './fermentation-limit';
 
 export const degreeHoursExplainer: Explainer<DegreeHoursLimit> = {
   ...undrawn,
-  explain: (limit, told, { series, context, say }) =>
-    explainDegreeHours(limit, told, governing(series.temperatures, told), series.acid, context, say),
+  explain: (limit, verdict, { series, context }) =>
+    explainDegreeHours(limit, verdict, governing(series.temperatures, verdict), series.acid, context),
   lines({ base }, unit) {
     const printed = { [base.unit]: base.hundredths };
-    return [lineAt(printed, unit, `counted over ${sayPrinted(printed, unit)}`)];
+    return [lineAt(printed, unit, coded('counted-over-figure', { figure: printedIn(printed, unit) }))];
   },
 };

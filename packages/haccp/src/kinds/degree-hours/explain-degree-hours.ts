@@ -1,65 +1,63 @@
 import { acidReached, type AcidReading } from './acid-reached';
 import { lessAcid } from './less-acid';
+import { coded } from '../../limits/coded';
 import type { CurveContext } from '../../limits/curve-context';
-import { sayDegreeHours } from './say-fermentation';
+import { joined } from '../../limits/line-part';
+import type { Plain } from '../../limits/measurement';
+import type { Verdict } from '../../limits/verdict';
 import type { DegreeHoursLimit } from './fermentation-limit';
-import type { Told } from '../../limits/told';
 import { decimalText } from '../../quantity/decimal';
-import { sayDegrees } from '../../quantity/degrees';
+import { degreesOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
-import type { SayTime, WorkedOut } from '../../explain/explanation';
+import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
 /** The chamber above its base, hour by hour, until the reading from which the pH stays down. */
 export function explainDegreeHours(
   limit: DegreeHoursLimit,
-  told: Told,
+  verdict: Verdict,
   own: readonly CurveReading[],
   acid: readonly AcidReading[],
   { startAt, acidError }: CurveContext,
-  say: SayTime,
 ): WorkedOut {
   const { warmer } = prepareCurve(own);
   const [first, last] = [warmer[0], warmer.at(-1)];
-  if (!first || !last) return explainByVerdict(told);
+  if (!first || !last) return explainByVerdict;
   const { reachedAt } = acidReached(lessAcid(acid, acidError), limit.pH);
-  const pH = decimalText(limit.pH.thousandths, 3);
-  const base = sayDegrees(limit.base);
+  const pH = acidity(limit.pH);
+  const base = degreesOf(limit.base);
+  const read = acid.map((one) => coded('figure-at', { figure: acidity(one.pH), at: { at: one.at } }));
   return {
     steps: [
       {
-        what: 'From the recorded start',
-        rule: 'the moment fermentation was recorded to begin, or the first reading where that is earlier',
-        putIn: startAt === undefined ? 'no start is recorded' : say(startAt),
-        gives: startAt === undefined ? 'nothing is met' : say(Math.min(startAt, first.at)),
+        what: coded('from-recorded-start'),
+        rule: coded('from-recorded-start.rule'),
+        putIn: startAt === undefined ? coded('no-start-recorded') : { at: startAt },
+        gives: startAt === undefined ? coded('nothing-is-met') : { at: Math.min(startAt, first.at) },
       },
       {
-        what: `Until the pH is down to ${pH}`,
-        rule: `the first reading at or below ${pH} after which none is above it`,
-        putIn: acid.map(({ at, pH: read }) => `${decimalText(read.thousandths, 3)} at ${say(at)}`).join(', ') || 'none',
-        gives: reachedAt === undefined ? 'not yet' : say(reachedAt),
+        what: coded('until-ph-down', { pH }),
+        rule: coded('until-ph-down.rule', { pH }),
+        putIn: read.length > 0 ? { sum: joined(read, ', ') } : coded('none'),
+        gives: reachedAt === undefined ? coded('not-yet') : { at: reachedAt },
       },
       {
-        what: 'Degree-hours',
-        rule: `sum of (chamber − ${base}) × hours, while it is above ${base}`,
-        putIn: `${warmer.length} readings from ${say(first.at)} to ${say(last.at)}`,
-        gives: told.measured,
+        what: coded('degree-hours'),
+        rule: coded('degree-hours-over.rule', { base }),
+        putIn: coded('readings-from-to', { count: warmer.length, from: { at: first.at }, to: { at: last.at } }),
+        gives: { verdict: 'measured' },
       },
-      {
-        what: 'Against the class of the hottest it was',
-        rule: sayDegreeHours(limit),
-        putIn: told.limit,
-        gives: [told.margin, told.because].filter(Boolean).join('. '),
-      },
+      { what: coded('against-class'), rule: { limit }, putIn: { verdict: 'limit' }, gives: { verdict: 'margin and because' } },
     ],
     restsOn: [
-      ...resting(first, 'first of the chamber'),
-      ...(last === first ? [] : resting(last, 'last of the chamber')),
-      ...acid
-        .filter(({ at }) => at === reachedAt)
-        .map(({ at, pH: read }) => ({ at, said: `pH ${decimalText(read.thousandths, 3)}`, role: 'shows the pH down' })),
+      ...resting(first, 'first-of-chamber'),
+      ...(last === first ? [] : resting(last, 'last-of-chamber')),
+      ...acid.filter(({ at }) => at === reachedAt).map(({ at, pH: shown }) => ({ at, is: acidity(shown), role: coded('shows-ph-down') })),
     ],
-    assumptions: ['Between two readings the warmer end counts; over a gap longer than tolerated the cooler for missed.', ...told.notes],
+    assumptions: [coded('warmer-end-counts'), ...verdict.notes],
   };
 }
+
+const acidity = ({ thousandths }: Plain): Quantity => ({ value: decimalText(thousandths, 3), unit: 'pH' });

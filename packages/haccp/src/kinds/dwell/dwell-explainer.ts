@@ -3,21 +3,22 @@ import { drawnFigure } from '../../explain/drawn-degrees';
 import { governing } from '../../explain/governing';
 import { kindDrawn } from '../../explain/kind-drawn';
 import { lineAt } from '../../explain/line';
-import { above, boundOf, sayPrinted } from '../../quantity/bound';
+import { above, boundOf } from '../../quantity/bound';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { Explainer, Governed } from '../explainer';
 import { undrawn } from '../undrawn';
 import type { DwellLimit, DwellRow } from './dwell-limit';
 import { explainDwell } from './explain-dwell';
-import { sayDuration } from '../../quantity/duration';
-import type { Quantity } from '../../quantity/quantity';
+import { coded } from '../../limits/coded';
+import { sum } from '../../limits/line-part';
+import { printedIn } from '../../quantity/quantities';
 import type { Running } from '../../limits/verdict';
-import { sayRow } from './say-row';
+import { rowIn } from './row-in';
 
 export const dwellExplainer: Explainer<DwellLimit> = {
   ...undrawn,
-  explain: (limit, told, { series, context, say }) => explainDwell(limit, told, governing(series.temperatures, told), context, say),
-  lines: ({ rows }, unit, peak) => rowToDraw(rows, unit, peak).map((row) => lineAt(row.at, unit, `≥ ${sayRow(row, unit)}`)),
+  explain: (limit, verdict, { series, context }) => explainDwell(limit, governing(series.temperatures, verdict), context),
+  lines: ({ rows }, unit, peak) => rowToDraw(rows, unit, peak).map((row) => lineAt(row.at, unit, sum`≥ ${rowIn(row, unit)}`)),
   stretches: (limit, own) => (own.verdict.running?.since === undefined ? heldAbove(limit, own) : runningHold(own)),
   lawsOfKill: () => [],
 };
@@ -31,11 +32,8 @@ function rowToDraw(rows: readonly DwellRow[], unit: TemperatureUnit, peak: numbe
 
 function runningHold(own: Governed): StageDrawn[] {
   const { figures, since, until } = own.verdict.running as Running & { since: number };
-  return [{ label: holdOf(figures as HoldFigures), startAt: since, endAt: undefined, deadline: until, kind: kindDrawn(own) }];
+  return [{ label: coded('dwell-hold.bound', figures), startAt: since, endAt: undefined, deadline: until, kind: kindDrawn(own) }];
 }
-
-type HoldFigures = { at: Quantity; needed: Quantity };
-const holdOf = ({ at, needed }: HoldFigures): string => `${at.value} ${at.unit} for ${sayDuration(Number(needed.value))}`;
 
 /** The stretch in which the core stood at or above the lowest temperature of the table. */
 function heldAbove({ rows }: DwellLimit, own: Governed): StageDrawn[] {
@@ -45,5 +43,5 @@ function heldAbove({ rows }: DwellLimit, own: Governed): StageDrawn[] {
   const hot = own.readings.filter(({ temperature }) => above(temperature, bound) >= 0);
   const [first, last] = [hot[0], hot.at(-1)];
   if (!first || !last) return [];
-  return [{ label: `≥ ${sayPrinted(coldest.at, own.unit)}`, startAt: first.at, endAt: last.at, kind: kindDrawn(own) }];
+  return [{ label: sum`≥ ${printedIn(coldest.at, own.unit)}`, startAt: first.at, endAt: last.at, kind: kindDrawn(own) }];
 }

@@ -1,14 +1,17 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import { rowsOf, type Row } from './dwell-rows';
 import type { DwellLimit } from './dwell-limit';
-import { sayRow } from './say-row';
-import type { Told } from '../../limits/told';
-import { raised, sayPrinted } from '../../quantity/bound';
+import { rowIn } from './row-in';
+import { coded } from '../../limits/coded';
+import { sum } from '../../limits/line-part';
+import type { Phrase } from '../../limits/verdict';
+import { raised } from '../../quantity/bound';
 import { onCommonScale } from '../../quantity/convert-degrees';
-import { millisecondsOf, sayDuration } from '../../quantity/duration';
+import { millisecondsOf } from '../../quantity/duration';
+import { printedIn, timeOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
-import type { WorkedStep as Step } from '../../explain/explanation';
-import type { RestingOn, SayTime, WorkedOut } from '../../explain/explanation';
+import type { ExplainedStep, RestingOn, WorkedOut } from '../../explain/explanation';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import { lengthOf, longestStretch, type Stretch } from './longest-stretch';
 import { resting } from '../../explain/readings-at';
@@ -17,12 +20,12 @@ import { resting } from '../../explain/readings-at';
 type Held = { row: Row; stretch?: Stretch; held: number };
 
 /** The row that governs, the stretch it was held for, and the readings at its ends. */
-export function explainDwell(limit: DwellLimit, told: Told, own: readonly CurveReading[], context: CurveContext, say: SayTime): WorkedOut {
+export function explainDwell(limit: DwellLimit, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const { colder } = prepareCurve(own);
   const last = colder.at(-1);
   const rows = rowsOf(limit);
   const error = errorOf(context);
-  if (!last || !rows || error === undefined) return explainByVerdict(told);
+  if (!last || !rows || error === undefined) return explainByVerdict;
 
   const { unit } = last.temperature;
   const longestGap = millisecondsOf(limit.longestGapSeconds);
@@ -30,14 +33,11 @@ export function explainDwell(limit: DwellLimit, told: Told, own: readonly CurveR
   const governs = hottestSatisfied(held(longestGap)) ??
     (context.ended ? hottestSatisfied(held(Infinity)) : undefined) ??
     leastLacking(held(longestGap, !context.ended)) ?? { row: rows[0] as Row, held: 0 };
-  const gap = sayDuration(longestGap);
+  const gap = timeOf(longestGap);
   return {
-    steps: stepsOf(governs, told, colder, sayRow(governs.row.printed, unit), gap, say),
-    restsOn: restsOn(governs, colder, sayPrinted(governs.row.printed.at, unit)),
-    assumptions: [
-      'Between two readings the colder of the two is taken; only a step with both readings at or above the row counts.',
-      `A step longer than ${gap} counts for nothing.`,
-    ],
+    steps: stepsOf(governs, colder, rowIn(governs.row.printed, unit), gap),
+    restsOn: restsOn(governs, colder, printedIn(governs.row.printed.at, unit)),
+    assumptions: [coded('colder-and-both-at-row'), coded('longer-step-counts-nothing', { gap })],
   };
 }
 
@@ -57,51 +57,45 @@ const leastLacking = (rows: readonly Held[]): Held | undefined =>
 
 const lacking = ({ row, held }: Held): number => row.needed - held;
 
-function stepsOf(
-  { row, stretch, held }: Held,
-  { limit, margin, because }: Told,
-  colder: readonly CurveReading[],
-  said: string,
-  gap: string,
-  say: SayTime,
-): Step[] {
+function stepsOf({ row, stretch, held }: Held, colder: readonly CurveReading[], governing: Phrase, gap: Quantity): ExplainedStep[] {
   const [first, last] = stretch ? [colder[stretch.first], colder[stretch.last]] : [];
-  const choice = {
-    what: 'The row that governs',
-    rule: 'the hottest row that was held; else the row that lacks least',
-    putIn: limit,
-    gives: said,
+  const choice: ExplainedStep = {
+    what: coded('row-that-governs'),
+    rule: coded('row-that-governs.rule'),
+    putIn: { verdict: 'limit' },
+    gives: governing,
   };
-  if (!first || !last) return [choice, { what: 'Held', rule: `no reading is at ${said}`, putIn: '', gives: because }];
+  if (!first || !last)
+    return [choice, { what: coded('held'), rule: coded('no-reading-at', { row: governing }), putIn: '', gives: { verdict: 'because' } }];
   return [
     choice,
     {
-      what: 'Held without a break',
-      rule: `last − first reading of the longest stretch that is all at or above it, no step longer than ${gap}`,
-      putIn: `${say(last.at)} − ${say(first.at)}`,
-      gives: sayDuration(held),
+      what: coded('held-without-a-break'),
+      rule: coded('held-without-a-break.rule', { gap }),
+      putIn: sum`${{ at: last.at }} − ${{ at: first.at }}`,
+      gives: timeOf(held),
     },
     {
-      what: 'Against the row',
-      rule: 'time held − time of the row, not below 0',
-      putIn: `${sayDuration(held)} − ${sayDuration(row.needed)}`,
-      gives: [margin, because].filter(Boolean).join('. '),
+      what: coded('against-row'),
+      rule: coded('held-less-needed'),
+      putIn: sum`${timeOf(held)} − ${timeOf(row.needed)}`,
+      gives: { verdict: 'margin and because' },
     },
   ];
 }
 
-function restsOn({ stretch }: Held, colder: readonly CurveReading[], figure: string): RestingOn[] {
+function restsOn({ stretch }: Held, colder: readonly CurveReading[], figure: Quantity): RestingOn[] {
   if (!stretch) {
     const heat = ({ temperature }: CurveReading) => onCommonScale(temperature);
     return resting(
       colder.reduce((most, one) => (heat(one) > heat(most) ? one : most)),
-      'the hottest',
+      'the-hottest',
     );
   }
   return [
-    ...resting(colder[stretch.first - 1], `the one before, not counted for ${figure}`),
-    ...resting(colder[stretch.first], `first at or above ${figure}`),
-    ...(stretch.last > stretch.first ? resting(colder[stretch.last], `last at or above ${figure}`) : []),
-    ...resting(colder[stretch.last + 1], `the one after, not counted for ${figure}`),
+    ...resting(colder[stretch.first - 1], 'one-before', { figure }),
+    ...resting(colder[stretch.first], 'first-at-or-above', { figure }),
+    ...(stretch.last > stretch.first ? resting(colder[stretch.last], 'last-held-at-or-above', { figure }) : []),
+    ...resting(colder[stretch.last + 1], 'one-after', { figure }),
   ];
 }

@@ -1,8 +1,9 @@
-import { sayFigureLimit, type FigureLimit } from './figure-limit';
+import type { FigureLimit } from './figure-limit';
 import type { InstrumentErrors } from '../../instruments/instrument-errors';
 import { judgeFigureRead } from './judge-figure-read';
-import type { Tell } from '../../limits/told';
+import { coded } from '../../limits/coded';
 import { worstVerdict } from '../../limits/worst-verdict';
+import { againstLimit } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 
 /** One figure as it was read or analysed. `at` in epoch ms. */
@@ -14,27 +15,20 @@ export type FigureRead = {
 };
 
 /** Every figure against the bounds; a later good one undoes no earlier miss. */
-export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[], tell: Tell, errors?: InstrumentErrors): WorkedOut {
-  const judged = figures.map((one) => ({ ...one, verdict: judgeFigureRead(one.read, limit, errors) }));
+export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[], errors?: InstrumentErrors): WorkedOut {
+  const judged = figures.map((one) => ({ ...one, of: judgeFigureRead(one.read, limit, errors) }));
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };
-  const worst = worstVerdict(judged.map(({ verdict }) => verdict));
-  const told = tell(worst, limit);
+  const worst = worstVerdict(judged.map(({ of }) => of));
   return {
-    steps: [
-      {
-        what: limit.of,
-        rule: sayFigureLimit(limit),
-        putIn: told.measured,
-        gives: [told.margin, told.because].filter(Boolean).join('. '),
-      },
-    ],
-    restsOn: judged.map(({ id, at, probe, verdict }) => ({
+    steps: [{ ...againstLimit, of: worst }],
+    restsOn: judged.map(({ id, at, probe, of }) => ({
       id,
       at,
       probe: probe || undefined,
-      said: tell(verdict, limit).measured,
-      role: verdict === worst ? 'governs' : verdict.kind,
+      is: { verdict: 'measured' },
+      role: coded(of === worst ? 'governs' : `judged-${of.kind}`),
+      of,
     })),
-    assumptions: [...(judged.length > 1 ? ['Each figure is judged by itself.'] : []), ...told.notes],
+    assumptions: [...(judged.length > 1 ? [coded('each-figure-by-itself')] : []), ...worst.notes],
   };
 }

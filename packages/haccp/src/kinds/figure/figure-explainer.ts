@@ -5,11 +5,10 @@ import type { FigureLimit } from './figure-limit';
 
 export const figureExplainer: Explainer<FigureLimit> = {
   ...undrawn,
-  explain: (limit, _told, { alone, errors, tell }) =>
+  explain: (limit, _verdict, { alone, errors }) =>
     explainFigure(
       limit,
       alone.map(({ id, at, probe, read }) => ({ id, at, probe, read })),
-      tell,
       errors,
     ),
 };

@@ -1,29 +1,27 @@
-import { sayFreezing } from './judge-freezing';
 import type { FreezingLimit } from './freezing-limit';
-import type { Told } from '../../limits/told';
-import { sayDuration } from '../../quantity/duration';
+import { coded } from '../../limits/coded';
+import { timeOf } from '../../quantity/quantities';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
-import type { SayTime, WorkedOut } from '../../explain/explanation';
+import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
 /** The longest stretch at or below a printed row, of the probe that was frozen least. */
-export function explainFreezing(limit: FreezingLimit, told: Told, own: readonly CurveReading[], say: SayTime): WorkedOut {
+export function explainFreezing(limit: FreezingLimit, own: readonly CurveReading[]): WorkedOut {
   const { warmer } = prepareCurve(own);
   const [first, last] = [warmer[0], warmer.at(-1)];
-  if (!first || !last) return explainByVerdict(told);
-  const gap = sayDuration(limit.longestGapSeconds * 1000);
+  if (!first || !last) return explainByVerdict;
   return {
     steps: [
       {
-        what: 'Frozen without a break',
-        rule: `the longest stretch with both readings of every step at or below the row, no step longer than ${gap}`,
-        putIn: `${warmer.length} readings from ${say(first.at)} to ${say(last.at)}`,
-        gives: told.measured,
+        what: coded('frozen-without-a-break'),
+        rule: coded('frozen-without-a-break.rule', { gap: timeOf(limit.longestGapSeconds * 1000) }),
+        putIn: coded('readings-from-to', { count: warmer.length, from: { at: first.at }, to: { at: last.at } }),
+        gives: { verdict: 'measured' },
       },
-      { what: 'Against the rows', rule: sayFreezing(limit), putIn: told.measured, gives: told.because },
+      { what: coded('against-rows'), rule: { limit }, putIn: { verdict: 'measured' }, gives: { verdict: 'because' } },
     ],
-    restsOn: [...resting(first, 'the first'), ...(last === first ? [] : resting(last, 'the last'))],
-    assumptions: ['Nothing is read between the printed rows.'],
+    restsOn: [...resting(first, 'the-first'), ...(last === first ? [] : resting(last, 'the-last'))],
+    assumptions: [coded('nothing-between-rows')],
   };
 }

@@ -6,5 +6,5 @@ import type { FreezingLimit } from './freezing-limit';
 
 export const freezingExplainer: Explainer<FreezingLimit> = {
   ...undrawn,
-  explain: (limit, told, { series, say }) => explainFreezing(limit, told, governing(series.temperatures, told), say),
+  explain: (limit, verdict, { series }) => explainFreezing(limit, governing(series.temperatures, verdict)),
 };

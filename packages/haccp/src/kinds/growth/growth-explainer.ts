@@ -6,5 +6,5 @@ import type { GrowthLimit } from './growth-limit';
 
 export const growthExplainer: Explainer<GrowthLimit> = {
   ...undrawn,
-  explain: (limit, told, { series, context }) => explainGrowthLimit(limit, told, governing(series.temperatures, told), context),
+  explain: (limit, verdict, { series, context }) => explainGrowthLimit(limit, governing(series.temperatures, verdict), context),
 };

@@ -1,55 +1,48 @@
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { LethalityLimit } from './lethality-limit';
-import { sayTarget } from './say-lethality-limit';
-import type { Told } from '../../limits/told';
-import { above, boundOf, raised, sayPrinted } from '../../quantity/bound';
-import { sayDuration } from '../../quantity/duration';
+import { nameOfSet } from '../../lethality/name-of-set';
+import { coded } from '../../limits/coded';
+import { sum } from '../../limits/line-part';
+import { above, boundOf, raised } from '../../quantity/bound';
+import { printedIn, timeOf } from '../../quantity/quantities';
+import type { Quantity, QuantityUnit } from '../../quantity/quantity';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
-import type { SayTime, WorkedOut } from '../../explain/explanation';
+import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
 /** The kill that is sure: over each step the colder end, over a gap nothing; by the law of the set named. */
-export function explainLethalityLimit(
-  limit: LethalityLimit,
-  told: Told,
-  own: readonly CurveReading[],
-  context: CurveContext,
-  say: SayTime,
-): WorkedOut {
+export function explainLethalityLimit(limit: LethalityLimit, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const { colder } = prepareCurve(own);
   const floor = raised(boundOf(limit.floor), errorOf(context) ?? Infinity);
   const hot = colder.filter(({ temperature }) => above(temperature, floor) >= 0);
   const [first, last] = [hot[0], hot.at(-1)];
-  if (!first || !last) return explainByVerdict(told);
-  const { minutesPerLog, referenceCelsius, zCelsius, name } = limit.set;
-  const from = sayPrinted(limit.floor, first.temperature.unit);
-  const gap = sayDuration(limit.longestGapSeconds * 1000);
+  if (!first || !last) return explainByVerdict;
+  const { minutesPerLog, referenceCelsius, zCelsius } = limit.set;
+  const figure = printedIn(limit.floor, first.temperature.unit);
+  const d = exactly(Number(minutesPerLog.toPrecision(4)), 'min');
   return {
     steps: [
       {
-        what: `Time for one log, ${name}`,
-        rule: 'D(T) = D × 10^((reference − T) ÷ z)',
-        putIn: `${Number(minutesPerLog.toPrecision(4))} min × 10^((${referenceCelsius} °C − T) ÷ ${zCelsius} °C)`,
-        gives: `D at every reading from ${from} up`,
+        what: coded('time-for-one-log', { set: nameOfSet(limit.set) }),
+        rule: coded('d-of-t.rule'),
+        putIn: sum`${d} × 10^((${exactly(referenceCelsius, '°C')} − T) ÷ ${exactly(zCelsius, '°C')})`,
+        gives: coded('d-from', { figure }),
       },
       {
-        what: 'Kill that is sure',
-        rule: `sum of time ÷ D at the colder end of each step, no step longer than ${gap}`,
-        putIn: `${hot.length} readings at or above ${from}, ${say(first.at)} to ${say(last.at)}`,
-        gives: told.measured,
+        what: coded('sure-kill'),
+        rule: coded('sure-kill.rule', { gap: timeOf(limit.longestGapSeconds * 1000) }),
+        putIn: coded('hot-readings', { count: hot.length, figure, from: { at: first.at }, to: { at: last.at } }),
+        gives: { verdict: 'measured' },
       },
-      {
-        what: 'Against the target',
-        rule: `more than ${sayTarget(limit)}`,
-        putIn: told.measured,
-        gives: [told.margin, told.because].filter(Boolean).join('. '),
-      },
+      { what: coded('against-target'), rule: { limit }, putIn: { verdict: 'measured' }, gives: { verdict: 'margin and because' } },
     ],
-    restsOn: [...resting(first, `first at or above ${from}`), ...(last === first ? [] : resting(last, `last at or above ${from}`))],
-    assumptions: [
-      'Between two readings the colder of the two is taken, and over a gap nothing is counted.',
-      `Supported by ${limit.authority}.`,
+    restsOn: [
+      ...resting(first, 'first-at-or-above', { figure }),
+      ...(last === first ? [] : resting(last, 'last-held-at-or-above', { figure })),
     ],
+    assumptions: [coded('colder-and-no-gap'), coded('supported-by', { authority: limit.authority })],
   };
 }
+
+const exactly = (value: number, unit: QuantityUnit): Quantity => ({ value: String(value), unit });

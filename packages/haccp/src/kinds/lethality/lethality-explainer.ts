@@ -1,6 +1,7 @@
 import { governing } from '../../explain/governing';
 import { lineAt } from '../../explain/line';
-import { sayPrinted } from '../../quantity/bound';
+import { coded } from '../../limits/coded';
+import { printedIn } from '../../quantity/quantities';
 import type { Explainer } from '../explainer';
 import { undrawn } from '../undrawn';
 import { explainLethalityLimit } from './explain-lethality-limit';
@@ -8,8 +9,7 @@ import type { LethalityLimit } from './lethality-limit';
 
 export const lethalityExplainer: Explainer<LethalityLimit> = {
   ...undrawn,
-  explain: (limit, told, { series, context, say }) =>
-    explainLethalityLimit(limit, told, governing(series.temperatures, told), context, say),
-  lines: ({ floor }, unit) => [lineAt(floor, unit, `counted from ${sayPrinted(floor, unit)}`)],
+  explain: (limit, verdict, { series, context }) => explainLethalityLimit(limit, governing(series.temperatures, verdict), context),
+  lines: ({ floor }, unit) => [lineAt(floor, unit, coded('counted-from-figure', { figure: printedIn(floor, unit) }))],
   lawsOfKill: ({ set }) => [set],
 };

@@ -1,12 +1,7 @@
-import { sayLethality } from '../../lethality/say-lethality';
-import type { LethalitySet } from '../../lethality/lethality-set';
 import { sayPrinted } from '../../quantity/bound';
 import { decimalText } from '../../quantity/decimal';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { LethalityLimit } from './lethality-limit';
-
-/** A figure of kill, never without its set: "about 5.5 log (Salmonella, by the meat table; model estimate)". */
-export const sayLogs = (log10: number, set: LethalitySet): string => sayLethality({ atLeast: log10, set });
 
 /** "6.5 log" */
 export const sayTarget = ({ log10 }: LethalityLimit): string => `${decimalText(log10, 2)} log`;

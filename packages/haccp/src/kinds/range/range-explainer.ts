@@ -1,6 +1,7 @@
 import { lineAt } from '../../explain/line';
 import { measurementOf } from '../../limits/measurement';
-import { sayPrinted } from '../../quantity/bound';
+import { sum } from '../../limits/line-part';
+import { printedIn } from '../../quantity/quantities';
 import type { Explainer } from '../explainer';
 import { undrawn } from '../undrawn';
 import { explainRange } from './explain-range';
@@ -8,15 +9,14 @@ import type { RangeLimit } from './range-limit';
 
 export const rangeExplainer: Explainer<RangeLimit> = {
   ...undrawn,
-  explain: (limit, _told, { alone, errors, tell }) =>
+  explain: (limit, _verdict, { alone, errors }) =>
     explainRange(
       limit,
       alone.map(({ id, at, probe, read }) => ({ id, at, probe, measurement: read && measurementOf(read) })),
-      tell,
       errors,
     ),
   lines: ({ min, max }, unit) => [
-    ...(typeof min === 'object' ? [lineAt(min, unit, `≥ ${sayPrinted(min, unit)}`)] : []),
-    ...(typeof max === 'object' ? [lineAt(max, unit, `≤ ${sayPrinted(max, unit)}`)] : []),
+    ...(typeof min === 'object' ? [lineAt(min, unit, sum`≥ ${printedIn(min, unit)}`)] : []),
+    ...(typeof max === 'object' ? [lineAt(max, unit, sum`≤ ${printedIn(max, unit)}`)] : []),
   ],
 };

@@ -1,39 +1,39 @@
 import { inOrder } from './weighings';
 import type { WeightReading } from '../../limits/series';
 import type { WeightLossLimit } from './weight-loss-limit';
-import type { Told } from '../../limits/told';
-import { sayPercent } from '../../quantity/percent';
-import { sayMass } from '../../quantity/weigh';
+import { grams, percent } from '../../calculators/figures';
+import { coded } from '../../limits/coded';
+import { sum } from '../../limits/line-part';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
-import type { WorkedOut } from '../../explain/explanation';
+import type { RestingOn, WorkedOut } from '../../explain/explanation';
 
 /** What the marked piece weighed at the start and weighs now. */
-export function explainWeightLoss(limit: WeightLossLimit, told: Told, own: readonly WeightReading[]): WorkedOut {
+export function explainWeightLoss(limit: WeightLossLimit, own: readonly WeightReading[]): WorkedOut {
   const drying = inOrder(own);
   const now = drying?.later.at(-1);
-  if (!drying || !now) return explainByVerdict(told);
+  if (!drying || !now) return explainByVerdict;
   const { start } = drying;
-  const [before, after] = [sayMass(start.mass, 'g'), sayMass(now.mass, 'g')];
-  const resting = (at: number, mass: bigint, role: string) => {
+  const [before, after] = [grams(start.mass), grams(now.mass)];
+  const resting = (at: number, mass: bigint, role: string): RestingOn => {
     const { id, probe } = own.find((one) => one.at === at && one.mass === mass) as WeightReading;
-    return { id, at, probe: probe || undefined, said: sayMass(mass, 'g'), role };
+    return { id, at, probe: probe || undefined, is: grams(mass), role: coded(role) };
   };
   return {
     steps: [
       {
-        what: 'Weight lost',
-        rule: '(start − now) ÷ start',
-        putIn: `(${before} − ${after}) ÷ ${before}`,
-        gives: told.measured,
+        what: coded('weight-lost'),
+        rule: coded('weight-lost.rule'),
+        putIn: sum`(${before} − ${after}) ÷ ${before}`,
+        gives: { verdict: 'measured' },
       },
       {
-        what: 'Against the loss asked for',
-        rule: `not below ${sayPercent(limit.percent)}`,
-        putIn: told.measured,
-        gives: [told.margin, told.because].filter(Boolean).join('. '),
+        what: coded('against-loss-asked'),
+        rule: coded('not-below', { percent: percent(limit.percent) }),
+        putIn: { verdict: 'measured' },
+        gives: { verdict: 'margin and because' },
       },
     ],
-    restsOn: [resting(start.at, start.mass, 'at the start'), resting(now.at, now.mass, 'now')],
-    assumptions: ['Of one instant with two weights the one is taken by which less was lost.'],
+    restsOn: [resting(start.at, start.mass, 'weighed-at-start'), resting(now.at, now.mass, 'weighed-now')],
+    assumptions: [coded('less-loss-of-one-instant')],
   };
 }

@@ -6,5 +6,5 @@ import type { WeightLossLimit } from './weight-loss-limit';
 
 export const weightLossExplainer: Explainer<WeightLossLimit> = {
   ...undrawn,
-  explain: (limit, told, { series }) => explainWeightLoss(limit, told, governing(series.weights, told)),
+  explain: (limit, verdict, { series }) => explainWeightLoss(limit, governing(series.weights, verdict)),
 };

@@ -18,7 +18,7 @@ export function CalculationView({ title, calculation }: { title: string; calcula
   const sayShared = useSay('shared');
   const say = useSay('calculators');
   const { tell } = useTell();
-  const line = useLines('workings', 'calculations');
+  const line = useLines(['workings', 'calculations']);
   const { given, steps, results, judged, notes, sources, grounds, cautions } = calculation;
   const told = judged.map(({ verdict, limit }) => tell(verdict, limit));
   const says = (stated: Calculation['given'][number]['is']) => line(stated, told[0]);

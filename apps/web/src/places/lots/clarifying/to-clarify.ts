@@ -13,7 +13,7 @@ export type ToClarify = {
 const ofClock = ['in the future', 'clock reset', 'an hour off', 'out of order'];
 
 /** A doubt about a clock is settled by the time, any other by what was read; either word may be given. */
-export const toClarify = (controlPointId: string, { kind, said, readingIds = [] }: CurveFinding): ToClarify => ({
+export const toClarify = (controlPointId: string, { kind, readingIds = [] }: CurveFinding, said: string): ToClarify => ({
   controlPointId,
   said,
   readingIds,

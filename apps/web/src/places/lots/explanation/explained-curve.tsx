@@ -1,19 +1,23 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
 import { Curve } from '../../../ui/curve';
+import { useLines } from '../../../ui/use-lines';
 import { useFigures, useSay } from '../../../ui/voice';
 import { probeName } from '../say/entered';
 import { summaryOf } from './summary-of';
+import { toldDrawing } from './told-drawing';
 
 /** The one drawing of a control point: the same as the lot record prints. */
 export function ExplainedCurve({ name, series, zone }: { name: string; series: ExplainedSeries; zone: string }) {
   const say = useSay('judging');
   const sayEntry = useSay('entries');
   const figures = useFigures();
-  const { unit, probes, surroundings, lines, stages, crossings, lethality, arrival } = series.drawing;
+  const line = useLines(['workings']);
+  const told = toldDrawing(series.drawing, line);
+  const { unit, probes, surroundings, lines, stages, crossings, lethality, arrival } = told;
   return (
     <Curve
       title={say('temperature-of', { point: name })}
-      summary={summaryOf(series.drawing, say, figures)}
+      summary={summaryOf(told, say, figures)}
       unit={unit}
       zone={zone}
       probes={probes.map(({ probe, points }) => ({ label: probe ? probeName(probe, sayEntry) : say('core'), points }))}
@@ -33,9 +37,9 @@ export function ExplainedCurve({ name, series, zone }: { name: string; series: E
           ? {
               title: say('lethality-so-far'),
               unit: 'log₁₀',
-              lines: lethality.map((line) => ({
-                label: line.said,
-                points: line.points.map(({ at, log10 }) => ({ at, value: log10 })),
+              lines: lethality.map((law) => ({
+                label: law.label,
+                points: law.points.map(({ at, log10 }) => ({ at, value: log10 })),
               })),
             }
           : undefined

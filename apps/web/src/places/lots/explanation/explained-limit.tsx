@@ -4,6 +4,7 @@ import { Facts } from '../../../ui/facts';
 import { Moment } from '../../../ui/moment';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
+import { useLines } from '../../../ui/use-lines';
 import { useTell } from '../../../ui/use-tell';
 import { VerdictWords } from '../../../ui/verdict-words';
 import { StampedSheet } from '../../../ui/stamped-sheet';
@@ -11,20 +12,24 @@ import { CalculationSteps } from '../../../ui/calculation-steps';
 import { useSay } from '../../../ui/voice';
 
 type Explained = PointExplained['limits'][number];
+type Steps = Explained['steps'];
 
 /** One limit: the verdict, what it came about by, the records it rests on, what was assumed, and what to do. */
-export function ExplainedLimit({ explained, zone }: { explained: Explained; zone: string }) {
+export function ExplainedLimit({ explained, zone, today }: { explained: Explained; zone: string; today?: number }) {
   const say = useSay('judging');
   const { tell } = useTell();
   const { steps, restsOn, assumptions, rescue, sources, cautions } = explained;
   const verdict = tell(explained.verdict, explained.limit);
+  const line = useLines(['workings', 'explanations'], today);
+  const says = (part: Steps[number]['what'], of?: Explained['verdict']) => line(part, of ? tell(of, explained.limit) : verdict);
+  const remarks = assumptions.map((remark) => says(remark));
   return (
     <StampedSheet title={verdict.limit}>
       <VerdictWords verdict={verdict} size="large" />
       {rescue.length > 0 && (
         <div>
           <h3>{say('rescue')}</h3>
-          <Notes notes={rescue} />
+          <Notes notes={rescue.map((remark) => says(remark))} />
         </div>
       )}
       <Facts
@@ -37,18 +42,30 @@ export function ExplainedLimit({ explained, zone }: { explained: Explained; zone
       />
       <div>
         <h3>{say('working')}</h3>
-        <CalculationSteps steps={steps} of={say('working-of', { limit: verdict.limit })} />
+        <CalculationSteps
+          steps={steps.map(({ what, rule, putIn, gives, of }) => ({
+            what: says(what, of),
+            rule: says(rule, of),
+            putIn: says(putIn, of),
+            gives: says(gives, of),
+          }))}
+          of={say('working-of', { limit: verdict.limit })}
+        />
       </div>
       {restsOn.length > 0 && (
         <div>
           <h3>{say('records-it-rests-on')}</h3>
-          <RestsOn restsOn={restsOn} zone={zone} of={verdict.limit} />
+          <RestsOn
+            restsOn={restsOn.map(({ is, role, of, ...record }) => ({ ...record, is: says(is, of), role: says(role, of) }))}
+            zone={zone}
+            of={verdict.limit}
+          />
         </div>
       )}
       {assumptions.length > 0 && (
         <div>
           <h3>{say('assumed')}</h3>
-          <Notes notes={assumptions} />
+          <Notes notes={remarks} />
         </div>
       )}
       <div>
@@ -57,14 +74,16 @@ export function ExplainedLimit({ explained, zone }: { explained: Explained; zone
       </div>
       <Caution>
         {cautions.map((caution) => (
-          <p key={caution}>{caution}</p>
+          <p key={caution.code}>{says(caution)}</p>
         ))}
       </Caution>
     </StampedSheet>
   );
 }
 
-function RestsOn({ restsOn, zone, of }: { restsOn: Explained['restsOn']; zone: string; of: string }) {
+type Record = { id?: string; at?: number; probe?: string; is: string; role: string };
+
+function RestsOn({ restsOn, zone, of }: { restsOn: Record[]; zone: string; of: string }) {
   const say = useSay('judging');
   const isTimed = restsOn.some(({ at }) => at !== undefined);
   const isProbed = restsOn.some(({ probe }) => probe);
@@ -76,7 +95,7 @@ function RestsOn({ restsOn, zone, of }: { restsOn: Explained['restsOn']; zone: s
       rowKey={({ id, role, at }) => `${id} ${role} ${at}`}
       columns={[
         { head: say('role'), cell: ({ role }) => role },
-        { head: say('recorded'), cell: ({ said }) => <strong>{said}</strong> },
+        { head: say('recorded'), cell: ({ is }) => <strong>{is}</strong> },
         ...(isTimed ? [{ head: say('taken'), cell: ({ at }: { at?: number }) => at !== undefined && <Moment at={at} zone={zone} /> }] : []),
         ...(isProbed ? [{ head: say('probe'), cell: ({ probe }: { probe?: string }) => probe }] : []),
       ]}

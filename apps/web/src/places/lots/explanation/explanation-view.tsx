@@ -14,6 +14,7 @@ import { Findings } from './findings';
 import { GrowthEstimate } from './growth-estimate';
 import { LethalitySupport } from './lethality-support';
 import { NothingYet } from './nothing-yet';
+import { useOneDay } from './use-one-day';
 import { standing } from './standing';
 import { Warning } from './warning';
 
@@ -24,6 +25,7 @@ export function ExplanationView({ explained }: { explained: PointExplained }) {
   const { zone } = useShop();
   const { lotId, controlPointId, lotCode, productName, name, takenAs, limits, series } = explained;
   useNameOnPaper(productName, lotCode, say('on-paper', { point: name }));
+  const today = useOneDay(series, zone);
   const { state, code, because } = standing(explained, useTell().tell);
   return (
     <Stack gap="wide">
@@ -46,7 +48,7 @@ export function ExplanationView({ explained }: { explained: PointExplained }) {
       {series && <ExplainedCurve name={name} series={series} zone={zone} />}
       {series?.forecast && <Warning forecast={series.forecast} zone={zone} />}
       {limits.map((limit) => (
-        <ExplainedLimit key={limit.limitId} explained={limit} zone={zone} />
+        <ExplainedLimit key={limit.limitId} explained={limit} zone={zone} today={today} />
       ))}
       {series && <Findings series={series} zone={zone} />}
       {series?.lethality && <LethalitySupport lethality={series.lethality} />}

@@ -1,12 +1,15 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
+import { wordFor } from '@larderbook/haccp';
 import { Section } from '../../../ui/section';
 import { Table } from '../../../ui/table';
+import { useLines } from '../../../ui/use-lines';
 import { useClock, useSay } from '../../../ui/voice';
 import { probeName } from '../say/entered';
 
 /** What is odd about the readings, how the judges treat it, and what to do: nothing is mended. */
 export function Findings({ series: { findings, used, leftOut }, zone }: { series: ExplainedSeries; zone: string }) {
   const say = useSay('judging');
+  const line = useLines(['findings']);
   const sayEntry = useSay('entries');
   const read = say('used-left-out', { used, out: leftOut });
   if (used + leftOut === 0) return null;
@@ -25,15 +28,16 @@ export function Findings({ series: { findings, used, leftOut }, zone }: { series
             caption={say('found-in-readings')}
             captionUnseen
             rows={findings}
-            rowKey={({ kind, from, said }) => `${kind} ${from} ${said}`}
+            rowKey={({ kind, from, found }) => `${kind} ${from} ${line(found)}`}
             columns={[
               {
                 head: say('found'),
-                cell: ({ said, probe }) => (probe ? say('probe-found', { probe: probeName(probe, sayEntry), found: said }) : said),
+                cell: ({ found, probe }) =>
+                  probe ? say('probe-found', { probe: probeName(probe, sayEntry), found: line(found) }) : line(found),
               },
               { head: say('from-to'), cell: ({ from, to }) => <FromTo from={from} to={to} zone={zone} /> },
-              { head: say('how-it-is-judged'), cell: ({ treatment }) => treatment },
-              { head: say('what-to-do'), cell: ({ whatToDo }) => whatToDo },
+              { head: say('how-it-is-judged'), cell: ({ treatment }) => line(wordFor('treated', treatment)) },
+              { head: say('what-to-do'), cell: ({ whatToDo }) => line(whatToDo) },
             ]}
           />
         </>

@@ -1,9 +1,9 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
+import { wordFor } from '@larderbook/haccp';
 import { Caution } from '../../../ui/caution';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
 import { useLines } from '../../../ui/use-lines';
-import { useTell } from '../../../ui/use-tell';
 import { StampedSheet } from '../../../ui/stamped-sheet';
 import { useSay } from '../../../ui/voice';
 
@@ -13,34 +13,36 @@ type Growth = NonNullable<ExplainedSeries['growth']>;
 export function GrowthEstimate({ growth }: { growth: Growth }) {
   const say = useSay('judging');
   const { as, estimate, undetermined, claim, notes, underCure, cautions } = growth;
-  const { tellRemark } = useTell();
+  const line = useLines(['workings']);
   return (
     <StampedSheet title={say('growth')} stamp={say('screening')}>
       {underCure && (
         <div>
           <p>
-            <strong>{underCure.because}</strong>
+            <strong>{line(underCure.because)}</strong>
           </p>
-          <p>{underCure.next}</p>
+          <p>{line(underCure.next)}</p>
         </div>
       )}
       {estimate && (
         <p>
           {as !== 'uncured' && `${say('worst-case')} `}
-          <strong>{estimate.said}</strong>
+          <strong>{line(estimate.found)}</strong>
         </p>
       )}
       {undetermined && (
         <p>
-          {undetermined.because} {undetermined.next}
+          {line(undetermined.because)} {line(undetermined.next)}
         </p>
       )}
-      <Notes notes={[claim, ...(estimate?.unseen ?? []).map((where) => say('growth-goes-on', { where })), ...notes.map(tellRemark)]} />
+      <Notes
+        notes={[claim, ...(estimate?.unseen ?? []).map((where) => wordFor('growth-goes-on', where)), ...notes].map((each) => line(each))}
+      />
       {underCure && <Published published={underCure.published} />}
       {estimate && <SourceList sources={[estimate.source]} />}
       <Caution>
         {cautions.map((caution) => (
-          <p key={caution}>{caution}</p>
+          <p key={caution.code}>{line(caution)}</p>
         ))}
       </Caution>
     </StampedSheet>
@@ -49,7 +51,7 @@ export function GrowthEstimate({ growth }: { growth: Growth }) {
 
 function Published({ published }: { published: NonNullable<Growth['underCure']>['published'] }) {
   const say = useSay('judging');
-  const line = useLines('workings');
+  const line = useLines(['workings']);
   return (
     <Table
       caption={say('published-cured')}

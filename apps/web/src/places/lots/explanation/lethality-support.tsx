@@ -1,7 +1,9 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
+import { wordFor } from '@larderbook/haccp';
 import { Notes, SourceList } from '../../../ui/notes';
 import { Table } from '../../../ui/table';
 import { StampedSheet } from '../../../ui/stamped-sheet';
+import { useLines } from '../../../ui/use-lines';
 import { useFigures, useSay } from '../../../ui/voice';
 
 type Lethality = NonNullable<ExplainedSeries['lethality']>;
@@ -11,20 +13,21 @@ export function LethalitySupport({ lethality }: { lethality: Lethality }) {
   const say = useSay('judging');
   const figure = useFigures();
   const celsius = (value: number) => figure.quantity({ value, unit: '°C' });
-  const { label, judgedBy, figures, rowsInAll, conditions } = lethality;
+  const line = useLines(['workings']);
+  const { judgedBy, figures, rowsInAll, conditions } = lethality;
   const sources = figures
     .map(({ source }) => source)
     .filter(({ citation }, index, all) => all.findIndex((other) => other.citation === citation) === index);
   return (
-    <StampedSheet title={say('lethality')} stamp={label}>
-      <p>{say('table-decides', { by: judgedBy })}</p>
+    <StampedSheet title={say('lethality')} stamp={say('support-only')}>
+      <p>{say('table-decides', { by: line(wordFor('judged-by', judgedBy)) })}</p>
       <Table
         caption={say('lethality-by-set')}
         captionUnseen
         rows={figures}
         rowKey={({ name, floorCelsius, probe }) => `${name} ${floorCelsius} ${probe}`}
         columns={[
-          { head: say('in-all'), cell: ({ said, probe }) => (probe ? say('probe-found', { probe, found: said }) : said) },
+          { head: say('in-all'), cell: ({ found, probe }) => (probe ? say('probe-found', { probe, found: line(found) }) : line(found)) },
           { head: say('organism'), cell: ({ organism }) => organism },
           {
             head: 'D',
@@ -39,7 +42,9 @@ export function LethalitySupport({ lethality }: { lethality: Lethality }) {
           { head: say('counted-from'), cell: ({ floorCelsius }) => celsius(floorCelsius), oneLine: true },
         ]}
       />
-      <Notes notes={[...rowsInAll.map((row) => say('time-in-all', { row })), ...conditions]} />
+      <Notes
+        notes={[...rowsInAll.map((row) => line({ code: 'time-in-all', figures: { row } })), ...conditions.map((each) => line(each))]}
+      />
       <SourceList sources={sources} />
     </StampedSheet>
   );

@@ -13,6 +13,7 @@ const empty = {
   stages: [],
   crossings: [],
   lethality: [],
+  arrival: undefined,
 };
 
 test('a drawing is said in sentences', () => {
@@ -33,7 +34,7 @@ test('a drawing is said in sentences', () => {
         lines: [{ label: '80 °F', value: 80 }],
         stages: [{ label: '130 → 80 °F', startAt: 0, kind: 'missed' }],
         crossings: [{ label: '130 °F', value: 130, after: 0, by: 1, straight: 0.5 }],
-        arrival: { label: '40 °F', value: 40, state: 'at risk' },
+        arrival: { label: '40 °F', value: 40, state: 'at risk' as const },
       },
       say,
       figures,

@@ -1,11 +1,11 @@
-import type { DrawingReply } from '@larderbook/contracts';
 import type { SayOf } from '@larderbook/messages';
 import type { useFigures } from '../../../ui/voice';
+import type { ToldDrawing } from './told-drawing';
 
 type Figures = Pick<ReturnType<typeof useFigures>, 'quantity'>;
 
 /** What the drawing shows, in sentences: read out instead of it. */
-export function summaryOf(drawing: DrawingReply, say: SayOf<'judging'>, figures: Figures): string {
+export function summaryOf(drawing: ToldDrawing, say: SayOf<'judging'>, figures: Figures): string {
   const { unit, probes, lines, stages, crossings, arrival } = drawing;
   const figure = (value: number): string => figures.quantity({ value: Math.round(value * 10) / 10, unit });
   const curves = probes.flatMap(({ probe, points }) => {

@@ -1,11 +1,12 @@
 import type { Lot } from '@larderbook/contracts';
+import type { LinePart } from '@larderbook/haccp';
 import type { Span } from './stretch';
 
 /** A stage as a band down the margin: the time it has taken, and the time it has left. */
 export type Band = Span & {
   id: string;
   controlPointId: string;
-  label: string;
+  label: LinePart;
   kind: 'met' | 'missed' | 'undetermined' | 'running';
   /** The reading that decided it; absent while none has. */
   decidedAt?: number;
@@ -25,7 +26,7 @@ export function bandsOf(lot: Lot, now: number): Band[] {
       const stopped = endAt ?? (endedAt === undefined ? undefined : Date.parse(endedAt));
       const to = stopped ?? Math.max(now, deadline ?? now);
       return {
-        id: `${controlPoint.controlPointId} ${limitId} ${label}`,
+        id: `${controlPoint.controlPointId} ${limitId} ${startAt}`,
         controlPointId: controlPoint.controlPointId,
         label,
         kind,

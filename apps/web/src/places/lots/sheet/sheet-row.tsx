@@ -4,6 +4,7 @@ import { Button } from '../../../ui/button';
 import { Moment } from '../../../ui/moment';
 import { Status } from '../../../ui/status';
 import { timeLeft, writeTimeLeft } from '../../../ui/time-left';
+import { useLines } from '../../../ui/use-lines';
 import { useSay } from '../../../ui/voice';
 import css from './day-sheet.module.css';
 import { isDecidedIn } from './decided-in';
@@ -27,6 +28,7 @@ type SheetRowViewProps = {
 /** One row of the day sheet: its stretch of the margin, its moment, and what stands on it. */
 export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: SheetRowViewProps) {
   const say = useSay('day-sheet');
+  const line = useLines([]);
   const { zone } = useShop();
   const isAfterDay = row.kind === 'due' && row.due.by === undefined;
   return (
@@ -43,7 +45,7 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
           .filter(({ from }) => beginsIn(row, from))
           .map(({ id, label }) => (
             <p key={id} className={css.stage}>
-              {say('stage-begins', { stage: label })}
+              {say('stage-begins', { stage: line(label) })}
             </p>
           ))}
         {drawing.bands
@@ -59,9 +61,10 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
 /** A stage is judged by the reading that ends it, and its word stands beside that one. */
 function StageWord({ band: { label, kind } }: { band: Band }) {
   const say = useSay('day-sheet');
+  const line = useLines([]);
   return (
     <p className={css.stage} data-kind={kind}>
-      {say(`stage-${kind}`, { stage: label })}
+      {say(`stage-${kind}`, { stage: line(label) })}
     </p>
   );
 }
