@@ -1,11 +1,11 @@
-import { Dexie, type EntityTable } from 'dexie';
+import { Dexie, type DexieOptions, type EntityTable } from 'dexie';
 import type { Entry, OutboxStore } from './entry';
 
 type Row = Entry & { order: number };
 
-/** The outbox in this device's IndexedDB; rows keep the order in which they were made. */
-export function deviceStore(): OutboxStore {
-  const db = new Dexie('larderbook-outbox') as Dexie & { entries: EntityTable<Row, 'order'> };
+/** The outbox in this device's IndexedDB, or the one given; rows keep the order in which they were made. */
+export function deviceStore(indexedDb?: Pick<DexieOptions, 'indexedDB' | 'IDBKeyRange'>): OutboxStore {
+  const db = new Dexie('larderbook-outbox', indexedDb) as Dexie & { entries: EntityTable<Row, 'order'> };
   db.version(1).stores({ entries: '++order, &id' });
   const { entries } = db;
   return {

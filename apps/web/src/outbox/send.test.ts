@@ -123,12 +123,6 @@ test('another person’s entries wait for that person', async () => {
   expect([...shop.rows.keys()]).toEqual(['1']);
 });
 
-test('keeping the same entry twice keeps it once', async () => {
-  const shop = aShop([anEntry('1', { what: 'first' })]);
-  await shop.store.add(anEntry('1', { what: 'second' }));
-  expect(shop.rows.get('1')).toMatchObject({ what: 'first' });
-});
-
 function aSender(shop: ReturnType<typeof aShop>) {
   const pauses: number[] = [];
   const timers: (() => void)[] = [];
