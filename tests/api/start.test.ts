@@ -2,7 +2,6 @@ import { once } from 'node:events';
 import { chmodSync, chownSync, existsSync, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { connect, createServer, type AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { bornAt } from '../../apps/api/src/platform/running-process';
 import { aPlace, inAPlace, type Place } from '../support/a-place';
@@ -92,9 +91,9 @@ describe.concurrent('starting', () => {
   test(
     'stopped while it is still starting, leaves nothing running and starts the next time',
     inAPlace(async (place) => {
-      for (const moment of [150, 600, 1_000]) {
+      for (const made of ['larderbook.lock', 'postgres/PG_VERSION', 'postgres/postmaster.pid']) {
         const program = place.start();
-        await wait(moment);
+        await expect.poll(() => place.has(made), { interval: 5, timeout: 20_000 }).toBe(true);
         await program.stop('SIGTERM');
         expect(program.said().err).toBe('');
         expect(place.has('postgres/postmaster.pid')).toBe(false);
