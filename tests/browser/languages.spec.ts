@@ -2,7 +2,7 @@ import { expect, test } from '../support/in-a-browser';
 import { signIn } from './steps/sign-in';
 import { password } from '../builders/a-shop';
 import { englishOn, toldTo } from './looks/english-on';
-import { faultsOfPage, sideways } from './looks/faults-of-page';
+import { faultsOfPage, misfits } from './looks/faults-of-page';
 
 test.use({ locale: 'es-MX', mayLog: /401 \(Unauthorized\)/ });
 
@@ -77,7 +77,7 @@ for (const [address, openers] of Object.entries(walk)) {
     await expect.poll(() => englishOn(page, told)).toEqual([]); // what the server told is read as it arrives
     for (const width of [360, 768]) {
       await page.setViewportSize({ width, height: 1024 });
-      expect(await sideways(page)).toEqual([]);
+      expect(await misfits(page)).toEqual([]);
     }
     for (const opener of openers) {
       await page.getByRole('button', { name: opener }).first().click();

@@ -4,7 +4,7 @@ import { done } from '../builders/a-shop';
 import { ownLimits } from '../builders/own-limits';
 import { ask } from '../support/ask';
 import { expect, test } from '../support/in-a-browser';
-import { faultsOfPage, sideways } from './looks/faults-of-page';
+import { faultsOfPage, misfits } from './looks/faults-of-page';
 import { tapOnTo } from './steps/tap-on-to';
 
 test('an own limit is written on a tablet, and a plan is held to it', async ({ page, kitchen, shop, signedIn }) => {
@@ -39,7 +39,7 @@ test('an own limit is written on a tablet, and a plan is held to it', async ({ p
   expect(await faultsOfPage(page)).toEqual([]);
 
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await sideways(page)).toEqual([]);
+  expect(await misfits(page)).toEqual([]);
   await page.setViewportSize({ width: 768, height: 1024 });
 
   await page.reload();
@@ -95,7 +95,7 @@ test('the next edition goes on from the last one, and is laid beside it', async 
   await expect(added.getByText('Cold holding')).toBeVisible();
   expect(await faultsOfPage(page)).toEqual([]);
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await sideways(page)).toEqual([]);
+  expect(await misfits(page)).toEqual([]);
 });
 
 test('whoever is not the owner reads limits of the shop’s own and writes none', async ({ page, shop, signedIn }) => {

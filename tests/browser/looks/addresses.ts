@@ -7,10 +7,13 @@ import { done } from '../../builders/a-shop';
 import { ask } from '../../support/ask';
 import type { Demonstration } from '../../support/in-a-browser-demonstration';
 
+const table = readFileSync(join(projectRoot, 'apps/web/src/app/routes.tsx'), 'utf8');
+const addressesIn = (pattern: RegExp) => [...table.matchAll(pattern)].map(([, address = '']) => address);
+
 /** Every route of the web, as its own table has them. */
-export const routes = [...readFileSync(join(projectRoot, 'apps/web/src/app/routes.tsx'), 'utf8').matchAll(/^ {2}place\('([^']+)'/gm)].map(
-  ([, route = '']) => route,
-);
+export const routes = addressesIn(/^ {2}place\(\s*'([^']+)'/gm);
+if (routes.length !== addressesIn(/^ {2}place\(/gm).length)
+  throw new Error('A route of the web is written so that its address is not found.');
 
 /** What the names in a route may stand for in the demonstration: one address for each state worth looking at. */
 export type Ids = Record<string, string[]>;

@@ -6,11 +6,16 @@ const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'
 
 /** What a person would stumble over on the page as it stands, at the width it has: nothing, on a good page. */
 export async function faultsOfPage(page: Page): Promise<string[]> {
-  return [...(await sideways(page)), ...(await page.evaluate(smallTargets)), ...(await barriers(page))];
+  return [...(await misfits(page)), ...(await barriers(page))];
 }
 
-/** Sideways scrolling of the whole page; a table may scroll in its own frame. */
-export async function sideways(page: Page): Promise<string[]> {
+/** What depends on the width: sideways scrolling of the whole page, and what is too small to be tapped. */
+export async function misfits(page: Page): Promise<string[]> {
+  return [...(await sideways(page)), ...(await page.evaluate(smallTargets))];
+}
+
+/** A table may scroll in its own frame. */
+async function sideways(page: Page): Promise<string[]> {
   const [width = 0, sight = 0] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
   return width > sight ? [`the page is ${width} px wide in a window of ${sight} px`] : [];
 }
