@@ -41,6 +41,7 @@ export default defineConfig({
   reporter: 'list',
   use: {
     browserName: 'chromium',
+    actionTimeout: 20_000, // a button that is not there fails by its name, not by the time of the whole test
     launchOptions: await browser(),
     locale: 'en-US',
     timezoneId: 'America/Chicago',

@@ -1,6 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-
-const named: Record<string, string> = { '.': 'Decimal point', '-': 'Minus' };
+import { speaking } from './words';
 
 /** One number on the keypad's display, and the button that takes it. */
 export async function keyIn(page: Page, label: string, figures: string, save = 'Save'): Promise<void> {
@@ -9,7 +8,9 @@ export async function keyIn(page: Page, label: string, figures: string, save = '
 }
 
 /** The same with wet hands: key by key, each until it shows. */
-export async function tapIn(page: Page, label: string, figures: string, save = 'Save'): Promise<void> {
+export async function tapIn(page: Page, label: string, figures: string, speaks = speaking('en')): Promise<void> {
+  const say = speaks('recording');
+  const named: Record<string, string> = { '.': say('decimal-point'), '-': say('minus') };
   const display = page.getByRole('textbox', { name: label });
   for (const [i, figure] of [...figures].entries()) {
     await expect(async () => {
@@ -17,5 +18,5 @@ export async function tapIn(page: Page, label: string, figures: string, save = '
       await expect(display).toHaveValue(figures.slice(0, i + 1), { timeout: 100 });
     }).toPass();
   }
-  await page.getByRole('button', { name: save, exact: true }).click();
+  await page.getByRole('button', { name: speaks('shared')('save'), exact: true }).click();
 }

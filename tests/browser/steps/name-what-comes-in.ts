@@ -1,27 +1,44 @@
 import { expect, type Page } from '@playwright/test';
+import type { Speaks } from './words';
+
+export type Goods = { supplier: string; meat: string; salt: string };
 
 /** A supplier, a meat and a curing salt, as the owner of a new shop describes them. */
-export async function nameWhatComesIn(page: Page): Promise<void> {
+export async function nameWhatComesIn(page: Page, { supplier, meat, salt }: Goods, speaks: Speaks): Promise<void> {
+  const [say, sayShared] = [speaks('items'), speaks('shared')];
+  const save = () => page.getByRole('button', { name: sayShared('save') }).click();
+  const known = (name: string) => expect(page.getByRole('rowheader', { name }).first()).toBeVisible();
+  const name = page.getByLabel(say('name'), { exact: true });
+
   await page.goto('/receiving/suppliers');
-  await page.getByRole('button', { name: 'Add a supplier' }).first().click();
-  await page.getByLabel('Name').fill('Hollow Holt Meats');
-  await page.getByLabel('Establishment number').fill('Est. 00981-X');
-  await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByRole('rowheader', { name: 'Hollow Holt Meats' })).toBeVisible();
+  await page
+    .getByRole('button', { name: say('add-supplier') })
+    .first()
+    .click();
+  await name.fill(supplier);
+  await page.getByLabel(say('establishment-number')).fill('Est. 00981-X');
+  await save();
+  await known(supplier);
 
-  await page.getByRole('link', { name: 'Items' }).click();
-  await page.getByRole('button', { name: 'Add an item' }).first().click();
-  await page.getByLabel('Name').fill('Pork leg');
-  await page.getByRole('radio', { name: /^Meat/ }).check();
-  await page.getByLabel('Species').selectOption('pork');
-  await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByRole('rowheader', { name: 'Pork leg' })).toBeVisible();
+  await page.getByRole('link', { name: say('items') }).click();
+  await page
+    .getByRole('button', { name: say('add-item') })
+    .first()
+    .click();
+  await name.fill(meat);
+  await page.getByRole('radio', { name: new RegExp(`^${say('kind-meat')}`) }).check();
+  await page.getByLabel(say('species')).selectOption('pork');
+  await save();
+  await known(meat);
 
-  await page.getByRole('button', { name: 'Add an item' }).first().click();
-  await page.getByLabel('Name').fill('Curing salt 6.25 %, fine');
-  await page.getByRole('radio', { name: /^Ingredient/ }).check();
-  await page.getByLabel('Restricted substance in it').selectOption('sodium nitrite');
+  await page
+    .getByRole('button', { name: say('add-item') })
+    .first()
+    .click();
+  await name.fill(salt);
+  await page.getByRole('radio', { name: new RegExp(`^${say('kind-ingredient')}`) }).check();
+  await page.getByLabel(say('restricted-in-it')).selectOption('sodium nitrite');
   await page.getByRole('button', { name: '6.25 %', exact: true }).click();
-  await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByRole('rowheader', { name: 'Curing salt 6.25 %, fine' })).toBeVisible();
+  await save();
+  await known(salt);
 }
