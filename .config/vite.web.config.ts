@@ -4,13 +4,14 @@ import { defineConfig } from 'vite';
 import { precompress } from './precompress.ts';
 import { keepPages } from './web/keep-pages.ts';
 import { preloadTextFace } from './web/preload-text-face.ts';
+import { readMessages } from './web/read-messages.ts';
 
 const web = fileURLToPath(new URL('../apps/web', import.meta.url));
 const api = process.env.LARDERBOOK_API ?? 'http://127.0.0.1:4180';
 
 export default defineConfig({
   root: web,
-  plugins: [react(), preloadTextFace, keepPages, precompress],
+  plugins: [react(), readMessages, preloadTextFace, keepPages, precompress],
   server: { proxy: { '/api': api } },
   preview: { proxy: { '/api': api } },
   build: {

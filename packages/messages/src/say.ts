@@ -3,6 +3,7 @@ import { clockFor } from './figures/clock';
 import { writeList } from './figures/write-list';
 import { writeQuantity } from './figures/write-quantity';
 import type { ParametersOf } from './parameters';
+import { SYNTAX } from './syntax';
 import type { Instant, Value } from './value';
 import { localeOf, type Voice } from './voice';
 
@@ -18,12 +19,16 @@ export type Say<W extends Words> = <Code extends keyof W & string>(code: Code, .
 /** Speaks the words of a place in one voice. */
 export function say<const W extends Words>(words: W, voice: Voice): Say<W> {
   const read = messagesOf(words, localeOf(voice));
-  return (code, ...[values]) => String(read(code).format(written((values ?? {}) as Record<string, Value>, voice)));
+  return (code, ...[values]) => {
+    const text: unknown = words[code];
+    if (typeof text === 'string' && !SYNTAX.test(text)) return text;
+    return String(read(code).format(written((values ?? {}) as Record<string, Value>, voice)));
+  };
 }
 
 const known = new WeakMap<Words, Map<string, IntlMessageFormat>>();
 
-/** Each message of a place is read once for each locale, which takes longer than saying it. */
+/** Each message is read once for each locale, which takes longer than saying it; built pages hold them read already. */
 function messagesOf(words: Words, locale: string): (code: string) => IntlMessageFormat {
   const messages = known.get(words) ?? new Map<string, IntlMessageFormat>();
   known.set(words, messages);

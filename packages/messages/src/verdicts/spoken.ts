@@ -31,7 +31,15 @@ export function spoken(words: Words, voice: Voice, today?: number): Spoken {
 
 type Text = { key: string; asks: string[] };
 
+const known = new WeakMap<Words, ReadonlyMap<string, Text[]>>();
+
 function textsByCode(words: Words): ReadonlyMap<string, Text[]> {
+  const texts = known.get(words) ?? sortedOut(words);
+  known.set(words, texts);
+  return texts;
+}
+
+function sortedOut(words: Words): ReadonlyMap<string, Text[]> {
   const texts = new Map<string, Text[]>();
   for (const key of Object.keys(words)) {
     const [code = '', ...asks] = key.split('+');

@@ -1,0 +1,2 @@
+/** What makes a message more than the text itself. */
+export const SYNTAX = /[{<']/;
