@@ -15,11 +15,18 @@ const anHour = 60 * 60_000;
 /** The day of the story began ten hours ago; the tablet's clock goes through it. */
 const dayBegan = Date.now() - 10 * anHour;
 const salt = 'Curing salt 6.25 %, fine';
+/** What the people of each shop call their goods, suppliers and customers. */
+const named = {
+  en: { product: 'Ring sausage', code: 'RING', meat: 'Pork leg', supplier: 'Hollow Holt Meats', customer: 'Fenwick Deli' },
+  es: { product: 'Salchicha en aro', code: 'ARO', meat: 'Pierna de cerdo', supplier: 'Carnes Vallehondo', customer: 'Fonda Tejocote' },
+};
 
 for (const language of Object.keys(locales) as Language[]) {
   test.describe(`on a tablet held upright, set to ${language}`, () => {
     test.use({ locale: locales[language] });
     const speaks = speaking(language);
+    const supplierLot = `HH-2291-${language}`;
+    const { product, meat, supplier, customer } = named[language];
     const [save, next, done] = [speaks('shared')('save'), speaks('shared')('next'), speaks('shared')('done')];
     /** What the plan to start from calls its control points, in the language of whoever began it. */
     const sayStarter = speaks('starter-plans');
@@ -33,7 +40,7 @@ for (const language of Object.keys(locales) as Language[]) {
 
       await test.step('the owner names what comes in and who brings it', async () => {
         await signedIn(shop.owner);
-        await nameWhatComesIn(page, speaks);
+        await nameWhatComesIn(page, { supplier, meat, salt }, speaks);
       });
 
       await test.step('a product gets its formula, and the ppm of its curing salt stands beside the percentage', async () => {
@@ -43,17 +50,17 @@ for (const language of Object.keys(locales) as Language[]) {
           .getByRole('button', { name: say('add') })
           .first()
           .click();
-        await page.getByLabel(say('name'), { exact: true }).fill('Ring sausage');
-        await page.getByLabel(say('code'), { exact: true }).fill(`RING${language.toUpperCase()}`);
+        await page.getByLabel(say('name'), { exact: true }).fill(product);
+        await page.getByLabel(say('code'), { exact: true }).fill(named[language].code);
         await page.getByRole('radio', { name: say('process-cured-smoked-cooked') }).check();
         await page.getByLabel(say('of-species'), { exact: true }).selectOption('pork');
         await page.getByLabel(say('use-by')).fill('21');
         await page.getByLabel(say('storage')).fill('Keep refrigerated at or below 40 °F.');
         await tap(save);
-        await expect(page.getByRole('heading', { name: 'Ring sausage', level: 1 })).toBeVisible();
+        await expect(page.getByRole('heading', { name: product, level: 1 })).toBeVisible();
 
         await page.getByRole('link', { name: sayFormula('write') }).click();
-        await page.getByRole('combobox', { name: sayFormula('numbered-meat', { number: '1' }) }).selectOption('Pork leg');
+        await page.getByRole('combobox', { name: sayFormula('numbered-meat', { number: '1' }) }).selectOption(meat);
         const percent = page.getByLabel(sayFormula('of-the-meat-block'));
         await percent.first().fill('100');
         await tap(sayFormula('add-ingredient'));
@@ -70,7 +77,7 @@ for (const language of Object.keys(locales) as Language[]) {
       await test.step('its plan is started from published figures, saved, and signed', async () => {
         const [say, sayDraft, sayPoint] = [speaks('plans'), speaks('plan-drafts'), speaks('plan-points')];
         await page.goto('/products');
-        await page.getByRole('link', { name: 'Ring sausage' }).last().click();
+        await page.getByRole('link', { name: product }).click();
         await page.getByRole('link', { name: speaks('products')('start-a-plan') }).click();
         await page.getByRole('button', { name: sayStarter('cured-smoked-and-cooked-sausage') }).click();
         await page.getByRole('link', { name: sayStarter('cure-accelerator-erythorbate') }).click();
@@ -93,12 +100,12 @@ for (const language of Object.keys(locales) as Language[]) {
         await signedIn(shop.operator);
         await at(0);
         await page.goto('/receiving/new');
-        await tap(/^Pork leg/);
-        await tap(/^Hollow Holt Meats/);
-        await page.getByLabel(say('supplier-lot')).fill(`HH-2291-${language}`);
+        await page.getByRole('button', { name: meat }).click();
+        await page.getByRole('button', { name: supplier }).click();
+        await page.getByLabel(say('supplier-lot')).fill(supplierLot);
         await tap(next);
         await keyIn(page, say('weight'), '60', next);
-        await keyIn(page, 'Pork leg', '37.5', next);
+        await keyIn(page, meat, '37.5', next);
         await expect(page.getByText(speaks('shared')('met'), { exact: true })).toBeVisible();
         await tap(say('accept-delivery'));
         await expect(page.getByText(say('write-number'))).toBeVisible();
@@ -108,18 +115,12 @@ for (const language of Object.keys(locales) as Language[]) {
       await test.step('the lot is started and its meat goes in, as taken and as trimmed', async () => {
         await at(0.1);
         await page.goto('/lots/new');
-        await page
-          .getByRole('button', { name: /^Ring sausage/ })
-          .last()
-          .click();
+        await page.getByRole('button', { name: product }).click();
         await tap(say('start-the-lot'));
-        await doNext(page, say('put-in-item', { item: 'Pork leg' }), say('put-in-meat'));
+        await doNext(page, say('put-in-item', { item: meat }), say('put-in-meat'));
         lot = { url: page.url(), code: (await page.getByRole('heading', { level: 1 }).innerText()).split(' ')[0] ?? '' };
 
-        await page
-          .getByRole('button', { name: /Pork leg, 60 lb/ })
-          .last()
-          .click();
+        await page.getByRole('button', { name: sayForm('item-left', { item: meat, weight: '60 lb' }) }).click();
         await keyIn(page, sayForm('weight-taken'), '52', sayForm('next-trimming'));
         await keyIn(page, sayForm('trimmed-meat'), '50', save);
         await expect(page.getByText(sayForm('meat-block-now', { weight: '50 lb' }))).toBeVisible();
@@ -227,17 +228,17 @@ for (const language of Object.keys(locales) as Language[]) {
         await page.clock.setSystemTime(Date.now()); // not before the review, by the book's own clock
         await page.goto('/shipping/new');
         await tap(sayShipping('new-customer'));
-        await page.getByLabel(speaks('items')('name'), { exact: true }).fill('Fenwick Deli');
+        await page.getByLabel(speaks('items')('name'), { exact: true }).fill(customer);
         await page.getByLabel(speaks('items')('address')).fill('2 Tanner Street, Fenwick');
         await page.getByLabel(speaks('items')('contact')).fill('The counter, extension 2');
         await tap(save);
-        await page.getByRole('button', { name: 'Ring sausage' }).last().click();
+        await page.getByRole('button', { name: product }).click();
         await keyIn(page, sayShipping('how-many'), '25', sayShipping('put-on'));
         await tap(sayShipping('that-is-all'));
         await page.getByLabel(sayShipping('document')).fill('DN-71');
         await tap(sayShipping('ship-now'));
         await expect(
-          page.getByRole('heading', { name: around(sayShipping('is-recorded', { number: '…', name: 'Fenwick Deli' })) }),
+          page.getByRole('heading', { name: around(sayShipping('is-recorded', { number: '…', name: customer })) }),
         ).toBeVisible();
       });
 
@@ -245,10 +246,10 @@ for (const language of Object.keys(locales) as Language[]) {
         const sayTrace = speaks('trace');
         await signedIn(shop.owner);
         await page.goto('/trace');
-        await page.getByLabel(sayTrace('find')).fill(`HH-2291-${language}`);
-        await page.getByRole('link', { name: /Pork leg/ }).click();
+        await page.getByLabel(sayTrace('find')).fill(supplierLot);
+        await page.getByRole('link', { name: new RegExp(meat) }).click();
         await expect(page.getByText(sayTrace('shipped-to', { packages: 25, customers: 1 }))).toBeVisible();
-        await expect(page.getByRole('region', { name: sayTrace('customers-to-call') }).getByText('Fenwick Deli')).toBeVisible();
+        await expect(page.getByRole('region', { name: sayTrace('customers-to-call') }).getByText(customer)).toBeVisible();
         await expect(
           page
             .getByRole('region', { name: sayTrace('mass-balance') })
@@ -261,14 +262,14 @@ for (const language of Object.keys(locales) as Language[]) {
         await page.getByRole('link', { name: lot.code }).last().click();
         await expect(page.getByText(sayTrace('of-packing'))).toBeVisible();
         const behind = page.getByRole('region', { name: sayTrace('suppliers-behind') });
-        await expect(behind.getByText('Hollow Holt Meats')).toBeVisible();
-        await expect(behind.getByText(sayTrace('item-lot', { item: 'Pork leg', lot: `HH-2291-${language}` }))).toBeVisible();
+        await expect(behind.getByText(supplier)).toBeVisible();
+        await expect(behind.getByText(sayTrace('item-lot', { item: meat, lot: supplierLot }))).toBeVisible();
       });
 
       await test.step('its record and the log of its chill open on paper and read as they were recorded', async () => {
         await page.goto(lot.url);
         const record = await readPaper(page, page.getByRole('link', { name: say('on-paper') }));
-        const said = [lot.code, `HH-2291-${language}`, '161.5 °F', '56.69 g', 'Fenwick Deli', shop.operator.name, shop.reviewer.name];
+        const said = [lot.code, supplierLot, '161.5 °F', '56.69 g', customer, shop.operator.name, shop.reviewer.name];
         for (const words of said) expect(record).toContain(words);
         expect(record).toMatch(/156\.\d* ppm/);
         expect(record).toMatch(/[≤≥]/);
@@ -277,7 +278,7 @@ for (const language of Object.keys(locales) as Language[]) {
         expect(record).toContain(speaks('paper-lot')('mass-balance'));
 
         await page.goto('/papers');
-        await page.getByLabel(speaks('papers')('control-point')).selectOption({ label: `Ring sausage: ${chill}` });
+        await page.getByLabel(speaks('papers')('control-point')).selectOption({ label: `${product}: ${chill}` });
         const log = await readPaper(page, page.getByRole('link', { name: speaks('papers')('open-log') }));
         for (const words of [chill, lot.code, '79.5 °F', '39 °F', shop.operator.name]) expect(log).toContain(words);
       });
