@@ -1,21 +1,16 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useEffect, useState } from 'react';
-import type { Entry } from '../outbox/entry';
-import { discard, listen, sendAgain, sendNow } from '../outbox/outbox';
-import type { PauseReason } from '../outbox/send';
+import { Suspense, useEffect, useState } from 'react';
+import { listen, sendNow } from '../outbox/outbox';
 import { useOutbox } from '../outbox/use-outbox';
 import { announce } from '../ui/announcer';
-import { Button } from '../ui/button';
-import { Dialog } from '../ui/dialog';
 import { useSay } from '../ui/voice';
+import { OutboxDialog } from './dialogs-ahead';
 import css from './outbox-slot.module.css';
-import { ParkedEntry } from './parked-entry';
 
 /** What is kept on this device and not yet sent, always in sight; opens to show each entry and what can be done. */
 export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
   const say = useSay('shell');
-  const sayShared = useSay('shared');
-  const { waiting, parked, why } = useOutbox();
+  const { waiting, parked } = useOutbox();
   const [open, setOpen] = useState(false);
   useAnnouncements();
   useEffect(() => {
@@ -28,48 +23,10 @@ export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
         <strong>{count === 0 ? say('all-sent') : say('not-sent', { count })}</strong>
         {parked.length > 0 && <span>{say('refused', { count: parked.length })}</span>}
       </button>
-      {open && (
-        <Dialog
-          title={say('outbox-title')}
-          closeLabel={sayShared('close')}
-          onClose={() => setOpen(false)}
-          actions={waiting.length > 0 && <Button onClick={() => void sendNow()}>{say('send-now')}</Button>}
-        >
-          {count === 0 && <p>{say('outbox-empty')}</p>}
-          {waiting.length > 0 && <p>{say(codes[why ?? 'empty'])}</p>}
-          <Waiting entries={waiting} />
-          {parked.map((entry) => (
-            <ParkedEntry
-              key={entry.id}
-              entry={entry}
-              onSendAgain={() => void sendAgain(entry.id)}
-              onDiscard={() => void discard(entry.id)}
-            />
-          ))}
-        </Dialog>
-      )}
+      <Suspense>{open && <OutboxDialog onClose={() => setOpen(false)} />}</Suspense>
     </>
   );
 }
-
-function Waiting({ entries }: { entries: Entry[] }) {
-  if (entries.length === 0) return null;
-  return (
-    <ol className={css.list}>
-      {entries.map(({ id, what }) => (
-        <li key={id}>{what}</li>
-      ))}
-    </ol>
-  );
-}
-
-const codes = {
-  empty: 'being-sent',
-  'no-connection': 'no-connection',
-  'sign-in': 'other-person',
-  'server-failed': 'server-failed',
-  'device-failed': 'device-failed',
-} as const satisfies Record<PauseReason, string>;
 
 /** Says aloud what became of entries, and refreshes the pages that show them. */
 function useAnnouncements() {

@@ -1,16 +1,8 @@
-import { signOut } from '@larderbook/contracts';
 import { codeOf } from '@larderbook/messages';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
-import { call } from '../api/client';
-import { leave, type Session } from '../api/session';
-import { useOutbox } from '../outbox/use-outbox';
-import { Button } from '../ui/button';
-import { Dialog } from '../ui/dialog';
-import { Problem } from '../ui/problem';
-import { Stack } from '../ui/stack';
+import { Suspense, useState } from 'react';
+import type { Session } from '../api/session';
 import { useSay } from '../ui/voice';
+import { SignOutDialog } from './dialogs-ahead';
 import css from './person-slot.module.css';
 
 /** Who is signed in, always in sight because every record carries that name; opens to sign out. */
@@ -23,40 +15,7 @@ export function PersonSlot({ who }: { who: Session }) {
         <strong>{who.name}</strong>
         <span>{who.roles.map((role) => say(codeOf('role', role))).join(', ')}</span>
       </button>
-      {open && <SignOutDialog who={who} onClose={() => setOpen(false)} />}
+      <Suspense>{open && <SignOutDialog who={who} onClose={() => setOpen(false)} />}</Suspense>
     </>
-  );
-}
-
-function SignOutDialog({ who, onClose }: { who: Session; onClose: () => void }) {
-  const say = useSay('shell');
-  const sayShared = useSay('shared');
-  const queries = useQueryClient();
-  const navigate = useNavigate();
-  const { waiting } = useOutbox();
-  const out = useMutation({
-    mutationFn: () => call(signOut, {}),
-    onSuccess: async () => {
-      leave(queries);
-      await navigate({ to: '/sign-in' });
-    },
-  });
-  return (
-    <Dialog
-      title={who.name}
-      closeLabel={sayShared('close')}
-      onClose={onClose}
-      actions={
-        <Button look="primary" busy={out.isPending && say('signing-out')} onClick={() => out.mutate()}>
-          {say('sign-out')}
-        </Button>
-      }
-    >
-      <Stack gap="near">
-        <p>{say('carries-this-name')}</p>
-        {waiting.length > 0 && <p>{say('waits-for', { count: waiting.length, who: who.name })}</p>}
-        {out.error && <Problem error={out.error} />}
-      </Stack>
-    </Dialog>
   );
 }
