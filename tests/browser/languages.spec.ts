@@ -63,6 +63,8 @@ const walk: Record<string, string[]> = {
   '/shop/instruments': ['Agregar un instrumento', 'Anotar una verificación', 'Corregir'],
   '/shop/ledger': ['Revisar la cadena ahora'],
   '/welcome': [],
+  '/welcome?door=shop': [],
+  '/products': ['Agregar un producto'],
   '/nowhere': [],
 };
 
@@ -91,6 +93,62 @@ for (const [address, openers] of Object.entries(walk)) {
     }
   });
 }
+
+/** The pages of one product, by what stands behind its address. */
+for (const behind of ['', '/formula', '/batch', '/limits', '/plan'])
+  test(`a product in Spanish: its page${behind} says nothing in English, and cuts nothing off`, async ({
+    page,
+    demonstration,
+    signedIn,
+  }) => {
+    const told = toldTo(page);
+    await signedIn(demonstration.owner);
+    await page.goto('/products');
+    const product = await page.locator('a[href^="/products/0"]').first().getAttribute('href');
+    await page.goto(`${product}${behind}`);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await expect(page.getByText('Cargando…')).toHaveCount(0);
+    await expect.poll(() => englishOn(page, told)).toEqual([]);
+    for (const width of [360, 768]) {
+      await page.setViewportSize({ width, height: 1024 });
+      expect(await misfits(page)).toEqual([]);
+    }
+  });
+
+test('a plan in Spanish: its document and what would be signed', async ({ page, demonstration, signedIn }) => {
+  const told = toldTo(page);
+  await signedIn(demonstration.owner);
+  await page.goto('/products');
+  await page.locator('a[href^="/products/0"]').first().click();
+  await page.locator('a[href^="/plans/"]').first().click();
+  await expect(page.getByRole('heading', { name: 'Diagrama de flujo' })).toBeVisible();
+  await expect(page.getByText('Cargando…')).toHaveCount(0);
+  await expect.poll(() => englishOn(page, told)).toEqual([]);
+  for (const width of [360, 768]) {
+    await page.setViewportSize({ width, height: 1024 });
+    expect(await misfits(page)).toEqual([]);
+  }
+});
+
+test('a plan that is begun in Spanish: its control points and the forms of their limits', async ({ page, demonstration, signedIn }) => {
+  const told = toldTo(page);
+  await signedIn(demonstration.owner);
+  await page.goto('/products');
+  const product = await page.locator('a[href^="/products/0"]').first().getAttribute('href');
+  await page.goto(`${product}/plan`);
+  await page.getByRole('button', { name: 'Embutido curado, ahumado y cocido' }).click();
+  await expect(page.getByRole('heading', { name: 'Diagrama de flujo' })).toBeVisible();
+  await expect.poll(() => englishOn(page, told)).toEqual([]);
+  await page.getByRole('link', { name: 'Sal de cura', exact: true }).click();
+  await expect(page.getByRole('button', { name: 'Escribir uno propio' })).toBeVisible();
+  for (const opener of ['Elegir un límite publicado', 'Escribir uno propio', 'Cambiar las cifras']) {
+    expect.soft(await englishOn(page, told), 'the control point').toEqual([]);
+    await page.getByRole('button', { name: opener }).first().click();
+    await expect(page.getByText('Cargando…')).toHaveCount(0);
+    await expect.poll(() => englishOn(page, told), opener).toEqual([]);
+    await page.getByRole('dialog').getByRole('button', { name: 'Cancelar' }).click();
+  }
+});
 
 test('a delivery in Spanish: its page, its correction and its voiding', async ({ page, demonstration, signedIn }) => {
   const told = toldTo(page);

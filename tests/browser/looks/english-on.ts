@@ -36,12 +36,13 @@ function textsOf(): string[] {
   return found.map((text) => text.replace(/\s+/g, ' ').trim()).filter((text) => /\p{L}{2}/u.test(text));
 }
 
-/** Every string in what the server has replied to this page so far, and in what will come. */
+/** Every string in what the server has replied to this page so far, and in what will come, also without its last stop. */
 export function toldTo(page: Page): Set<string> {
   const told = new Set<string>();
   page.on('response', async (response) => {
     if (!response.url().includes('/api/')) return;
-    for (const text of stringsIn(await response.json().catch(() => undefined))) told.add(text.replace(/\s+/g, ' ').trim());
+    for (const text of stringsIn(await response.json().catch(() => undefined)))
+      for (const each of [text, text.replace(/\.$/, '')]) told.add(each.replace(/\s+/g, ' ').trim());
   });
   return told;
 }

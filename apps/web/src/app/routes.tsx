@@ -50,9 +50,9 @@ function pageOf<N extends string>(load: () => Promise<Record<N, Page>>, name: N,
 
 const pages = [
   place('/', () => import('../places/today/today-page'), 'TodayPage', 'today', 'forecasts'),
-  placeAsked('/welcome', doorAsked, () => import('../places/shop/welcome-page'), 'WelcomePage', 'welcome', 'shop', 'people'),
+  placeAsked('/welcome', doorAsked, () => import('../places/shop/welcome-page'), 'WelcomePage', 'welcome', 'shop', 'limits', 'people'),
   placeAsked('/sign-in', thenAsked, () => import('../places/shop/sign-in-page'), 'SignInPage', 'sign-in', 'welcome', 'people', 'language'),
-  place('/shop', () => import('../places/shop/shop-page'), 'ShopPage', 'shop', 'people'),
+  place('/shop', () => import('../places/shop/shop-page'), 'ShopPage', 'shop', 'limits', 'people'),
   place('/shop/people', () => import('../places/shop/people-page'), 'PeoplePage', 'shop', 'people', 'language'),
   place('/shop/instruments', () => import('../places/shop/instruments-page'), 'InstrumentsPage', 'shop', 'instruments'),
   place('/shop/ledger', () => import('../places/shop/ledger-page'), 'LedgerPage', 'shop'),

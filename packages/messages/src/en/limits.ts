@@ -64,6 +64,25 @@ export const limits = {
   'name-listeria-monocytogenes-in-liver-sausage-slurry': 'Listeria monocytogenes, in liver sausage slurry',
   'name-escherichia-coli-o157-in-burgers-70-°c-for-2-min': 'Escherichia coli O157, in burgers, 70 °C for 2 min',
 
+  // jurisdictions, and the nations and provinces that some of them tell apart
+  'name-us-inspected-establishment': 'US, inspected establishment',
+  'name-us-retail-and-catering': 'US, retail and catering',
+  'name-canada': 'Canada',
+  'name-united-kingdom-and-ireland': 'United Kingdom and Ireland',
+  'name-european-union': 'European Union',
+  'name-australia-and-new-zealand': 'Australia and New Zealand',
+  'name-québec': 'Québec',
+  'name-another-province-or-territory': 'Another province or territory',
+  'name-england': 'England',
+  'name-wales': 'Wales',
+  'name-scotland': 'Scotland',
+  'name-northern-ireland': 'Northern Ireland',
+  'name-ireland': 'Ireland',
+  'name-denmark': 'Denmark',
+  'name-another-member-state': 'Another member state',
+  'name-australia': 'Australia',
+  'name-new-zealand': 'New Zealand',
+
   // what has to hold before it may be used
   'nitrite-on-meat-block': 'at least {least} ingoing sodium nitrite on the meat block',
   'nitrite-on-batch': 'at least {least} ingoing sodium nitrite on the batch',

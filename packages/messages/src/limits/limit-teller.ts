@@ -26,8 +26,10 @@ export type LimitTeller = {
   sayPrinted(limit: CriticalLimit): string[];
   /** What it is about, in a word or two; undefined where its figures say it. */
   sayAbout(limit: CriticalLimit): string | undefined;
-  /** What a figure or a set is called: a name that is known here in the words of the voice, any other as it is. */
+  /** What a figure, a set or a place is called: a name that is known here in the words of the voice, any other as it is. */
   sayName(name: string): string;
+  /** "Canada, Québec" */
+  sayWhere(where: { jurisdiction?: string; place?: string }): string;
   sayRow(row: DwellRow, unit: TemperatureUnit): string;
   sayAnyRow(rows: readonly DwellRow[], unit: TemperatureUnit): string;
   sayCondition(condition: Condition): string;
@@ -49,6 +51,7 @@ export function limitTeller(words: LimitWords, own: Voice): LimitTeller {
     sayPrinted: (limit) => [...new Set([sayLimit(limit, '°F'), sayLimit(limit, '°C')])],
     sayAbout: (limit) => tellingOf(limit).about(limit, voice),
     sayName: voice.name,
+    sayWhere: ({ jurisdiction, place }) => [jurisdiction, place].flatMap((each) => (each ? [voice.name(each)] : [])).join(', '),
     sayRow: (row, unit) => tellRow(row, unit, voice),
     sayAnyRow: (rows, unit) =>
       anyRow(

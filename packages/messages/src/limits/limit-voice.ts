@@ -17,7 +17,7 @@ export type LimitVoice = {
   locale: string;
   number: (decimal: string) => string;
   quantity: (figure: Quantity) => string;
-  /** What a figure or a set is called: a name that is known here in the words of the voice, any other as it is. */
+  /** What a figure, a set or a place is called: a name that is known here in the words of the voice, any other as it is. */
   name: (name: string) => string;
 };
 

@@ -4,12 +4,12 @@ import type { LimitVoice, SayLimits } from './limit-voice';
 import { figureOf } from './tell-bounds';
 
 /** "at least 100 ppm ingoing sodium nitrite on the meat block", "for: Cooked sausage; Jerky" */
-export function tellCondition(condition: Condition, { say }: LimitVoice): string {
+export function tellCondition(condition: Condition, { say, name }: LimitVoice): string {
   switch (condition.kind) {
     case 'product':
       return say('for-products', { products: condition.among.map((each) => say(codeOf('class', each))).join('; ') });
     case 'place':
-      return say('in-places', { places: condition.among.join(', ') });
+      return say('in-places', { places: condition.among.map(name).join(', ') });
     case 'nitrite':
       return say(codeOf('nitrite-on', condition.per), { least: figureOf(condition.least, 3, 'ppm') });
     case 'accelerator':

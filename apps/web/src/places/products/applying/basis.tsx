@@ -3,21 +3,22 @@ import { codeOf } from '@larderbook/messages';
 import { Link } from '@tanstack/react-router';
 import { Facts } from '../../../ui/facts';
 import { Stack } from '../../../ui/stack';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { editionWords } from './edition-words';
 
 /** What the limits were chosen by, and what to know of the edition in use. */
 export function Basis({ limits }: { limits: ProductLimits }) {
   const say = useSay('product-limits');
-  const sayLimits = useSay('limits');
+  const told = useLimits();
   const { productClass, jurisdiction, place, placesToSay, set, newer, nitriteCountedAs, plan } = limits;
   const edition = set && editionWords(set, say);
   return (
     <Stack>
       <Facts
         facts={[
-          { name: say('class'), value: productClass ? sayLimits(codeOf('class', productClass)) : say('not-said') },
-          { name: say('jurisdiction'), value: [jurisdiction ?? say('not-said'), place].filter(Boolean).join(', ') },
+          { name: say('class'), value: productClass ? told.say(codeOf('class', productClass)) : say('not-said') },
+          { name: say('jurisdiction'), value: jurisdiction ? told.sayWhere({ jurisdiction, place }) : say('not-said') },
           { name: say('edition-in-use'), value: edition ? (set.isUsual ? say('usual-edition', { edition }) : edition) : say('not-known') },
           ...(nitriteCountedAs.length > 0
             ? [
@@ -32,7 +33,7 @@ export function Basis({ limits }: { limits: ProductLimits }) {
       />
       {jurisdiction && placesToSay.length > 0 && (
         <p>
-          {say('where-unsaid', { jurisdiction })} <Link to="/shop">{say('establishment')}</Link>
+          {say('where-unsaid', { jurisdiction: told.sayName(jurisdiction) })} <Link to="/shop">{say('establishment')}</Link>
         </p>
       )}
       {set?.isPartial && <p>{say('partial')}</p>}

@@ -3,10 +3,10 @@ import { codeOf } from '@larderbook/messages';
 import { Facts } from '../../../ui/facts';
 import { useNow } from '../../../ui/time-left';
 import { wallTime } from '../../../ui/wall-time';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { EditionInUse } from './edition-in-use';
 import { lotCodeExample } from './lot-code-example';
-import { whereOf } from './where';
 
 const aMinute = 60_000;
 
@@ -14,6 +14,7 @@ const aMinute = 60_000;
 export function EstablishmentFacts({ establishment }: { establishment: EstablishmentFields }) {
   const { name, number, address, timeZone, units, paper, lotCodePattern, jurisdiction, place } = establishment;
   const say = useSay('shop');
+  const { sayWhere } = useLimits();
   const example = lotCodeExample(lotCodePattern, wallTime(useNow(aMinute), timeZone).slice(0, 10));
   return (
     <Facts
@@ -26,7 +27,7 @@ export function EstablishmentFacts({ establishment }: { establishment: Establish
         { name: say('paper'), value: say(codeOf('paper', paper)) },
         {
           name: say('whose-limits'),
-          value: jurisdiction ? whereOf({ jurisdiction, place }) : say('none-assumed'),
+          value: jurisdiction ? sayWhere({ jurisdiction, place }) : say('none-assumed'),
         },
         ...(jurisdiction ? [{ name: say('edition'), value: <EditionInUse where={establishment} /> }] : []),
         {

@@ -3,6 +3,7 @@ import { placesIn, publishedJurisdictions } from '@larderbook/haccp';
 import type { FieldErrors } from '../../../api/check';
 import { SelectField } from '../../../ui/select-field';
 import { Stack } from '../../../ui/stack';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 export type Where = Pick<EstablishmentFields, 'jurisdiction' | 'place' | 'limitSet'>;
@@ -13,13 +14,14 @@ const notSaid = 'not said';
 /** Whose published limits count, and where within it some are told apart. Moving takes the place and edition along. */
 export function WhereFields<T extends Where>({ value, errors, onChange }: WhereFieldsProps<T>) {
   const say = useSay('shop');
+  const { sayName } = useLimits();
   const none = { value: notSaid, name: say('not-said') } as const;
   const places = value.jurisdiction ? placesIn[value.jurisdiction] : [];
   return (
     <Stack>
       <SelectField
         label={say('whose-limits')}
-        choices={[none, ...publishedJurisdictions.map((each) => ({ value: each, name: each }))]}
+        choices={[none, ...publishedJurisdictions.map((each) => ({ value: each, name: sayName(each) }))]}
         value={value.jurisdiction ?? notSaid}
         hint={say('whose-limits-hint')}
         error={errors.jurisdiction}
@@ -32,7 +34,7 @@ export function WhereFields<T extends Where>({ value, errors, onChange }: WhereF
         <SelectField
           label={say('where-within')}
           hint={say('where-within-hint')}
-          choices={[none, ...places.map((place) => ({ value: place, name: capitalized(place) }))]}
+          choices={[none, ...places.map((place) => ({ value: place, name: sayName(place) }))]}
           value={value.place ?? notSaid}
           error={errors.place}
           onChange={(place) => onChange({ ...value, place: place === notSaid ? undefined : place })}
@@ -41,5 +43,3 @@ export function WhereFields<T extends Where>({ value, errors, onChange }: WhereF
     </Stack>
   );
 }
-
-const capitalized = (place: string): string => place.charAt(0).toUpperCase() + place.slice(1);

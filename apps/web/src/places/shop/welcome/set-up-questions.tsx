@@ -4,10 +4,10 @@ import { Caution } from '../../../ui/caution';
 import { Facts } from '../../../ui/facts';
 import { Question } from '../../../ui/question';
 import { Stack } from '../../../ui/stack';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { HabitsFields } from '../establishment/habits-fields';
 import { ShopFields } from '../establishment/shop-fields';
-import { whereOf } from '../establishment/where';
 import { WhereFields } from '../establishment/where-fields';
 import { AccountFields } from '../persons/account-fields';
 import type { SetUpDraft, SetUpStep } from './set-up-draft';
@@ -57,6 +57,7 @@ function OwnerQuestion(props: StepProps<SetUpDraft['owner']>) {
 
 function LookOver({ draft: { establishment, owner } }: { draft: SetUpDraft }) {
   const say = useSay('welcome');
+  const { sayWhere } = useLimits();
   const sayShop = useSay('shop');
   const sayPeople = useSay('people');
   return (
@@ -66,7 +67,7 @@ function LookOver({ draft: { establishment, owner } }: { draft: SetUpDraft }) {
           { name: sayShop('establishment'), value: establishment.name },
           { name: sayShop('number'), value: establishment.number || sayShop('none') },
           { name: sayShop('address'), value: establishment.address || sayShop('none') },
-          { name: sayShop('whose-limits'), value: establishment.jurisdiction ? whereOf(establishment) : sayShop('none-assumed') },
+          { name: sayShop('whose-limits'), value: establishment.jurisdiction ? sayWhere(establishment) : sayShop('none-assumed') },
           { name: sayShop('time-zone'), value: establishment.timeZone.replaceAll('_', ' ') },
           { name: sayShop('units'), value: sayShop(codeOf('units', establishment.units)) },
           { name: sayShop('paper'), value: sayShop(codeOf('paper', establishment.paper)) },
