@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { everyone, route } from './route';
+import { coded } from './verdicts';
 
 export const ledgerHead = route({
   method: 'GET',
@@ -23,7 +24,7 @@ export const verifyLedger = route({
     entries: z.number().int(),
     records: z.number().int(),
     sound: z.boolean(),
-    firstBreak: z.object({ seq: z.number().int(), because: z.string() }).optional(),
+    firstBreak: z.object({ seq: z.number().int(), because: coded }).optional(),
   }),
   problems: [],
 });

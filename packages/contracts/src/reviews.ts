@@ -16,6 +16,8 @@ export const finding = z.object({
 });
 export type Finding = z.output<typeof finding>;
 
+export const whyNotSign = ['a-reviewer-signs', 'made-records-of-it', 'still-missing-or-open'] as const;
+
 export const showReview = route({
   method: 'GET',
   path: '/lots/:lotId/review',
@@ -25,9 +27,9 @@ export const showReview = route({
     lot,
     findings: z.array(finding),
     ready: z.boolean(),
-    /** Whether the person asking may sign, and the sentence why not. */
+    /** Whether the person asking may sign, and why not. */
     maySign: z.boolean(),
-    whyNot: z.string().optional(),
+    whyNot: z.enum(whyNotSign).optional(),
     soleWorker: z.boolean(),
     recordedBy: z.array(z.string()),
   }),

@@ -231,3 +231,4 @@ export * from './explain/explain-series';
 export * from './explain/tell-finding';
 export * from './explain/drawn-degrees';
 export * from './rules-version';
+export { coded } from './limits/coded';

@@ -1,3 +1,5 @@
+import { ledgerBreaks as enLedgerBreaks } from './en/ledger-breaks';
+import { ledgerBreaks as esLedgerBreaks } from './es/ledger-breaks';
 import { reviews as enReviews } from './en/reviews';
 import { reviews as esReviews } from './es/reviews';
 import { judging as enJudging } from './en/judging';
@@ -160,6 +162,7 @@ export const allWords: { [P in Place]: Record<Language, Record<keyof WordsOf<P>,
   'day-sheet': { en: enDaySheet, es: esDaySheet },
   judging: { en: enJudging, es: esJudging },
   reviews: { en: enReviews, es: esReviews },
+  'ledger-breaks': { en: enLedgerBreaks, es: esLedgerBreaks },
   limits: { en: enLimits, es: esLimits },
   'limit-forms': { en: enLimitForms, es: esLimitForms },
   explanations: { en: enExplanations, es: esExplanations },

@@ -182,6 +182,10 @@ const places = {
     en: async () => (await import('./en/judging')).judging,
     es: async () => (await import('./es/judging')).judging,
   },
+  'ledger-breaks': {
+    en: async () => (await import('./en/ledger-breaks')).ledgerBreaks,
+    es: async () => (await import('./es/ledger-breaks')).ledgerBreaks,
+  },
   reviews: {
     en: async () => (await import('./en/reviews')).reviews,
     es: async () => (await import('./es/reviews')).reviews,

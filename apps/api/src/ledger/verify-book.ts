@@ -1,5 +1,5 @@
 import type { ReplyOf, verifyLedger } from '@larderbook/contracts';
-import { checkChain } from '@larderbook/haccp';
+import { checkChain, coded, type Coded } from '@larderbook/haccp';
 import { canonicalRows, type CanonicalRows } from './canonical-rows';
 import { entries, type ListedEntry, type Look } from './entries';
 import { firstUncovered, measureBook, type Book } from './measure-book';
@@ -35,12 +35,11 @@ export async function verifyBook(look: Look, establishmentId: string): Promise<V
 }
 
 function breakOfRows({ line: { seq, digest }, records, covers }: ListedEntry, rows: CanonicalRows): Break | undefined {
-  if (sha256(records) !== digest) return { seq, because: `The list of records of entry ${seq} does not give its digest: it was altered.` };
+  if (sha256(records) !== digest) return { seq, because: coded('records-list-altered', { seq: String(seq) }) };
   for (const row of covers) {
     const said = rows(row);
-    if (said === undefined) return { seq, because: `The ${named(row.table)} ${row.id} that entry ${seq} recorded is gone.` };
-    if (sha256(said) !== row.digest)
-      return { seq, because: `The ${named(row.table)} ${row.id} was altered after entry ${seq} recorded it.` };
+    if (said === undefined) return { seq, because: ofRecord('record-gone', row.table, row.id, seq) };
+    if (sha256(said) !== row.digest) return { seq, because: ofRecord('record-altered', row.table, row.id, seq) };
   }
   return undefined;
 }
@@ -52,7 +51,7 @@ function breakAtTheEnd({ head, acknowledged }: Book): Break | undefined {
   if (acknowledged <= head) return undefined;
   return {
     seq: Number(head) + 1,
-    because: `The chain ends at entry ${head}, but writes were acknowledged up to entry ${acknowledged}.`,
+    because: coded('ends-before-acknowledged', { last: String(head), latest: String(acknowledged) }),
   };
 }
 
@@ -66,9 +65,10 @@ async function breakBeside(
     if (count <= (covered.get(table) ?? 0)) continue;
     const row = await look((tx) => firstUncovered(tx, establishmentId, table));
     const seq = Number(row?.after ?? head);
-    return { seq, because: `The ${named(table)} ${row?.id} was put in after entry ${seq}, and no entry covers it.` };
+    return { seq, because: ofRecord('record-beside', table, row?.id ?? '', seq) };
   }
   return undefined;
 }
 
-const named = (table: string) => table.replaceAll('_', ' ');
+const ofRecord = (code: string, table: string, id: string, seq: number): Coded =>
+  coded(code, { table: table.replaceAll('_', ' '), id, seq: String(seq) });

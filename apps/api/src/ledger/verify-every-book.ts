@@ -1,7 +1,12 @@
+import { codedText, spoken } from '@larderbook/messages';
+import { allWords } from '@larderbook/messages/all';
 import { connected } from '../platform/connected';
 import { Database } from '../platform/database';
 import type { DatabaseUrls } from '../platform/embedded-postgres';
 import { verifyBook, type Verification } from './verify-book';
+
+/** Whoever runs the server reads English. */
+const inEnglish = spoken(allWords['ledger-breaks'].en, { language: 'en', timeZone: 'UTC', timeStyle: 'US' });
 
 export type VerifiedBook = Verification & { establishment: string };
 
@@ -34,7 +39,7 @@ const establishments = (ownerUrl: string): Promise<Named[]> =>
 
 /** One line about one book. */
 export function sayVerified({ establishment, entries, records, firstBreak }: VerifiedBook): string {
-  if (firstBreak) return `${establishment}: broken at entry ${firstBreak.seq}. ${firstBreak.because}`;
+  if (firstBreak) return `${establishment}: broken at entry ${firstBreak.seq}. ${codedText(inEnglish, firstBreak.because)}`;
   const counted = `${entries} ${entries === 1 ? 'entry' : 'entries'} and ${records} records`;
   return `${establishment}: ${counted}, all as they were written.`;
 }

@@ -46,9 +46,9 @@ export const isRecorder = (by: Person, recorders: Recorder[]): boolean => record
 
 type Circumstances = { ready: boolean; recorders: Recorder[]; alone: boolean };
 
-function whyNotSign(by: Person, { ready, recorders, alone }: Circumstances): string | undefined {
-  if (!by.roles.includes('owner') && !by.roles.includes('reviewer')) return 'The review is signed by a reviewer or the owner.';
-  if (isRecorder(by, recorders) && !alone) return 'You made records of this lot. Somebody who made none of them signs its review.';
-  if (!ready) return 'Something is still missing or open.';
+function whyNotSign(by: Person, { ready, recorders, alone }: Circumstances): Review['whyNot'] {
+  if (!by.roles.includes('owner') && !by.roles.includes('reviewer')) return 'a-reviewer-signs';
+  if (isRecorder(by, recorders) && !alone) return 'made-records-of-it';
+  if (!ready) return 'still-missing-or-open';
   return undefined;
 }

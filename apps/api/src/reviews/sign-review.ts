@@ -20,7 +20,7 @@ export class SignReview {
     return this.once.run(by, { id: reviewId, kind: 'review', subject: lotId, request: input }, async (tx, at) => {
       const { findings, ready, maySign, whyNot, soleWorker } = await showReview(tx, lotId, by, at);
       if (!ready) throw incomplete(findings);
-      if (!maySign) throw new Problem('own-records', told('as-worded', { said: whyNot ?? '' }));
+      if (!maySign) throw new Problem('own-records', whyNot && told(whyNot));
 
       const row = {
         establishmentId: by.establishmentId,

@@ -1,7 +1,9 @@
 import { entryHash, NO_PREVIOUS_HASH, type LedgerEntry, type Sha256 } from './entry-hash';
+import { coded } from '../limits/coded';
+import type { Coded } from '../limits/verdict';
 
 export type ChainFault = 'content altered' | 'entry missing' | 'order changed' | 'hash altered';
-export type ChainBreak = { seq: number; fault: ChainFault; because: string };
+export type ChainBreak = { seq: number; fault: ChainFault; because: Coded };
 
 /** Where a chain stood at some time, as a printed document shows it. */
 export type ChainHead = { seq: number; hash: string };
@@ -51,9 +53,12 @@ function sequenceBreak(before: LedgerEntry | undefined, { seq }: LedgerEntry): C
   const expected = (before?.seq ?? 0) + 1;
   if (seq === expected) return undefined;
   if (seq < expected) {
-    return { seq, fault: 'order changed', because: `Entry ${seq} stands where entry ${expected} belongs.` };
+    return { seq, fault: 'order changed', because: coded('entry-out-of-place', { seq: String(seq), expected: String(expected) }) };
   }
-  const missing = seq - expected === 1 ? `Entry ${expected} is missing.` : `Entries ${expected} to ${seq - 1} are missing.`;
+  const missing =
+    seq - expected === 1
+      ? coded('entry-missing', { seq: String(expected) })
+      : coded('entries-missing', { first: String(expected), last: String(seq - 1) });
   return { seq: expected, fault: 'entry missing', because: missing };
 }
 
@@ -63,29 +68,31 @@ function linkBreak(before: LedgerEntry | undefined, entry: LedgerEntry, sha256: 
   const { seq } = entry;
   const isOwnFieldAltered = entryHash({ ...entry, previousHash: expected }, sha256) === entry.hash;
   return isOwnFieldAltered
-    ? { seq, fault: 'hash altered', because: `The previous hash in entry ${seq} was altered.` }
-    : { seq, fault: 'order changed', because: `Entry ${seq} does not follow the entry before it: one was exchanged.` };
+    ? { seq, fault: 'hash altered', because: ofEntry('previous-hash-altered', seq) }
+    : { seq, fault: 'order changed', because: ofEntry('entry-exchanged', seq) };
 }
 
 /** The entry after it tells which was altered: it still carries the hash the entry had when it was written. */
 function breakOf(entry: LedgerEntry, recomputed: string, after: LedgerEntry | undefined): ChainBreak {
   const { seq } = entry;
   return after?.previousHash === recomputed
-    ? { seq, fault: 'hash altered', because: `The hash of entry ${seq} was altered; its content is as written.` }
-    : { seq, fault: 'content altered', because: `The content of entry ${seq} does not give its hash: it was altered.` };
+    ? { seq, fault: 'hash altered', because: ofEntry('hash-altered', seq) }
+    : { seq, fault: 'content altered', because: ofEntry('content-altered', seq) };
 }
 
 function paperBreak(entry: LedgerEntry, printed: readonly ChainHead[]): ChainBreak | undefined {
   const { seq } = entry;
   const isOther = printed.some((head) => head.seq === seq && head.hash !== entry.hash);
   if (!isOther) return undefined;
-  return { seq, fault: 'hash altered', because: `The hash of entry ${seq} is not the one printed on paper.` };
+  return { seq, fault: 'hash altered', because: ofEntry('hash-not-as-printed', seq) };
 }
 
 function shortBreak(head: ChainHead | undefined, printed: readonly ChainHead[]): ChainBreak | undefined {
   const last = head?.seq ?? 0;
   const latest = Math.max(0, ...printed.map(({ seq }) => seq));
   if (latest <= last) return undefined;
-  const because = `The chain ends at entry ${last}, but paper shows entry ${latest}.`;
+  const because = coded('ends-before-paper', { last: String(last), latest: String(latest) });
   return { seq: last + 1, fault: 'entry missing', because };
 }
+
+const ofEntry = (code: string, seq: number): Coded => coded(code, { seq: String(seq) });

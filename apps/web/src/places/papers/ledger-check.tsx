@@ -1,4 +1,5 @@
 import { ledgerHead, verifyLedger, type ReplyOf } from '@larderbook/contracts';
+import { codedText } from '@larderbook/messages';
 import { useQuery } from '@tanstack/react-query';
 import { ask } from '../../api/ask';
 import { useSend } from '../../api/use-send';
@@ -8,7 +9,7 @@ import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
 import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
-import { useFigures, useSay } from '../../ui/voice';
+import { useFigures, useSay, useSpoken } from '../../ui/voice';
 import { hashInGroups } from './hash-in-groups';
 import css from './ledger-check.module.css';
 
@@ -47,6 +48,7 @@ export function LedgerCheck() {
 
 function Result({ result: { sound, entries, records, firstBreak } }: { result: ReplyOf<typeof verifyLedger> }) {
   const say = useSay('papers');
+  const told = useSpoken('ledger-breaks');
   const figures = useFigures();
   if (sound) {
     return <Status size="large" state="met" word={say('sound')} margin={say('computed-again', { lines: entries, records })} />;
@@ -56,7 +58,7 @@ function Result({ result: { sound, entries, records, firstBreak } }: { result: R
       size="large"
       state="missed"
       word={firstBreak ? say('broken-at', { seq: figures.number(firstBreak.seq) }) : say('broken')}
-      margin={firstBreak?.because}
+      margin={firstBreak && codedText(told, firstBreak.because)}
     />
   );
 }

@@ -64,9 +64,10 @@ function PackedSince({ review: { by: who, at, packedSince } }: { review: Given }
 /** Why not, in words, and who could. */
 function MayNot({ review: { whyNot, recordedBy } }: { review: Review }) {
   const say = useSay('reviews');
+  const sayWhy = useSay('problem-details');
   return (
     <div className={css.mayNot}>
-      <p className={css.whyNot}>{whyNot}</p>
+      <p className={css.whyNot}>{whyNot && sayWhy(whyNot)}</p>
       {recordedBy.length > 0 && <p>{say('records-by', { names: recordedBy })}</p>}
     </div>
   );

@@ -1,10 +1,11 @@
 import { verifyLedger, type ReplyOf } from '@larderbook/contracts';
+import { codedText } from '@larderbook/messages';
 import { useSend } from '../../../api/use-send';
 import { Button } from '../../../ui/button';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
-import { useFigures, useSay } from '../../../ui/voice';
+import { useFigures, useSay, useSpoken } from '../../../ui/voice';
 
 /** Recomputes the whole chain and every record's digest, and says where it breaks first. */
 export function VerifyLedger() {
@@ -26,13 +27,14 @@ export function VerifyLedger() {
 function Result({ result: { sound, entries, records, firstBreak } }: { result: ReplyOf<typeof verifyLedger> }) {
   const say = useSay('shop');
   const { number } = useFigures();
+  const told = useSpoken('ledger-breaks');
   const counted = say('counted', { entries, records });
   if (sound) return <Status state="met" word={say('sound')} margin={counted} size="large" />;
   return (
     <Status
       state="missed"
       word={firstBreak ? say('broken-at', { line: number(firstBreak.seq) }) : say('broken')}
-      margin={firstBreak ? firstBreak.because : counted}
+      margin={firstBreak ? codedText(told, firstBreak.because) : counted}
       size="large"
     />
   );
