@@ -43,7 +43,7 @@ test('a cook shows its lethality as support, by its set; a cure its weighings', 
   await page.goto(`/lots/${lotId}/explanations/${kitchen.points.cook}`);
   await expect(page.getByText('Support for a decision: needs a process authority')).toBeVisible();
   const lethality = page.getByRole('table', { name: 'Lethality by set' });
-  await expect(lethality).toContainText('> 12 log (Salmonella, by the meat table');
+  await expect(lethality).toContainText('more than 12 log₁₀ (Salmonella, by the meat table');
   await expect(page.getByRole('table', { name: 'Found in the readings' })).toContainText('Gap without a reading');
   await page.goto(`/lots/${lotId}/explanations/${kitchen.points.cure}`);
   await expect(page.getByText('25 g × 6.25 %')).toBeVisible();

@@ -62,6 +62,16 @@ const walk: Record<string, string[]> = {
   '/shop/people': ['Agregar a una persona', 'Cambiar mi contraseña', 'Cambiar'],
   '/shop/instruments': ['Agregar un instrumento', 'Anotar una verificación', 'Corregir'],
   '/shop/ledger': ['Revisar la cadena ahora'],
+  '/calculators': [],
+  '/calculators/limits': [],
+  '/calculators/batch-by-percent': [],
+  '/calculators/cure-for-meat': [],
+  '/calculators/curve-against-limit': [],
+  '/calculators/humidity-while-cooking': [],
+  '/calculators/arrival-at-target': [],
+  '/calculators/loss-in-drying': [],
+  '/calculators/water-in-finished-product': [],
+  '/calculators/thermometer-in-boiling-water': [],
   '/welcome': [],
   '/welcome?door=shop': [],
   '/products': ['Agregar un producto'],
@@ -163,3 +173,27 @@ test('a delivery in Spanish: its page, its correction and its voiding', async ({
     await page.getByRole('dialog').getByRole('button', { name: 'Cancelar' }).click();
   }
 });
+
+test('a calculation in Spanish: what is given, its steps, its result and what to bear in mind', async ({ page, shop, signedIn }) => {
+  const told = toldTo(page);
+  await signedIn(shop.owner);
+  await page.goto('/calculators/pump-by-weight');
+  await page.getByLabel('Peso verde').fill('10');
+  await page.getByLabel('Peso inyectado').fill('11.2');
+  await page.getByRole('button', { name: 'Calcular' }).click();
+  await expect(page.getByText('12 %').first()).toBeVisible();
+  await expect.poll(() => englishOn(page, told)).toEqual([]);
+  expect(await misfits(page)).toEqual([]);
+});
+
+for (const point of ['cure', 'cook', 'chill'] as const) {
+  test(`how a ${point} was judged, in Spanish`, async ({ page, shop, kitchen, aLot, signedIn }) => {
+    const told = toldTo(page);
+    const { lotId } = await aLot('chilled');
+    await signedIn(shop.owner);
+    await page.goto(`/lots/${lotId}/explanations/${kitchen.points[point]}`);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await expect(page.getByText('Cargando…')).toHaveCount(0);
+    await expect.poll(() => englishOn(page, told)).toEqual([]);
+  });
+}

@@ -137,7 +137,7 @@ describe('invented curves, their log reductions worked out beforehand in 40-50 d
     expect(cook).toMatchObject({
       verdict: { kind: 'missed' },
       by: 'nothing yet',
-      support: { label: 'Support for a decision: needs a process authority', rowsInAll: [] },
+      support: { rowsInAll: [] },
     });
   });
 });
