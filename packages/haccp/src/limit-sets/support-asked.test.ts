@@ -34,7 +34,7 @@ test('an option of 1999 known second hand asks for both, and support of one’s 
   expect(lacks(coolingCured, { own })).toBe(0);
 });
 
-test('a tick does not make a published figure read, and another patience not another figure', () => {
+test('a tick does not make a published figure read, and another longest gap not another figure', () => {
   const ticked = { ...coolingUncured2021, longestGapSeconds: 60, source: { ...coolingUncured2021.source, confirmed: true } };
   expect(supportAsked(ticked).figure).toBe(true);
   expect(supportAsked({ ...ticked, source: { citation: 'Own study 7', edition: '2026', confirmed: true } }).figure).toBe(false);

@@ -125,7 +125,7 @@ test('nitrite of rework counts with its share', () => {
   expect(judged([nitrite], { composition: half }).kind).toBe('met');
 });
 
-test('a published figure brings its conditions along, whatever patience the plan has; one of one’s own brings none', () => {
+test('a published figure brings its conditions along, whatever longest gap the plan has; one of one’s own brings none', () => {
   const asks = [nitrite, expect.objectContaining({ kind: 'support' })];
   expect(withPublishedConditions(coolingCured)).toEqual({ ...coolingCured, conditions: asks });
   expect(withPublishedConditions({ ...coolingCured, longestGapSeconds: 600 }).conditions).toEqual(asks);

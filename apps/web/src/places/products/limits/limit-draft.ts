@@ -9,7 +9,7 @@ export type LimitDraft = FiguresDraft & Supported;
 
 const noSource: Source = { citation: '', edition: '', confirmed: false };
 
-/** A limit of one's own, with the usual patience between two readings already in it. */
+/** A limit of one's own, with the usual longest gap between two readings already in it. */
 export const emptyLimit = (kind: LimitKind): LimitDraft => ({ ...editorOf(kind).empty(), source: noSource });
 
 /** A limit as it would be typed, to change its figures. */

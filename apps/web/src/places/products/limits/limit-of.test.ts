@@ -84,7 +84,7 @@ test('a limit that contradicts itself is refused with the rules’ own sentence'
   expect(limitOf(swapped).errors).toEqual({ limit: 'The band does not end warmer than it begins.' });
 });
 
-test('other figures under a published source are not let through; another patience is', () => {
+test('other figures under a published source are not let through; another longest gap is', () => {
   const draft = draftOfLimit(coolingFoodCode);
   if (draft.kind !== 'cooling') throw new Error('That limit is a cooling');
   const slower = {

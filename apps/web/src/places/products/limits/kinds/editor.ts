@@ -4,7 +4,7 @@ import type { FieldsOf } from '../fields-of';
 
 /** How a kind of limit is typed: every number of a draft stands as it was typed. */
 export type Editor<Limit, Draft> = {
-  /** A limit of one's own to begin with; the usual patience between two readings stands there already. */
+  /** A limit of one's own to begin with; the usual longest gap between two readings stands there already. */
   empty(): Draft;
   /** A limit as it would be typed, to change its figures. */
   draftOf(limit: Limit): Draft;
