@@ -102,7 +102,10 @@ describe('a cook and its chill', () => {
     expect(await deviations()).toMatchObject([{ deviationId: opened[0], open: true }]);
     expect(await standOf(2)).toMatchObject({
       stands: 'missed',
-      bands: [{ label: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } }, kind: 'missed' }, { label: '80 → 40 °F' }],
+      bands: [
+        { label: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } }, kind: 'missed' },
+        { label: { from: { value: '80', unit: '°F' }, to: { value: '40', unit: '°F' } } },
+      ],
     });
   });
 
