@@ -1,6 +1,4 @@
 import type { Plain } from '../limits/measurement';
-import { decimalText } from '../quantity/decimal';
-import { sayDifference } from '../quantity/degrees';
 import type { MassUnit } from '../quantity/mass';
 import type { Degrees } from '../quantity/temperature';
 import { massOf } from '../quantity/weigh';
@@ -35,19 +33,3 @@ const USUAL_STEP = massOf({ value: 0.1, unit: 'g' });
 /** Femtograms that the scale for ingredients shows steps of; a tenth of a gram where nothing is stated. */
 export const scaleStepOf = ({ mass }: InstrumentErrors = {}): bigint =>
   mass?.step ? massOf({ value: mass.step / 1000, unit: mass.unit }) : USUAL_STEP;
-
-/** "± 0.5 g of the scale for ingredients and pieces", one for each that is stated. */
-export function sayErrors({ temperature, mass, meat, pH, aw }: InstrumentErrors): string[] {
-  return [
-    ...(temperature ? [`± ${sayDifference(temperature.hundredths, temperature.unit)} of the thermometer`] : []),
-    ...(mass ? [`${sayScale(mass)} of the scale for ingredients and pieces${sayStep(mass)}`] : []),
-    ...(meat ? [`${sayScale(meat)} of the scale for meat`] : []),
-    ...(pH ? [`± ${sayPlain(pH)} of the pH meter`] : []),
-    ...(aw ? [`± ${sayPlain(aw)} of the water activity meter`] : []),
-  ];
-}
-
-const sayScale = ({ thousandths, unit }: ScaleError): string => `± ${sayPlain({ thousandths })} ${unit}`;
-const sayStep = ({ step, unit }: ScaleError & { step?: number }): string =>
-  step ? `, which shows steps of ${sayPlain({ thousandths: step })} ${unit}` : '';
-const sayPlain = ({ thousandths }: Plain): string => decimalText(Math.abs(thousandths), 3);

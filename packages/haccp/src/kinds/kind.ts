@@ -17,8 +17,6 @@ export type Kind<Limit> = {
   isChill: boolean;
   /** The units it is read in; none where nothing is read as a number. */
   unitsRead: (limit: Limit) => readonly string[];
-  /** What it is about, in a word or two; undefined where its figures say it. */
-  about: (limit: Limit) => string | undefined;
   /** In one line, as its source prints it. Curves are said in the unit of the readings. */
   say: (limit: Limit, unit: TemperatureUnit) => string;
   /** One sentence on why nothing could ever be judged against it; undefined when it is sound. */

@@ -35,8 +35,8 @@ describe.each(every.map((limit) => [limit.kind, limit] as const))('%s', (kind, l
     expect(kindOf(limit).fault(limit)).toBeUndefined();
   });
 
-  test('says what it is about, in its line or beside it', () => {
-    expect([kindOf(limit).about(limit), kindOf(limit).say(limit, '°F')].join(' ')).toMatch(/\w/);
+  test('says its figures in a line', () => {
+    expect(kindOf(limit).say(limit, '°F')).toMatch(/\w/);
   });
 });
 
@@ -45,12 +45,6 @@ test('every kind is offered for one record, and is told from the others', () => 
   expect([...taken].sort()).toEqual(every.map(({ kind }) => kind).sort());
   expect(limitsOfKind(every, 'cooling').map(({ stages }) => stages.length)).toHaveLength(1);
   expect(isOfKind(undefined, 'range')).toBe(false);
-});
-
-test('a percentage says by its figures what it is about', () => {
-  const range = { kind: 'range', min: 10_000, source } as const;
-  expect(kindOf(range as CriticalLimit).about({ ...range, measured: 'percent' })).toBeUndefined();
-  expect(kindOf(range as CriticalLimit).about({ ...range, measured: 'pH' })).toBe('pH');
 });
 
 test('a kill and a growth wait for no temperature', () => {

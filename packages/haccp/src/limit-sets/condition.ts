@@ -1,4 +1,4 @@
-import { sayLimitCondition, type LimitCondition } from '../limits/limit-condition';
+import type { LimitCondition } from '../limits/limit-condition';
 import type { ProductClass } from './product-class';
 
 /**
@@ -10,18 +10,6 @@ export type Condition =
   /** Nations or provinces of the jurisdiction. */
   | { kind: 'place'; among: readonly string[] }
   | LimitCondition;
-
-/** "for cooked sausage; cooked ham", or the condition that goes with the limit */
-export function sayCondition(condition: Condition): string {
-  switch (condition.kind) {
-    case 'product':
-      return `for ${condition.among.join('; ')}`;
-    case 'place':
-      return `in ${condition.among.join(', ')}`;
-    default:
-      return sayLimitCondition(condition);
-  }
-}
 
 export const goesWithTheLimit = (condition: Condition): condition is LimitCondition =>
   condition.kind !== 'product' && condition.kind !== 'place';

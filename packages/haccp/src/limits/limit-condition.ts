@@ -25,18 +25,3 @@ export const isOfFormulation = (condition: LimitCondition): condition is Formula
 /** Does what goes into the lot decide whether this limit may be used? */
 export const dependsOnFormulation = ({ conditions }: { conditions?: LimitCondition[] }): boolean =>
   (conditions ?? []).some(isOfFormulation);
-
-/** "at least 100 ppm ingoing sodium nitrite on the meat block" */
-export function sayLimitCondition(condition: LimitCondition): string {
-  switch (condition.kind) {
-    case 'nitrite':
-      return `at least ${condition.least / 1000} ppm ingoing sodium nitrite on the ${condition.per}`;
-    case 'accelerator':
-      return `at least ${condition.least / 1000} ppm ingoing erythorbate or ascorbate on the ${condition.per}`;
-    case 'salt in water phase':
-      return `at least ${condition.least / 1000} % salt in the water phase, ${condition.formula}`;
-    case 'statement':
-    case 'support':
-      return condition.says;
-  }
-}

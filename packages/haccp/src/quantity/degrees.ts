@@ -10,6 +10,3 @@ export function degrees(value: number, unit: TemperatureUnit): Degrees {
 
 /** "151.5 °F" */
 export const sayDegrees = ({ hundredths, unit }: Degrees): string => `${decimalText(hundredths, 2)} ${unit}`;
-
-/** A difference between two temperatures of one unit, never with a sign: "8.5 °F". */
-export const sayDifference = (hundredths: number, unit: TemperatureUnit): string => `${decimalText(Math.abs(hundredths), 2)} ${unit}`;

@@ -1,4 +1,4 @@
-import { decimalText, scaled } from '../quantity/decimal';
+import { scaled } from '../quantity/decimal';
 import type { ProductClass } from '../limit-sets/product-class';
 
 /** The piece whose core is read; or what has none, because it is stirred, pumped or heated by steam blown into it. */
@@ -52,14 +52,3 @@ export function halfOf({ smallest: { value, unit } }: SolidPiece): number | unde
 
 /** It moves as fast as what heats or chills it: no reading of it is too fast. */
 export const isStirred = (piece: Piece): piece is { shape: 'stirred' } => piece.shape === 'stirred';
-
-/** "cylinder, 22 mm at its thinnest" */
-export function sayPiece(piece: Piece): string {
-  if (isStirred(piece)) return 'stirred or pumped: no core';
-  const {
-    shape,
-    smallest: { value, unit },
-  } = piece;
-  const thousandths = scaled(value, 3);
-  return thousandths === undefined ? shape : `${shape}, ${decimalText(thousandths, 3)} ${unit} at its thinnest`;
-}

@@ -12,7 +12,6 @@ export const bandTime: Kind<BandTimeLimit> = {
   isOfCore: true,
   isChill: false,
   unitsRead: () => DEGREES,
-  about: () => 'time between',
   say: ({ from, to, maxSeconds }, unit) => `${sayFromTo(from, to, unit)} within ${sayDuration(millisecondsOf(maxSeconds))} in all`,
   fault: ({ from, to }) => (isColder(from, to) ? undefined : 'The band does not end warmer than it begins.'),
   slips: (limit) => [...(limit.maxSeconds > 0 ? [] : ['The band has no time.']), ...slipOfGap(limit)],

@@ -10,7 +10,6 @@ export const concentration: Kind<ConcentrationLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: none,
-  about: ({ substance }) => substance,
   say,
   fault,
   slips: none,

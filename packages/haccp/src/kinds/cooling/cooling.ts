@@ -12,7 +12,6 @@ export const cooling: Kind<CoolingLimit> = {
   isOfCore: true,
   isChill: true,
   unitsRead: () => DEGREES,
-  about: () => 'cooling',
   say,
   fault: ({ stages }) =>
     stages.every(({ from, to }) => !from || isColder(to, from)) ? undefined : 'A stage of the cooling does not end colder than it begins.',

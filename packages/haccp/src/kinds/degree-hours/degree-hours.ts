@@ -10,7 +10,6 @@ export const degreeHours: Kind<DegreeHoursLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: () => [...DEGREES, 'pH'],
-  about: () => 'degree-hours',
   say: sayDegreeHours,
   fault: fermentationFault,
   slips: none,

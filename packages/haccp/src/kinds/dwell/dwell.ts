@@ -11,7 +11,6 @@ export const dwell: Kind<DwellLimit> = {
   isOfCore: true,
   isChill: false,
   unitsRead: () => DEGREES,
-  about: () => 'held',
   say,
   fault: (limit) => (rowsOf(limit) ? undefined : 'The table of holding times is empty or its rows contradict each other.'),
   slips: (limit) => [...slipsOfRows(limit.rows), ...slipOfGap(limit)],

@@ -7,7 +7,6 @@ export const figure: Kind<FigureLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: ({ unit }) => [unit],
-  about: ({ of }) => of,
   say: sayFigureLimit,
   fault: figureFault,
   slips: none,

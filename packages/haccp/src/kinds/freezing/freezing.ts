@@ -9,7 +9,6 @@ export const freezing: Kind<FreezingLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: () => DEGREES,
-  about: () => 'frozen',
   say: sayFreezing,
   fault: freezingFault,
   slips: none,

@@ -10,7 +10,6 @@ export const growth: Kind<GrowthLimit> = {
   isOfCore: true,
   isChill: true,
   unitsRead: () => DEGREES,
-  about: () => 'growth',
   say: ({ log10, species }) => `at most ${decimalText(log10, 2)} log of C. perfringens while cooling, predicted for ${species}`,
   fault: ({ log10 }) => (isLogs(log10) ? undefined : 'The growth allowed is no whole number of hundredths of a log above zero.'),
   slips: none,

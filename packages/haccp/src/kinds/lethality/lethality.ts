@@ -11,7 +11,6 @@ export const lethality: Kind<LethalityLimit> = {
   isOfCore: true,
   isChill: false,
   unitsRead: () => DEGREES,
-  about: () => 'lethality',
   say: sayLethalityLimit,
   fault,
   slips: none,

@@ -10,7 +10,6 @@ export const range: Kind<RangeLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: ({ measured }) => (measured === 'temperature' ? DEGREES : [measured === 'percent' ? '%' : measured]),
-  about: ({ measured }) => (measured === 'percent' ? undefined : measured),
   say,
   fault,
   slips: none,

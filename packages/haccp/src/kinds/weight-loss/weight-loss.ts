@@ -10,7 +10,6 @@ export const weightLoss: Kind<WeightLossLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: () => MASSES,
-  about: () => 'loss of weight',
   say: sayWeightLoss,
   fault: ({ percent }) => (partsPerMillion(percent) ? undefined : 'The loss asked for is no percentage above zero.'),
   slips: none,
