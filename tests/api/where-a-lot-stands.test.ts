@@ -54,7 +54,7 @@ describe('where a lot stands', () => {
     });
     expect(controlPoints[2]).toMatchObject({
       stands: 'running',
-      bands: [{ label: '130 → 80 °F', startAt: began, kind: 'running' }],
+      bands: [{ label: { from: { value: '130', unit: '°F' }, to: { value: '80', unit: '°F' } }, startAt: began, kind: 'running' }],
     });
   });
 
