@@ -6,6 +6,7 @@ import { keyIn, tapIn } from './steps/key-in';
 import { nameWhatComesIn } from './steps/name-what-comes-in';
 import { readPaper } from './steps/read-paper';
 import { readProbes } from './steps/read-probes';
+import { tapOnTo } from './steps/tap-on-to';
 import { around, locales, speaking } from './steps/words';
 
 test.use({ viewport: { width: 768, height: 1024 }, hasTouch: true });
@@ -227,8 +228,9 @@ for (const language of Object.keys(locales) as Language[]) {
         await signedIn(shop.operator);
         await page.clock.setSystemTime(Date.now()); // not before the review, by the book's own clock
         await page.goto('/shipping/new');
-        await tap(sayShipping('new-customer'));
-        await page.getByLabel(speaks('items')('name'), { exact: true }).fill(customer);
+        const name = page.getByLabel(speaks('items')('name'), { exact: true });
+        await tapOnTo(name, page.getByRole('button', { name: sayShipping('new-customer') }));
+        await name.fill(customer);
         await page.getByLabel(speaks('items')('address')).fill('2 Tanner Street, Fenwick');
         await page.getByLabel(speaks('items')('contact')).fill('The counter, extension 2');
         await tap(save);

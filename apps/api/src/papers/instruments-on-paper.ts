@@ -89,7 +89,8 @@ function instrumentOnPaper(
 function checkOnPaper(check: CheckRow, tolerance: Prisma.Decimal, names: PersonNames, say: Telling['say']): CheckData {
   const { method, unit, observed, expected, failed, later, takenAt, recordedAt } = check;
   const isWithin = observed.minus(expected).abs().lte(tolerance);
-  const read = { method, observed: `${observed} ${unit}`, expected: `${expected} ${unit}`, tolerance: `${tolerance} ${unit}` };
+  const inUnit = (value: Prisma.Decimal) => `${value.toString()} ${unit}`;
+  const read = { method, observed: inUnit(observed), expected: inUnit(expected), tolerance: inUnit(tolerance) };
   return {
     by: madeBy(check, names).name,
     at: takenAt.getTime(),
