@@ -5,7 +5,8 @@ const page = readFileSync('DEVELOPERS.md', 'utf8');
 const decisions = page
   .slice(page.indexOf('## Decisions'), page.indexOf('## Change log'))
   .split('\n')
-  .filter((line) => line.startsWith('- '));
+  .slice(1)
+  .filter((line) => line !== '' && !line.startsWith('#') && !line.startsWith('One line each:'));
 const named = (text) => [...text.matchAll(/`((?:apps|packages|tests|prisma|\.config)\/[^`\s{}<>*]+)`/g)].map(([, path]) => path);
 
 describe('the page for developers', () => {
