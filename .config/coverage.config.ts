@@ -20,7 +20,7 @@ export default defineConfig({
       provider: 'v8',
       reportsDirectory: 'test-results/coverage',
       include: ['packages/haccp/src/**/*.ts'],
-      exclude: ['**/*.test.ts'],
+      exclude: ['**/*.test.ts', '**/*.test-data.ts'],
       reporter: [['text', { skipFull: true }]],
       thresholds: { branches: 100 },
     },

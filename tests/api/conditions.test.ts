@@ -186,7 +186,9 @@ describe('a clock that starts when cooking ends', () => {
     const fast = [140, 100, 60, 37];
     const { lotId } = await curedAndCooked(25);
     expect(await chill(lotId, fast)).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
-    expect(chillOf(await kitchen.showLot(lotId)).bands).toMatchObject([{ label: 'end of cooking → 37.4 °F', kind: 'met' }]);
+    expect(chillOf(await kitchen.showLot(lotId)).bands).toMatchObject([
+      { label: { code: 'from-cooking', figures: { to: { value: '37.4', unit: '°F' } } }, kind: 'met' },
+    ]);
 
     const unfinished = await kitchen.startLot();
     await kitchen.putIn(unfinished.lotId);

@@ -69,7 +69,7 @@ test('the scale of the meat counts too, once for each time meat is put in, and i
   const point = (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.takenAs === 'weighings');
   const { controlPointId = '' } = point?.controlPoint ?? {};
   const explained = await done<contract.PointExplained>(ask(kitchen.operator, contract.explainPoint, { lotId, controlPointId }));
-  expect(explained.limits[0]?.assumptions).toContain('The worse within what the scales may be wrong by is judged.');
+  expect(explained.limits[0]?.assumptions).toContainEqual({ code: 'worse-within-scales' });
 });
 
 test('a batch is planned for the same scale, and too coarse a one weighs nothing', async () => {

@@ -66,7 +66,7 @@ test('it stays as it was signed when a newer edition comes, and says why to reas
   expect(after.content).toEqual(before.content);
   expect(after.inForce).toBe(true);
   expect(after.warnings.filter((said) => !before.warnings.includes(said))).toEqual([
-    `${cook}: built on Our new smokehouse, edition 2026-1; Our new smokehouse, edition 2026-2, ` +
+    `${cook}: built on Our new smokehouse, edition 2026-1. Our new smokehouse, edition 2026-2, ` +
       'prints 12 min for 145 °F instead of 11 min. Reassess the plan.',
   ]);
   const offered = (await tell(contract.listPublishedLimits, {})).limits.map(({ key }) => key);

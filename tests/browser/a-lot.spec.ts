@@ -12,6 +12,8 @@ import { around, locales, speaking } from './steps/words';
 test.use({ viewport: { width: 768, height: 1024 }, hasTouch: true });
 test.setTimeout(240_000);
 
+/** The first formula, the first plan, the first line. */
+const first = '1';
 const anHour = 60 * 60_000;
 /** The day of the story began ten hours ago; the tablet's clock goes through it. */
 const dayBegan = Date.now() - 10 * anHour;
@@ -61,18 +63,18 @@ for (const language of Object.keys(locales) as Language[]) {
         await expect(page.getByRole('heading', { name: product, level: 1 })).toBeVisible();
 
         await page.getByRole('link', { name: sayFormula('write') }).click();
-        await page.getByRole('combobox', { name: sayFormula('numbered-meat', { number: '1' }) }).selectOption(meat);
+        await page.getByRole('combobox', { name: sayFormula('numbered-meat', { number: first }) }).selectOption(meat);
         const percent = page.getByLabel(sayFormula('of-the-meat-block'));
         await percent.first().fill('100');
         await tap(sayFormula('add-ingredient'));
-        await page.getByRole('combobox', { name: sayFormula('numbered-ingredient', { number: '1' }) }).selectOption(salt);
+        await page.getByRole('combobox', { name: sayFormula('numbered-ingredient', { number: first }) }).selectOption(salt);
         await percent.nth(1).fill('0.25');
         await expect(page.getByText('156.25 ppm')).toBeVisible();
         await page.getByLabel(sayFormula('expected-yield')).fill('90');
-        await tap(sayFormula('save-as', { version: '1' }));
+        await tap(sayFormula('save-as', { version: first }));
         // the draft bears the same heading until it is saved
-        await expect(page.getByRole('button', { name: sayFormula('save-as', { version: '1' }) })).toBeHidden();
-        await expect(page.getByRole('heading', { name: sayFormula('numbered', { version: '1' }) })).toBeVisible();
+        await expect(page.getByRole('button', { name: sayFormula('save-as', { version: first }) })).toBeHidden();
+        await expect(page.getByRole('heading', { name: sayFormula('numbered', { version: first }) })).toBeVisible();
       });
 
       await test.step('its plan is started from published figures, saved, and signed', async () => {
@@ -89,7 +91,7 @@ for (const language of Object.keys(locales) as Language[]) {
         await page.getByLabel(speaks('limit-forms')('own-support')).fill('Letter of our process authority, folder 3');
         await tap(sayDraft('back-to-plan'));
         await expect(unsaid).toBeHidden();
-        await tap(sayDraft('save-as', { version: '1' }));
+        await tap(sayDraft('save-as', { version: first }));
         await tap(say('adopt-this'));
         await expect(page.getByRole('listitem').filter({ hasText: new RegExp(`^${chill}: .*folder 3`) })).toBeVisible();
         await tap(say('sign-and-adopt'));

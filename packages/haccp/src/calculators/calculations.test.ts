@@ -109,6 +109,10 @@ describe('a curve against a limit', () => {
       const piece = value === undefined ? undefined : { shape: 'cylinder' as const, smallest: { value, unit: 'mm' as const } };
       return plainly(curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling', piece));
     };
+    expect(plainly(curveAgainstLimit(readings, '°F', coolingUncured, 'Cooling', { shape: 'stirred' }))).toMatchObject({
+      given: expect.arrayContaining([{ what: 'piece', is: 'piece-stirred' }]) as unknown,
+    });
+    expect(of(NaN)).toMatchObject({ given: expect.arrayContaining([{ what: 'piece', is: 'piece-cylinder' }]) as unknown });
     const sausage = 'piece-not-said piece-cylinder-of 22 mm';
     expect(of()).toMatchObject({
       verdicts: [{ kind: 'met' }],

@@ -92,7 +92,7 @@ describe('a cure', () => {
     const explained = explain(nitriteComminuted);
     expect(worked(explained)).toEqual([
       'meat-block: 10000 g → 10000 g',
-      'substance-in substance-sodium-nitrite Curing salt 6.25 %: 25 g × 6.25 % → 1.5625 g',
+      `substance-in substance-sodium-nitrite ${cure.name}: 25 g × 6.25 % → 1.5625 g`,
       'ingoing: 1.5625 g ÷ 10000 g × 1000000 → (measured)',
       'against-limit: (measured) → (margin and because)',
     ]);

@@ -59,6 +59,13 @@ test('a forecast says when, how sure, and what to do', () => {
   });
 });
 
+test('a deadline within the next minute is said as one', () => {
+  expect(forecast(falling, chill(air(2)), HOUR + 30_000).because).toContainEqual({
+    code: 'must-be-there',
+    figures: { when: { code: 'in-less-than-a-minute' } },
+  });
+});
+
 test('without a deadline it is expected, and a wide range asks for more readings', () => {
   const first = forecast(every(10, 100).map(newton(54.4, 2, 3.2)), chill(air(2), 20));
   expect(first).toMatchObject({ state: 'expected', because: [{ code: 'expected-in' }] });

@@ -49,6 +49,14 @@ describe('two tables, row by row', () => {
   });
 });
 
+test('what a row asks for, and how binding it is, are differences by themselves', () => {
+  const asked: LimitRow = { ...fat, conditions: [{ kind: 'product', among: ['cooked sausage'] }], force: 'law' };
+  expect(differencesOf(fat, asked)).toEqual([
+    { what: 'conditions', here: fat.conditions, there: asked.conditions },
+    { what: 'force', here: 'guide', there: 'law' },
+  ]);
+});
+
 test('a table beside a figure differs by what each prints', () => {
   const held = table('60 °C for 12 min');
   expect(differencesOf(held, { ...fat, known: 'second hand' })).toEqual([

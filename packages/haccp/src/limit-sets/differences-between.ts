@@ -42,7 +42,7 @@ export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferen
 
 /** A whole table is compared row by row, one read in part by the rows both have; everything else by what it prints. */
 export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
-  const isPartial = Boolean(here.isPartial || there.isPartial);
+  const isPartial = [here, there].some((row) => row.isPartial);
   const [own, other] = [rowsIn(here), rowsIn(there)];
   const isTable = own.length > 0 && other.length > 0;
   return [

@@ -69,6 +69,11 @@ test.each([
 });
 
 test('its figures are what it cannot be and between what that lies, in the unit read', () => {
+  expect(plainly(judgeFigureRead({ value: 101, unit: '%' }, figure('%', { max: undefined, min: 10_000 })))).toMatchObject({
+    value: '101 %',
+    of: 'possible-share',
+    highest: '100 %',
+  });
   expect(plainly(judgeRange(degrees(-40, '°F'), heldCold))).toMatchObject({
     ...{ value: '-40 °F', of: 'possible-cold', lowest: '-22 °F', highest: '230 °F' },
   });

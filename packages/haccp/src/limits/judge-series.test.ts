@@ -170,6 +170,13 @@ describe('a series against its limits', () => {
     expect(judge(soFar(5), loss)?.notes).toEqual([]);
   });
 
+  test('where pieces dry ever more slowly, that the loss may never be there is said', () => {
+    const slowing = [1, 0.854, 0.779, 0.741, 0.721, 0.711].map((kg, i) => read(i * 4 * 24, kg, 'kg', 'A'));
+    expect(judge(slowing, loss, { ended: false })?.notes).toEqual([
+      { code: 'loss-may-never-be-there', figures: { asked: { value: '35', unit: '%' } } },
+    ]);
+  });
+
   test('a number finer than can be counted is left out and said', () => {
     expect(judge([read(0, 1.00001, 'kg'), read(1, 1, 'kg'), read(9, 0.6, 'kg')], loss)?.notes).toEqual([
       { code: 'weighings-left-out', figures: { count: 1 } },

@@ -36,6 +36,13 @@ test('curves are said in the unit of the readings', () => {
   expect(sayLimit(sets.coolingUncured, '°C')).toBe('54.4 → 26.7 °C within 1 h 30 min, then 26.7 → 4.4 °C within 5 h');
 });
 
+test('a limit without a bound says so, and one of its own signs keeps them', () => {
+  const { source } = sets.coldHolding;
+  expect(sayLimit({ kind: 'range', measured: 'pH', source })).toBe('pH no bound set');
+  expect(sayLimit({ ...sets.nitriteComminuted, max: undefined, maxThousandths: undefined })).toMatch(/≤|no bound set/);
+  expect(sayLimit({ ...sets.coldHolding, max: { '°C': 500 } }, '°F')).toBe('≤ 5 °C');
+});
+
 test('numbers without a unit are named', () => {
   const { source } = sets.coldHolding;
   expect(sayLimit({ kind: 'range', measured: 'pH', max: 5300, source })).toBe('pH ≤ 5.3');

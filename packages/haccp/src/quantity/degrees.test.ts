@@ -53,6 +53,8 @@ test('a figure printed in one unit only is converted exactly for a reading in th
 test('a figure is said in every unit its source prints', () => {
   expect(sayBoth({ '°F': 16000, '°C': 7110 })).toBe('160 °F (71.1 °C)');
   expect(sayBoth({ '°C': 440 })).toBe('4.4 °C');
+  expect(sayBoth({ '°F': 4000 })).toBe('40 °F');
+  expect(sayPrinted({}, '°F')).toBe('no figure');
 });
 
 test('a temperature in its own unit stays as it is', () => {

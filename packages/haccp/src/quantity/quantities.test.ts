@@ -1,8 +1,13 @@
 import { expect, test } from 'vitest';
-import { degreesOf, printedIn, timeOf } from './quantities';
+import { aboutTime, degreesOf, printedIn, timeOf } from './quantities';
 
 test('a length of time is whole milliseconds, whichever way it is counted', () => {
   expect(timeOf(-90_000)).toEqual({ value: '90000', unit: 'ms' });
+});
+
+test('a length of time is about so many minutes, or less than one', () => {
+  expect(aboutTime(181 * 60_000 + 20_000)).toEqual({ code: 'about-time', figures: { time: { value: '10860000', unit: 'ms' } } });
+  expect(aboutTime(-59_999)).toEqual({ code: 'less-than-a-minute' });
 });
 
 test('a temperature keeps the unit it was read in', () => {

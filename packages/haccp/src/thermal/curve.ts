@@ -106,5 +106,3 @@ export const SORTED: Coded = { code: 'sorted' };
 /** How many readings were treated so, where there are any. */
 export const noteOf = (code: 'set-aside' | 'cannot-be' | 'disagreeing', count: number): Coded[] =>
   count > 0 ? [{ code, figures: { count } }] : [];
-
-export const sayReadings = (count: number): string => (count === 1 ? '1 reading' : `${count} readings`);

@@ -246,3 +246,13 @@ describe('scales that may be wrong', () => {
     );
   });
 });
+
+test.each<[string, Partial<ConcentrationLimit>]>([
+  ['no bound', { max: undefined, maxThousandths: undefined }],
+  ['a bound that is no whole number', { max: 156.25 }],
+  ['a bound below zero', { max: -1 }],
+  ['an ion that its substance does not hold', { substance: 'sodium erythorbate', countedAs: 'NO₂' }],
+])('a limit with %s judges nothing', (_case, wrong) => {
+  const judged = judgeConcentration([curingSalt(2.5)], kg(1), { ...nitriteComminuted, ...wrong } as ConcentrationLimit);
+  expect(judged).toMatchObject({ kind: 'undetermined', finding: 'limit-without-figure' });
+});

@@ -4,7 +4,8 @@ import { degrees } from '../../quantity/degrees';
 import type { CurveReading } from '../../thermal/curve';
 import { frozenHolds } from './frozen-hold';
 import type { Thickness } from './freezing-limit';
-import { freezingFault, freezingSource, judgeFreezing, sayFreezing } from './judge-freezing';
+import { freezingByCentre, freezingRows } from './freezing-table';
+import { freezingFault, judgeFreezing, sayFreezing } from './judge-freezing';
 import { plainly } from '../../limits/plainly.test-data';
 
 const HOUR = 3_600_000;
@@ -21,7 +22,6 @@ test('a row that is there says so, with its source unconfirmed and its condition
   const verdict = centre(hourly(0, 63, -10));
   expect(plainly(verdict)).toEqual({ kind: 'met', finding: 'freezing-held', held: '63 h', at: '-10 °F', needed: '63 h' });
   expect(verdict.notes).toEqual([{ code: 'freezing-for-pork' }, { code: 'freezing-spaced' }]);
-  expect(freezingSource({ read: { what: 'centre' } }).confirmed).toBe(false);
 });
 
 test('ended short of every row is missed, by the nearest', () => {
@@ -151,4 +151,11 @@ test('a limit is said with its rows and how it is read, as far as rows are print
     'No row is printed for 28 in: the thickest is 27 in (69 cm).',
     'The thickness is no usable number.',
   ]);
+});
+
+test('rows are those of the first thickness that is not passed, compared in its own unit', () => {
+  const most = (value: number, unit: 'in' | 'cm') => freezingRows({ what: 'freezer', thickness: { value, unit } })?.[0]?.hours;
+  expect([most(6, 'in'), most(6.001, 'in'), most(27, 'in'), most(69, 'cm')]).toEqual([20 * 24, 30 * 24, 30 * 24, 30 * 24]);
+  expect([most(27.001, 'in'), most(0, 'in'), most(NaN, 'cm')]).toEqual([undefined, undefined, undefined]);
+  expect(freezingRows({ what: 'centre' })).toBe(freezingByCentre);
 });

@@ -1,5 +1,4 @@
 import type { FreezingLimit, Thickness } from './freezing-limit';
-import type { Source } from '../../limits/source';
 import type { Coded, Found, Verdict } from '../../limits/verdict';
 import { sayBoth } from '../../quantity/bound';
 import { scaled } from '../../quantity/decimal';
@@ -8,14 +7,7 @@ import { amountOf, printedIn, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import { byProbe, prepareCurve, type CurveReading } from '../../thermal/curve';
-import {
-  centreSource,
-  FREEZING_CONDITIONS,
-  freezingByCentre,
-  freezingByThickness,
-  thicknessSource,
-  type FreezingRow,
-} from './freezing-table';
+import { FREEZING_CONDITIONS, freezingByCentre, freezingRows, type FreezingRow } from './freezing-table';
 import { frozenHolds, type FrozenHold } from './frozen-hold';
 
 /** What was read: the air of the freezer, with the thickness of what lies in it, or the centre of the meat. */
@@ -89,11 +81,12 @@ const rowTime = ({ hours }: FreezingRow): Quantity => (hours % 24 === 0 ? amount
 /** The rows for what was read, or why there are none. The thickness is compared in its own unit. */
 function rowsFor(read: Freezing['read']): readonly FreezingRow[] | Found {
   if (read.what === 'centre') return freezingByCentre;
+  const rows = freezingRows(read);
+  if (rows) return rows;
   const { value, unit } = read.thickness;
   const thousandths = scaled(value, 3);
   if (thousandths === undefined || thousandths <= 0) return { finding: 'freezing-thickness-unusable', figures: {} };
-  const group = freezingByThickness.find(({ most }) => thousandths <= most[unit] * 100);
-  return group?.rows ?? { finding: 'freezing-no-row', figures: { thickness: amountOf(thousandths, unit) } };
+  return { finding: 'freezing-no-row', figures: { thickness: amountOf(thousandths, unit) } };
 }
 
 /** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick", as far as rows are printed for it. */
@@ -115,5 +108,3 @@ export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): string | u
 
 const sayRow = ({ at, hours }: FreezingRow): string =>
   `${hours % 24 === 0 ? `${hours / 24} days` : sayDuration(hours * HOUR)} at or below ${sayBoth(at)}`;
-
-export const freezingSource = ({ read }: Pick<FreezingLimit, 'read'>): Source => (read.what === 'centre' ? centreSource : thicknessSource);

@@ -33,7 +33,7 @@ function notedArrival(own: readonly WeightReading[], { percent }: WeightLossLimi
   if (forecast.state === 'too early to tell') return [{ code: 'loss-arrival-too-early' }];
   if (!('arrival' in forecast)) return [];
   const last = Math.max(...own.map(({ at }) => at).filter(Number.isFinite));
-  const until = (at: number | undefined) => amountOf(Math.round((((at ?? last) - last) / DAY) * 10), 'days', 1);
+  const until = (at: number | undefined) => amountOf(Math.round((((at as number) - last) / DAY) * 10), 'days', 1);
   const { best, earliest, latest } = forecast.arrival;
   const asked: Quantity = { value: String(percent), unit: '%' };
   if (best === undefined) return [{ code: 'loss-may-never-be-there', figures: { asked } }];
