@@ -1,10 +1,10 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { Suspense, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { listen, sendNow } from '../outbox/outbox';
 import { useOutbox } from '../outbox/use-outbox';
 import { announce } from '../ui/announcer';
 import { useSay } from '../ui/voice';
-import { OutboxDialog } from './dialogs-ahead';
+import { OutboxDialog } from './outbox-dialog';
 import css from './outbox-slot.module.css';
 
 /** What is kept on this device and not yet sent, always in sight; opens to show each entry and what can be done. */
@@ -23,7 +23,7 @@ export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
         <strong>{count === 0 ? say('all-sent') : say('not-sent', { count })}</strong>
         {parked.length > 0 && <span>{say('refused', { count: parked.length })}</span>}
       </button>
-      <Suspense>{open && <OutboxDialog onClose={() => setOpen(false)} />}</Suspense>
+      {open && <OutboxDialog onClose={() => setOpen(false)} />}
     </>
   );
 }

@@ -1,7 +1,7 @@
 import type { AnyRouter } from '@tanstack/react-router';
 import { languageHere } from '../api/language';
 import { wordsOnce } from '../ui/voice';
-import { OutboxDialog, SignOutDialog } from './dialogs-ahead';
+import { SignOutDialog } from './person-slot';
 import { wordsOfPages } from './routes';
 
 const delayMs = 3_000;
@@ -14,7 +14,7 @@ export function fetchPagesAhead(router: AnyRouter): void {
   if (import.meta.env.PROD) void navigator.serviceWorker?.register('/service-worker.js');
   setTimeout(() => {
     for (const route of Object.values(router.routesById)) void route.options.component?.preload?.();
-    for (const dialog of [OutboxDialog, SignOutDialog]) void dialog.preload?.();
+    void SignOutDialog.preload?.();
     for (const place of wordsOfPages) wordsOnce(place, languageHere()).catch(() => undefined); // no network: fetched when a page needs it
   }, delayMs);
 }

@@ -1,9 +1,12 @@
 import { codeOf } from '@larderbook/messages';
+import { lazyRouteComponent } from '@tanstack/react-router';
 import { Suspense, useState } from 'react';
 import type { Session } from '../api/session';
 import { useSay } from '../ui/voice';
-import { SignOutDialog } from './dialogs-ahead';
 import css from './person-slot.module.css';
+
+/** Nobody signs out before the first page is read: it is fetched a little after it, with all pages. */
+export const SignOutDialog = lazyRouteComponent(() => import('./sign-out-dialog'), 'SignOutDialog');
 
 /** Who is signed in, always in sight because every record carries that name; opens to sign out. */
 export function PersonSlot({ who }: { who: Session }) {
