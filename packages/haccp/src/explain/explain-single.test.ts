@@ -88,6 +88,11 @@ describe('a cure', () => {
   const explain = (limit: ConcentrationLimit, brought: (Brought & Portion)[] = [cure]) =>
     explainConcentration(limit, judgeConcentration(brought, meatBlock, limit), brought, meat, meatBlock);
 
+  test('by a limit that asks for a least alone shows that one', () => {
+    const least = { min: 12_000, max: undefined, maxThousandths: undefined };
+    expect(ruleOf(explain({ ...nitriteComminuted, ...least }))).toBe('bounds-least 120 ppm');
+  });
+
   test('is worked out weighing by weighing, by their names', () => {
     const explained = explain(nitriteComminuted);
     expect(worked(explained)).toEqual([
