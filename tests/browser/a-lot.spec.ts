@@ -174,7 +174,7 @@ for (const language of Object.keys(locales) as Language[]) {
         const dialog = page.getByRole('dialog');
         await expect(dialog.getByText(`${sayStarter('air-of-the-chiller')} 35.5 °F`, { exact: true })).toBeVisible();
         const forecast = dialog.getByRole('group', { name: speaks('explaining')('forecast') });
-        await expect(forecast).toContainText(speaks('judging')('on-course'));
+        await expect(forecast).toContainText(speaks('explaining')('on-course'));
         await expect(forecast).toContainText('35.5 °F');
         await tap(done);
         await expect(page.getByText(speaks('day-sheet')('judged-by-none'))).toBeVisible();

@@ -28,13 +28,14 @@ export function writeForecast(told: ToldForecast, reader: Reader): WrittenForeca
   const { arrival, medium, target, by } = told;
   const because = spokenAll(reader.told, told.because);
   const next = spokenAll(reader.told, told.next) || undefined;
-  const word = say(wordFor[told.state]);
+  const word = say(forecastWord[told.state]);
   if (!arrival || !medium) return { word, when: say('target-because', { target, because }), next };
   const must = by === undefined ? [] : [say('must-be-there', { by: clock.when(by, now) })];
   return { word, when: [expectation(arrival, target, reader), ...must].join(' '), next, basis: basisOf(told.probe, medium, reader) };
 }
 
-const wordFor = {
+/** The code of how it stands. */
+export const forecastWord = {
   'on course': 'on-course',
   'at risk': 'at-risk',
   'will miss': 'will-miss',

@@ -1,6 +1,7 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
 import { spokenAll } from '@larderbook/messages';
 import { Facts } from '../../../ui/facts';
+import { forecastWord } from '../../../ui/forecast';
 import { Moment } from '../../../ui/moment';
 import { StampedSheet } from '../../../ui/stamped-sheet';
 import { useSay, useSpoken } from '../../../ui/voice';
@@ -10,6 +11,7 @@ type Forecast = NonNullable<ExplainedSeries['forecast']>;
 /** When a running stage will be there, from the earliest to the latest: advice to act in time, never acceptance. */
 export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }) {
   const say = useSay('judging');
+  const sayBlock = useSay('explaining');
   const told = useSpoken('forecasts');
   const { target, state, by } = forecast;
   const next = spokenAll(told, forecast.next);
@@ -22,7 +24,7 @@ export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }
     <StampedSheet title={say('when-at', { target })} stamp={say('advice-never')}>
       <div>
         <p>
-          <strong>{say(stateCode[state])}.</strong> {spokenAll(told, forecast.because)}
+          <strong>{sayBlock(forecastWord[state])}.</strong> {spokenAll(told, forecast.because)}
         </p>
         {next && <p>{next}</p>}
       </div>
@@ -39,13 +41,3 @@ export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }
     </StampedSheet>
   );
 }
-
-const stateCode = {
-  'on course': 'on-course',
-  'at risk': 'at-risk',
-  'will miss': 'will-miss',
-  expected: 'expected',
-  'too early to tell': 'too-early-to-tell',
-  undetermined: 'undetermined',
-  reached: 'reached',
-} as const satisfies Record<Forecast['state'], string>;
