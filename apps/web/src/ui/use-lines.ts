@@ -3,7 +3,8 @@ import { use } from 'react';
 import { useLimits, useTell } from './use-tell';
 import { useVoice, wordsOnce } from './voice';
 
-const known = new Map<string, SayLine>();
+/** Of each voice and its places the lines of the day that was asked about last: a tablet that stays open keeps no more. */
+const known = new Map<string, { today?: number; line: SayLine }>();
 
 /**
  * Says the lines of workings in the voice around, with the words of some places. The first to ask waits for them.
@@ -11,12 +12,15 @@ const known = new Map<string, SayLine>();
  */
 export function useLines(places: readonly Place[], today?: number): SayLine {
   const voice = useVoice();
+  const asked = places.map((place) => wordsOnce(place, voice.language)); // all before any is waited for
   const { tellRemark } = useTell();
   const { sayLimit } = useLimits();
   const { language, timeZone, timeStyle } = voice;
-  const words = places.map((place) => use(wordsOnce(place, language)));
-  const key = [language, timeZone, timeStyle, today, ...places].join(' ');
-  const line = known.get(key) ?? lines(words, voice, { tellRemark, sayLimit, today });
-  known.set(key, line);
+  const words = asked.map((each) => use(each));
+  const key = [language, timeZone, timeStyle, ...places].join(' ');
+  const before = known.get(key);
+  if (before && before.today === today) return before.line;
+  const line = lines(words, voice, { tellRemark, sayLimit, today });
+  known.set(key, { today, line });
   return line;
 }

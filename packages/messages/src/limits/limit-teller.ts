@@ -10,6 +10,7 @@ import type {
   TemperatureUnit,
 } from '@larderbook/haccp';
 import type { ClockStart } from '@larderbook/contracts';
+import { byVoice } from '../by-voice';
 import type { Voice } from '../voice';
 import { limitVoice, type LimitWords, type SayLimits } from './limit-voice';
 import { tellClockStart, tellErrors, tellFrequency, tellPiece } from './tell-beside';
@@ -41,7 +42,12 @@ export type LimitTeller = {
   sayClockStart(start: ClockStart): string;
 };
 
-export function limitTeller(words: LimitWords, own: Voice): LimitTeller {
+const tellers = byVoice<LimitTeller>();
+
+/** Limits told in one voice, each message read once. */
+export const limitTeller = (words: LimitWords, voice: Voice): LimitTeller => tellers(words, voice, () => newTeller(words, voice));
+
+function newTeller(words: LimitWords, own: Voice): LimitTeller {
   const voice = limitVoice(words, own);
   const { say } = voice;
   const sayLimit: LimitTeller['sayLimit'] = (limit, unit = '°F') => tellingOf(limit).line(limit, voice, unit);

@@ -9,6 +9,7 @@ import {
   type Told,
   type Verdict,
 } from '@larderbook/haccp';
+import { byVoice } from '../by-voice';
 import { limitTeller, type LimitTeller } from '../limits/limit-teller';
 import type { LimitWords } from '../limits/limit-voice';
 import type { Words } from '../say';
@@ -18,20 +19,14 @@ import { codedText, spoken, type Spoken } from './spoken';
 /** A verdict, or one note of it, in the words of a voice. */
 export type Teller = { tell: Tell; tellRemark: TellRemark };
 
-const tellers = new WeakMap<object, Map<string, Teller>>();
+const tellers = byVoice<Teller>();
 
 /** What a verdict is told with: its own words, and those of the limit it is a verdict on. */
 export type VerdictWords = { verdicts: Words; limits: LimitWords };
 
 /** Verdicts told in one voice, each message read once. */
-export function teller({ verdicts, limits }: VerdictWords, voice: Voice): Teller {
-  const known = tellers.get(verdicts) ?? new Map<string, Teller>();
-  tellers.set(verdicts, known);
-  const key = `${voice.language} ${voice.timeStyle} ${voice.timeZone}`;
-  const own = known.get(key) ?? newTeller(spoken(verdicts, voice), limitTeller(limits, voice));
-  known.set(key, own);
-  return own;
-}
+export const teller = ({ verdicts, limits }: VerdictWords, voice: Voice): Teller =>
+  tellers(verdicts, voice, () => newTeller(spoken(verdicts, voice), limitTeller(limits, voice)));
 
 function newTeller(told: Spoken, { sayLimit }: LimitTeller): Teller {
   const tellRemark: TellRemark = (remark) => codedText(told, remark);
