@@ -22,7 +22,7 @@ export const wordsOfPages = new Set<Place>(['shell', ...ofBlocks]);
  *
  *   place('/lots/$lotId', () => import('../places/lots/lot-page'), 'LotPage'),
  *
- * The page reads its names with `getRouteApi('/lots/$lotId').useParams()`. The words it says are fetched beside its code.
+ * The page reads its names with `useParams({ from: '/lots/$lotId' })`. The words it says are fetched beside its code.
  */
 function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, ...words: Place[]) {
   return createRoute({ path, ...pageOf(load, name, words) });
@@ -54,18 +54,17 @@ const pages = [
   placeAsked('/sign-in', thenAsked, () => import('../places/shop/sign-in-page'), 'SignInPage', 'sign-in', 'welcome', 'people', 'language'),
   place('/shop', () => import('../places/shop/shop-page'), 'ShopPage', 'shop', 'limits', 'people'),
   place('/shop/people', () => import('../places/shop/people-page'), 'PeoplePage', 'shop', 'people', 'language'),
-  place('/shop/instruments', () => import('../places/shop/instruments-page'), 'InstrumentsPage', 'shop', 'instruments'),
-  place('/shop/ledger', () => import('../places/shop/ledger-page'), 'LedgerPage', 'shop'),
   place(
-    '/receiving',
-    () => import('../places/receiving/receiving-page'),
-    'ReceivingPage',
-    'entries',
+    '/shop/instruments',
+    () => import('../places/shop/instruments-page'),
+    'InstrumentsPage',
+    'shop',
+    'instruments',
     'verdicts',
     'limits',
-    'receiving',
-    'items',
   ),
+  place('/shop/ledger', () => import('../places/shop/ledger-page'), 'LedgerPage', 'shop', 'ledger-breaks'),
+  place('/receiving', () => import('../places/receiving/receiving-page'), 'ReceivingPage', 'entries', 'verdicts', 'limits', 'receiving'),
   place(
     '/receiving/new',
     () => import('../places/receiving/record-delivery-page'),
@@ -86,7 +85,6 @@ const pages = [
     'verdicts',
     'limits',
     'receiving',
-    'items',
   ),
   place('/lots', () => import('../places/lots/lots-page'), 'LotsPage', 'lots'),
   place('/lots/new', () => import('../places/lots/start-lot-page'), 'StartLotPage', 'lots'),
@@ -110,7 +108,6 @@ const pages = [
     'ExplanationPage',
     'judging',
     'lot-forms',
-    'lots',
     'entries',
     'verdicts',
     'limits',
@@ -131,7 +128,16 @@ const pages = [
   ),
   place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage', 'reviews'),
   place('/products', () => import('../places/products/products-page'), 'ProductsPage', 'products', 'limits'),
-  place('/products/$productId', () => import('../places/products/product-page'), 'ProductPage', 'products', 'formulas', 'plans', 'limits'),
+  place(
+    '/products/$productId',
+    () => import('../places/products/product-page'),
+    'ProductPage',
+    'products',
+    'formulas',
+    'plans',
+    'limits',
+    'verdicts',
+  ),
   place(
     '/products/$productId/limits',
     () => import('../places/products/product-limits-page'),
@@ -141,7 +147,15 @@ const pages = [
     'limits',
     'limit-purposes',
   ),
-  place('/products/$productId/formula', () => import('../places/products/formula-page'), 'FormulaPage', 'products', 'formulas', 'limits'),
+  place(
+    '/products/$productId/formula',
+    () => import('../places/products/formula-page'),
+    'FormulaPage',
+    'products',
+    'formulas',
+    'limits',
+    'verdicts',
+  ),
   place(
     '/products/$productId/batch',
     () => import('../places/products/batch-page'),
@@ -179,6 +193,7 @@ const pages = [
     'plan-drafts',
     'plan-points',
     'limit-forms',
+    'product-limits',
   ),
   place(
     '/plans/$planId',
@@ -201,7 +216,7 @@ const pages = [
     'settling',
   ),
   place('/shipping', () => import('../places/shipping/stock-page'), 'StockPage', 'shipping', 'lots'),
-  place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage', 'shipping'),
+  place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage', 'shipping', 'lots'),
   place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage', 'shipping'),
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage', 'shipping'),
   placeAsked('/trace', wordsAsked, () => import('../places/trace/trace-page'), 'TracePage', 'trace'),
@@ -228,7 +243,7 @@ const pages = [
     'CalculatorPage',
     ...(['calculators', 'calculators-list', 'calculations', 'workings', 'verdicts', 'limits'] as const),
   ),
-  place('/papers', () => import('../places/papers/papers-page'), 'PapersPage', 'papers'),
+  place('/papers', () => import('../places/papers/papers-page'), 'PapersPage', 'papers', 'ledger-breaks'),
 ] as const;
 
 export const routes = root.addChildren(pages);

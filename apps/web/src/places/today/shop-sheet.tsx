@@ -1,6 +1,6 @@
 import type { Deviation, LotHead } from '@larderbook/contracts';
 import { codeOf } from '@larderbook/messages';
-import type { ReactNode } from 'react';
+import { Suspense, type ReactNode } from 'react';
 import { useShop } from '../../api/use-shop';
 import { Sheet, SheetHeading } from '../../ui/sheet';
 import { SheetEntry } from '../../ui/sheet-entry';
@@ -17,7 +17,6 @@ import type { TodaySections } from './today-sections';
 /** Everything that waits for somebody, part by part; each line leads to its place. */
 export function ShopSheet({ sections }: { sections: TodaySections }) {
   const say = useSay('today');
-  const { tell } = useTell();
   const { zone } = useShop();
   const { onHold, openDeviations, toDestroy, running, toReview, lookAgain, cleared, inWork, overdueInstruments, plansMissing } = sections;
   return (
@@ -54,7 +53,11 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
             key={instrument.instrumentId}
             what={<SheetLink to="/shop/instruments">{instrument.name}</SheetLink>}
             note={say(codeOf('instrument', instrument.kind))}
-            verdict={<Status state="missed" {...whyOverdue(instrument, say, tell)} />}
+            verdict={
+              <Suspense fallback={null}>
+                <Overdue instrument={instrument} />
+              </Suspense>
+            }
           />
         ))}
       />
@@ -87,6 +90,12 @@ function Part({ title, state, lines }: { title: string; state: State; lines: Rea
       {lines}
     </>
   );
+}
+
+/** The words come with the first instrument that is due: the page does not wait for them. */
+function Overdue({ instrument }: { instrument: TodaySections['overdueInstruments'][number] }) {
+  const say = useSay('today');
+  return <Status state="missed" {...whyOverdue(instrument, say, useTell().tell)} />;
 }
 
 function LotLine({ lot: { lotId, code, productName, because }, to }: { lot: LotHead; to: string }) {

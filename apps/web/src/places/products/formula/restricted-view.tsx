@@ -1,10 +1,10 @@
 import { codeOf } from '@larderbook/messages';
-import { sayLimit, type Verdict } from '@larderbook/haccp';
+import type { Verdict } from '@larderbook/haccp';
 import { percentFigure } from '../../../ui/percent-figure';
 import { Status } from '../../../ui/status';
 import css from './formula.module.css';
 import type { Restricted } from './restricted';
-import { useTell } from '../../../ui/use-tell';
+import { useLimits, useTell } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
 type Seen = { restricted: Restricted };
@@ -30,6 +30,7 @@ export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined 
 /** The limit as its source prints it, and the source. */
 export function LimitBeside({ restricted: { limit } }: Seen) {
   const say = useSay('formulas');
+  const { sayLimit } = useLimits();
   return (
     <span className={css.words}>
       <span>{sayLimit(limit)}</span>
