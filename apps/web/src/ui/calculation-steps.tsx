@@ -1,17 +1,24 @@
+import type { LinePart } from '@larderbook/haccp';
 import { Table } from './table';
 import { useSay } from './voice';
 
-/** One step of a calculation: the rule in words, the same with the figures put in, and what comes of it. */
-export type CalculationStep = { what: string; rule: string; putIn: string; gives: string };
+/** One step of a calculation: the rule, the same with the figures put in, and what comes of it. */
+type Step = Record<'what' | 'rule' | 'putIn' | 'gives', LinePart>;
+type CalculationStepsProps<S extends Step> = { steps: readonly S[]; says: (part: LinePart, step: S) => string; of?: string };
 
 /** A calculation step by step. */
-export function CalculationSteps({ steps, of }: { steps: CalculationStep[]; of?: string }) {
+export function CalculationSteps<S extends Step>({ steps, says, of }: CalculationStepsProps<S>) {
   const say = useSay('explaining');
   return (
     <Table
       caption={of ?? say('step-by-step')}
       captionUnseen
-      rows={steps}
+      rows={steps.map((step) => ({
+        what: says(step.what, step),
+        rule: says(step.rule, step),
+        putIn: says(step.putIn, step),
+        gives: says(step.gives, step),
+      }))}
       rowKey={({ what, putIn }) => `${what} ${putIn}`}
       columns={[
         { head: say('step'), cell: ({ what }) => what },

@@ -1,5 +1,4 @@
 import type { LotHead } from '@larderbook/contracts';
-import type { SayOf } from '@larderbook/messages';
 import { Link } from '@tanstack/react-router';
 import { useShop } from '../../api/use-shop';
 import { Moment } from '../../ui/moment';
@@ -7,6 +6,7 @@ import { Status } from '../../ui/status';
 import { timeLeft, useNow, writeTimeLeft } from '../../ui/time-left';
 import { useSay } from '../../ui/voice';
 import css from './lots-page.module.css';
+import { withWarning } from './say/with-warning';
 import { standingState } from './standing-state';
 
 /** One lot in the list: its code, its product, where it stands and why, and the time left of what runs. */
@@ -42,14 +42,9 @@ function Running({ running: { name, bound, deadline }, warned }: RunningProps) {
   return (
     <>
       <strong className={css.left} data-late={left?.late || undefined}>
-        {warnedOf(left ? writeTimeLeft(left, sayShared) : sayShared('running'), warned, say)}
+        {withWarning(left ? writeTimeLeft(left, sayShared) : sayShared('running'), warned, say)}
       </strong>
       <span className={css.small}>{say('point-bound', { point: name, bound })}</span>
     </>
   );
-}
-
-function warnedOf(left: string, state: RunningProps['warned'], say: SayOf<'lots'>): string {
-  if (state === 'at risk') return say('warned-at-risk', { left });
-  return state === 'will miss' ? say('warned-will-miss', { left }) : left;
 }

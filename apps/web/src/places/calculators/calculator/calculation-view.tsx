@@ -37,14 +37,7 @@ export function CalculationView({ title, calculation }: { title: string; calcula
         <VerdictWords key={`${verdict.limit} ${verdict.measured}`} verdict={verdict} size="large" />
       ))}
       <Section title={say('steps')}>
-        <CalculationSteps
-          steps={steps.map(({ what, rule, putIn, gives }) => ({
-            what: says(what),
-            rule: says(rule),
-            putIn: says(putIn),
-            gives: says(gives),
-          }))}
-        />
+        <CalculationSteps steps={steps} says={(part) => says(part)} />
       </Section>
       <Section title={say('from-these-figures')}>
         <Facts facts={given.map(({ what, is }) => ({ name: says(what), value: says(is) }))} />

@@ -22,7 +22,6 @@ export function ExplainedLimit({ explained, zone, today }: { explained: Explaine
   const verdict = tell(explained.verdict, explained.limit);
   const line = useLines(['workings', 'explanations'], today);
   const says = (part: Steps[number]['what'], of?: Explained['verdict']) => line(part, of ? tell(of, explained.limit) : verdict);
-  const remarks = assumptions.map((remark) => says(remark));
   return (
     <StampedSheet title={verdict.limit}>
       <VerdictWords verdict={verdict} size="large" />
@@ -42,15 +41,7 @@ export function ExplainedLimit({ explained, zone, today }: { explained: Explaine
       />
       <div>
         <h3>{say('working')}</h3>
-        <CalculationSteps
-          steps={steps.map(({ what, rule, putIn, gives, of }) => ({
-            what: says(what, of),
-            rule: says(rule, of),
-            putIn: says(putIn, of),
-            gives: says(gives, of),
-          }))}
-          of={say('working-of', { limit: verdict.limit })}
-        />
+        <CalculationSteps steps={steps} says={(part, { of }) => says(part, of)} of={say('working-of', { limit: verdict.limit })} />
       </div>
       {restsOn.length > 0 && (
         <div>
@@ -65,7 +56,7 @@ export function ExplainedLimit({ explained, zone, today }: { explained: Explaine
       {assumptions.length > 0 && (
         <div>
           <h3>{say('assumed')}</h3>
-          <Notes notes={remarks} />
+          <Notes notes={assumptions.map((remark) => says(remark))} />
         </div>
       )}
       <div>
@@ -81,9 +72,9 @@ export function ExplainedLimit({ explained, zone, today }: { explained: Explaine
   );
 }
 
-type Record = { id?: string; at?: number; probe?: string; is: string; role: string };
+type Rested = { id?: string; at?: number; probe?: string; is: string; role: string };
 
-function RestsOn({ restsOn, zone, of }: { restsOn: Record[]; zone: string; of: string }) {
+function RestsOn({ restsOn, zone, of }: { restsOn: Rested[]; zone: string; of: string }) {
   const say = useSay('judging');
   const isTimed = restsOn.some(({ at }) => at !== undefined);
   const isProbed = restsOn.some(({ probe }) => probe);

@@ -3,6 +3,7 @@ import type { Tell } from '@larderbook/haccp';
 import type { SayOf } from '@larderbook/messages';
 import { timeLeft, writeTimeLeft } from '../../../ui/time-left';
 import { firstDeadline, isRunning } from '../next/next-thing';
+import { withWarning } from '../say/with-warning';
 
 /** How a control point stands: its shape, and the word or two beside it. */
 export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
@@ -13,7 +14,7 @@ export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'lots
   if (stands === 'not-started') return { state: stands, words: say('not-started') };
   if (stands === 'running') {
     const left = deadline === undefined ? say('running') : writeTimeLeft(timeLeft(deadline, now), sayShared);
-    return { state: stands, words: warned(left, point, say) };
+    return { state: stands, words: withWarning(left, point.forecast?.state, say) };
   }
   const isSettled = settled && stands !== 'met' && say('dealt-with');
   if (stands === 'undetermined') return { state: stands, words: listed(say('point-undetermined'), isSettled) };
@@ -25,8 +26,3 @@ export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'lots
 
 /** A row of short words on a tile, no sentence. */
 const listed = (...words: (string | false | undefined)[]): string => words.filter(Boolean).join(', ');
-
-function warned(left: string, { forecast }: ControlPointOnLot, say: SayOf<'lots'>): string {
-  if (forecast?.state === 'at risk') return say('warned-at-risk', { left });
-  return forecast?.state === 'will miss' ? say('warned-will-miss', { left }) : left;
-}

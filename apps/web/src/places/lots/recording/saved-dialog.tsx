@@ -32,7 +32,7 @@ type SavedDialogProps = {
   forecast?: ReactNode;
   /** It will be too late, or may be: that is said at once. */
   isPressing?: boolean;
-  /** {say('plan-says')} when the limit is missed. */
+  /** What the plan says to do when the limit is missed. */
   correctiveAction?: string;
   /** The ways on, besides closing. */
   children?: ReactNode;

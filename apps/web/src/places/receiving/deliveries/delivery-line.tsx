@@ -1,4 +1,4 @@
-import { type Receipt } from '@larderbook/contracts';
+import type { Receipt } from '@larderbook/contracts';
 import { useEntered } from '../../../ui/moment';
 import { SheetEntry } from '../../../ui/sheet-entry';
 import { SheetLink } from '../../../ui/sheet-link';

@@ -1,4 +1,4 @@
-import { type recordReceipt } from '@larderbook/contracts';
+import type { recordReceipt } from '@larderbook/contracts';
 import type { Verdict } from '@larderbook/haccp';
 import { useEffect } from 'react';
 import type { Saved } from '../../../outbox/use-recording';
