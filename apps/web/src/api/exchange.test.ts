@@ -1,4 +1,4 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { ApiProblem, NoConnection } from './api-problem';
 import { exchange } from './exchange';
 
@@ -9,7 +9,17 @@ const answer = (status: number, body: string, type: string) =>
   );
 const put = { method: 'PUT', path: '/readings/1', body: { value: 71.8 } } as const;
 
+beforeEach(() => {
+  vi.stubGlobal('localStorage', { getItem: (place: string) => (place === 'larderbook.language' ? 'es' : null) });
+});
 afterEach(() => void vi.unstubAllGlobals());
+
+test('it is asked in the language of this device, from the first request on', async () => {
+  answer(200, '{}', 'application/json');
+  await exchange({ method: 'GET', path: '/starter-plans' });
+  const headers = expect.objectContaining({ 'accept-language': 'es' }) as unknown;
+  expect(fetch).toHaveBeenCalledWith('/api/v1/starter-plans', expect.objectContaining({ headers }));
+});
 
 test('the server’s 2xx is its JSON, and a write carries the mark that it comes from our own page', async () => {
   answer(200, '{"verdict":"met"}', 'application/json; charset=utf-8');

@@ -1,5 +1,6 @@
 import { ProblemBody, type ApiRequest } from '@larderbook/contracts';
 import { ApiProblem, NoConnection } from './api-problem';
+import { languageHere } from './language';
 
 export const base = '/api/v1';
 
@@ -16,7 +17,7 @@ export async function exchange({ method, path, body }: ApiRequest, signal?: Abor
     redirect: 'error',
     headers: {
       accept: 'application/json',
-      'accept-language': globalThis.document?.documentElement.lang ?? 'en',
+      'accept-language': languageHere(),
       ...(method !== 'GET' && { 'x-larderbook': '1' }), // a foreign page cannot set it: proof that the request is ours
       ...(body && { 'content-type': 'application/json' }),
     },
