@@ -14,6 +14,7 @@ const counts = ({ amendedBy }: { amendedBy?: string }) => amendedBy === undefine
 /** Inputs and weighings in brief, and what was packed, taken out and lost. */
 export function WentIn({ lot }: { lot: Lot }) {
   const say = useSay('reviews');
+  const sayLimits = useSay('limits');
   const figures = useFigures();
   const { units } = useShop();
   const weight = (grams: number) => figures.quantity(massIn(units, grams));
@@ -60,7 +61,9 @@ export function WentIn({ lot }: { lot: Lot }) {
                 {
                   head: say('ingoing'),
                   cell: ({ ppm, substance }: Target) =>
-                    ppm === undefined || !substance ? '' : `${figures.quantity({ value: ppm, unit: 'ppm' })} ${substance}`,
+                    ppm === undefined || !substance
+                      ? ''
+                      : `${figures.quantity({ value: ppm, unit: 'ppm' })} ${sayLimits(codeOf('substance', substance))}`,
                   figures: true,
                 },
               ]
