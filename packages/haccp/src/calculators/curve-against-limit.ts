@@ -1,3 +1,4 @@
+import { judgedStep } from '../explain/explain-by-verdict';
 import { coded } from '../limits/coded';
 import type { CurveContext } from '../limits/curve-context';
 import { judgeCurve } from '../limits/judge-curve';
@@ -41,14 +42,6 @@ export function curveAgainstLimit(
     cautions: [cautions.limits],
   };
 }
-
-/** What the verdict says, as a step. */
-export const judgedStep: Calculation['steps'][number] = {
-  what: coded('against-limit'),
-  rule: { verdict: 'limit' },
-  putIn: { verdict: 'measured' },
-  gives: { verdict: 'because' },
-};
 
 function pieceOf(piece: Piece): Phrase {
   if (isStirred(piece)) return { code: 'piece-stirred' };

@@ -6,7 +6,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { judgedStep } from './curve-against-limit';
+import { judgedStep } from '../explain/explain-by-verdict';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
 /** Two hours between two readings of a freezer or a frozen centre. Common practice, no source. */

@@ -13,7 +13,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Result, Step } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { judgedStep } from './curve-against-limit';
+import { judgedStep } from '../explain/explain-by-verdict';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
 const ended: CurveContext = { ended: true };

@@ -1,3 +1,4 @@
+import { once } from '../limits/once';
 import { explainerOf } from '../kinds/explainers';
 import type { CurveContext } from '../limits/curve-context';
 import type { CriticalLimit } from '../limits/limit';
@@ -6,7 +7,7 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { drawnDegrees } from './drawn-degrees';
 import { withError } from './drawn-error';
-import type { ArrivalDrawn, Drawing, LineDrawn, PointDrawn, StageDrawn } from './drawing';
+import type { ArrivalDrawn, Drawing, PointDrawn, StageDrawn } from './drawing';
 import { governing } from './governing';
 import { drawLethality } from './lethality-explained';
 
@@ -32,7 +33,7 @@ export function drawSeries({ readings, judged, stages, context, surroundings, ar
     unit,
     probes: usable.length === 0 ? [] : probes,
     surroundings: pointsOf(surroundings.filter(isUsableReading), unit),
-    lines: once(lines).map((line) => withError(line, context.instrumentError, unit)),
+    lines: once(lines, ({ value, label }) => [value, label]).map((line) => withError(line, context.instrumentError, unit)),
     stages: stages.map(({ label, startAt, endAt, deadline, kind }) => ({ label, startAt, endAt, deadline, kind })),
     crossings: judged.flatMap(({ limit, verdict }) => explainerOf(limit).crossings(limit, governing(usable, verdict), context, unit)),
     lethality: laws.length > 0 && usable.length > 0 ? drawLethality(usable, laws.flat()) : [],
@@ -42,7 +43,3 @@ export function drawSeries({ readings, judged, stages, context, surroundings, ar
 
 const pointsOf = (readings: readonly CurveReading[], unit: TemperatureUnit): PointDrawn[] =>
   [...readings].sort((a, b) => a.at - b.at).map(({ at, temperature }) => ({ at, value: drawnDegrees(temperature, unit) }));
-
-const once = (lines: readonly LineDrawn[]): LineDrawn[] => [
-  ...new Map(lines.map((line) => [JSON.stringify([line.value, line.label]), line])).values(),
-];

@@ -9,9 +9,12 @@ export const againstLimit: ExplainedStep = {
   gives: { verdict: 'margin and because' },
 };
 
+/** The same where the margin stands beside it. */
+export const judgedStep: ExplainedStep = { ...againstLimit, gives: { verdict: 'because' } };
+
 /** What the verdict itself says, for a kind of limit that has no working of its own. */
 export const explainByVerdict: WorkedOut = {
-  steps: [{ ...againstLimit, gives: { verdict: 'because' } }],
+  steps: [judgedStep],
   restsOn: [],
   assumptions: [],
 };

@@ -1,3 +1,4 @@
+import { once } from '../limits/once';
 import { isRescue } from '../kinds/cooling/noted-rescue';
 import type { Recorded } from '../kinds/explainer';
 import { explainerOf } from '../kinds/explainers';
@@ -23,5 +24,3 @@ export function explainLimit(limit: CriticalLimit, verdict: Verdict, recorded: R
     cautions: [...cautions],
   };
 }
-
-const once = (remarks: readonly Coded[]): Coded[] => [...new Map(remarks.map((remark) => [JSON.stringify(remark), remark])).values()];

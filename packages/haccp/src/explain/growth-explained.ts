@@ -2,7 +2,7 @@ import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
 import type { CurveContext } from '../limits/curve-context';
 import { growthUnderCure, hamOf } from '../growth/cured-growth';
 import { estimateGrowth, type GrowthOutcome, type ProbeGrowth } from '../growth/estimate-growth';
-import { growthClass, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
+import { GROWTH_CLAIM, growthClass, type GrowthClass, type GrowthFigures, type Unseen } from '../growth/growth';
 import { growthFound } from '../growth/growth-found';
 import type { GrowthSet, Species } from '../growth/growth-set';
 import { coded } from '../limits/coded';
@@ -54,7 +54,7 @@ export function explainGrowth(
   return {
     as: cured ? cured.worstCase.as : 'uncured',
     ...shown(outcome),
-    claim: coded('growth-claim'),
+    claim: coded(GROWTH_CLAIM),
     notes: [...outcome.notes],
     underCure: cured && {
       because: coded('no-open-model'),

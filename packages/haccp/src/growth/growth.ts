@@ -30,7 +30,7 @@ export type Unseen = 'before the first reading' | 'after the last reading';
 export const GROWTH_MODEL = 'C. perfringens: rate of Juneja et al. 2011, lag of Baranyi and Roberts 1994';
 
 /**
- * The claim that goes with every figure, from eleven comparisons with published cooling trials of uncured meat (Juneja
+ * The code of the claim that goes with every figure, from eleven comparisons with published cooling trials of uncured meat (Juneja
  * 2008; Osterbauer 2017; Redondo-Solano 2013; Glass 2024 and others, by their abstracts).
  */
 export const GROWTH_CLAIM = 'growth-claim';

@@ -1,4 +1,4 @@
-import type { Phrase } from '../limits/verdict';
+import type { Figures, Phrase } from '../limits/verdict';
 import { sayConverted } from './convert-degrees';
 import { decimalText } from './decimal';
 import { divide, type Rounding } from './divide';
@@ -34,8 +34,15 @@ export function printedIn(printed: PrintedTemperature, unit: TemperatureUnit): Q
   return { value: converted.replace(` ${unit}`, ''), unit };
 }
 
+const MINUTE = 60_000;
+const toTheMinute = (milliseconds: number): Quantity => timeOf(Math.round(milliseconds / MINUTE) * MINUTE);
+
 /** A length of time to the minute, for estimates: "about 3 h 1 min". */
 export const aboutTime = (milliseconds: number): Phrase =>
-  Math.abs(milliseconds) < 60_000
-    ? { code: 'less-than-a-minute' }
-    : { code: 'about-time', figures: { time: timeOf(Math.round(milliseconds / 60_000) * 60_000) } };
+  Math.abs(milliseconds) < MINUTE ? { code: 'less-than-a-minute' } : { code: 'about-time', figures: { time: toTheMinute(milliseconds) } };
+
+/** How long it still takes, to the minute; that there is a figure `soon` says that it is less than one. */
+export function leftOf(milliseconds: number | undefined): Figures {
+  if (milliseconds === undefined) return {};
+  return milliseconds < MINUTE ? { soon: 1 } : { left: toTheMinute(milliseconds) };
+}

@@ -1,3 +1,4 @@
+import { once } from '../../limits/once';
 import type { ChillingBegan, CurveContext } from '../../limits/curve-context';
 import type { CoolingLimit } from './cooling-limit';
 import { coded, wordFor } from '../../limits/coded';
@@ -25,18 +26,17 @@ export function explainCooling(limit: CoolingLimit, own: readonly CurveReading[]
   return {
     steps: [
       ...chillStartStep(limit, context),
-      ...once(cooled.spans.flatMap((span) => stageSteps(span, cooled, context, unit))),
+      // the end of one stage is the start of the next
+      ...once(
+        cooled.spans.flatMap((span) => stageSteps(span, cooled, context, unit)),
+        ({ what, putIn }) => [what, putIn],
+      ),
       againstLimit,
     ],
     restsOn: cooled.spans.flatMap((span) => restsOn(span, cooled, unit)),
     assumptions: [coded('stage-counts-from'), coded('gap-leaves-stage', { gap: timeOf(limit.longestGapSeconds * 1000) })],
   };
 }
-
-/** The end of one stage is the start of the next: it is worked out once. */
-const once = (steps: readonly ExplainedStep[]): ExplainedStep[] => [
-  ...new Map(steps.map((step) => [JSON.stringify([step.what, step.putIn]), step])).values(),
-];
 
 function chillStartStep({ startWithinSeconds }: CoolingLimit, { startAt, chillingBegan }: CurveContext): ExplainedStep[] {
   if (startWithinSeconds === undefined) return [];

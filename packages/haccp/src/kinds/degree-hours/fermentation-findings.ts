@@ -1,7 +1,7 @@
-import type { Coded, Figures, Found, Verdict } from '../../limits/verdict';
+import type { Coded, Found, Verdict } from '../../limits/verdict';
 import { onCommonScale } from '../../quantity/convert-degrees';
 import { divide } from '../../quantity/divide';
-import { amountOf, degreesOf, timeOf } from '../../quantity/quantities';
+import { amountOf, degreesOf, leftOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { Degrees, TemperatureUnit } from '../../quantity/temperature';
 import type { Curve } from '../../thermal/curve';
@@ -18,8 +18,6 @@ export type FermentationFinding =
   | 'no-start'
   | 'not-covered'
   | 'not-shown';
-
-const MINUTE = 60_000;
 
 /** A fermentation with its figures. Degree-hours are rounded up, so that they never sound better than it was. */
 export function fermentationFound(
@@ -45,17 +43,11 @@ export function fermentationFound(
       ...(finding === 'too-many' && { sure: inDegreeHours(sum.sure, unit) }),
       ...(sum.gap !== undefined && { gap: timeOf(sum.gap) }),
       ...(spare < 0n ? { over: inDegreeHours(-spare, unit) } : finding === 'in-time' ? { spare: inDegreeHours(spare, unit) } : {}),
-      ...(finding === 'running' && about(left)),
+      ...(finding === 'running' && leftOf(left)),
     },
     spare: Number(spare / one),
     ...(finding === 'running' && { running: { code: 'fermentation', figures: { pH }, deadline: last && left && last.at + left } }),
   };
-}
-
-/** To the minute, for an estimate. */
-function about(left: number | undefined): Figures {
-  if (left === undefined) return {};
-  return left < MINUTE ? { soon: 1 } : { left: timeOf(Math.round(left / MINUTE) * MINUTE) };
 }
 
 /** What straight lines between the readings would give, where that is less than what counts. For information. */

@@ -1,4 +1,4 @@
-import { growthClass, type GrowthClass } from '../../growth/growth';
+import { GROWTH_CLAIM, growthClass, type GrowthClass } from '../../growth/growth';
 import { highestOf, isGrowing, type GrowthFigure, type GrowthSoFar } from './growth-so-far';
 import { amountOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
@@ -8,7 +8,7 @@ import { nothingUsableIn } from '../../limits/nothing-usable';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Coded, Figures, Found, Phrase, Remark, Verdict } from '../../limits/verdict';
 
-const NOTES: readonly Coded[] = [{ code: 'growth-screening' }, { code: 'growth-claim' }];
+const NOTES: readonly Coded[] = [{ code: 'growth-screening' }, { code: GROWTH_CLAIM }];
 type Decided = Pick<Verdict, 'kind' | 'running'> & Omit<Found, 'measure'>;
 
 /**

@@ -1,6 +1,7 @@
 import { timeToKill, type LethalitySoFar } from './lethality-so-far';
+import { MOST_TOLD } from '../../lethality/lethality-found';
 import type { LethalitySet } from '../../lethality/lethality-set';
-import { amountOf, degreesOf, timeOf } from '../../quantity/quantities';
+import { amountOf, degreesOf, leftOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { Instant } from '../../thermal/instant';
 import type { CurveContext } from '../../limits/curve-context';
@@ -12,9 +13,6 @@ import type { Coded, Figures, Found, Phrase, Remark, Verdict, VerdictKind } from
 /** The sum of many floats: nearer to the target than this is not above it. */
 const AS_GOOD_AS = 1e-9;
 const NOTES: readonly Coded[] = [{ code: 'lethality-estimate' }, { code: 'lethality-support' }];
-/** Real cooks add up to hundreds of logs, which says nothing any more. */
-const MOST_TOLD = 12;
-const MINUTE = 60_000;
 type Decided = Pick<Verdict, 'kind' | 'spare' | 'running'> & Found;
 
 /**
@@ -59,8 +57,7 @@ function whatIsLeft({ last, longestGap }: LethalitySoFar, left: number | undefin
   const { at } = last as Instant;
   const age = (now ?? at) - at;
   if (age > longestGap) return { age: timeOf(age) };
-  if (left === undefined) return {};
-  return left < MINUTE ? { soon: 1 } : { left: timeOf(Math.round(left / MINUTE) * MINUTE) };
+  return leftOf(left);
 }
 
 /** A figure of kill, never without its set: half logs, rounded down. */
