@@ -1,7 +1,7 @@
 import * as contract from '@larderbook/contracts';
 import type { LinePart } from '@larderbook/haccp';
 import { limitTeller, lines, teller } from '@larderbook/messages';
-import { allWords } from '@larderbook/messages/all';
+import { allWords, wordsTogether } from '@larderbook/messages/all';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { aShop, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
@@ -17,7 +17,7 @@ beforeAll(async () => {
 afterAll(() => larder.close());
 
 const voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' } as const;
-const inEnglish = lines([allWords.workings.en, allWords.calculations.en], voice, {
+const inEnglish = lines(wordsTogether('workings', 'calculations').en, voice, {
   ...limitTeller(allWords.limits.en, voice),
   ...teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, voice),
 });

@@ -5,7 +5,7 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, type Shop, type Worker } from '../builders/a-shop';
 import { limitTeller, lines, teller } from '@larderbook/messages';
-import { allWords } from '@larderbook/messages/all';
+import { allWords, wordsTogether } from '@larderbook/messages/all';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
@@ -28,7 +28,7 @@ const asked = (ofLot: string, point: Point, by: Worker = kitchen.operator) =>
 const explain = (point: Point, ofLot = lotId) => done<contract.PointExplained>(asked(ofLot, point));
 const voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' } as const;
 const verdicts = teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, voice);
-const line = lines([allWords.workings.en, allWords.explanations.en], voice, { ...verdicts, ...limitTeller(allWords.limits.en, voice) });
+const line = lines(wordsTogether('workings', 'explanations').en, voice, { ...verdicts, ...limitTeller(allWords.limits.en, voice) });
 type Limit = contract.PointExplained['limits'][number];
 const tellIn = ({ verdict, limit }: Limit, of = verdict) => verdicts.tell(of, limit);
 const working = ({ limits: [limit] }: contract.PointExplained) =>

@@ -18,3 +18,16 @@ export const allWords = Object.fromEntries(
     Object.fromEntries(Object.entries(tongues).map(([language, words]) => [language, words[place as Place]])),
   ]),
 ) as AllWords;
+
+type Together<Several extends readonly Place[]> = Several extends readonly [
+  infer First extends Place,
+  ...infer Others extends readonly Place[],
+]
+  ? WordsOf<First> & Together<Others>
+  : unknown;
+
+/** The words of several places in one table a language; of a code that is in two of them the later place counts. */
+export const wordsTogether = <const Several extends readonly Place[]>(...places: Several): Record<Language, Together<Several>> =>
+  Object.fromEntries(
+    Object.keys(tongues).map((language) => [language, Object.assign({}, ...places.map((place) => allWords[place][language as Language]))]),
+  ) as Record<Language, Together<Several>>;

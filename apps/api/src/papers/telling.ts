@@ -1,9 +1,8 @@
+import type { Tell } from '@larderbook/haccp';
 import {
   clockFor,
-  languages,
   lines,
   say,
-  type Language,
   type LimitTeller,
   type Place,
   type Say,
@@ -12,25 +11,21 @@ import {
   type Voice,
   type WordsOf,
 } from '@larderbook/messages';
-import { allWords } from '@larderbook/messages/all';
+import { allWords, wordsTogether } from '@larderbook/messages/all';
 import { limitsIn, tellerIn } from '../platform/tell';
 
-type PaperWords = WordsOf<'paper-entries'> & WordsOf<'entries'>;
-
-const wordsIn = Object.fromEntries(
-  (Object.keys(languages) as Language[]).map((language) => [
-    language,
-    { ...allWords['paper-entries'][language], ...allWords.entries[language] },
-  ]),
-) as Record<Language, PaperWords>;
+const words = wordsTogether('paper-entries', 'entries');
+const wordsOfLines = wordsTogether('workings', 'findings');
 
 /** How a paper is told of the entries it is about. */
 export type Telling = {
-  say: Say<PaperWords>;
+  say: Say<(typeof words)['en']>;
   /** Says what another place of the book says of the same thing. */
   of<Other extends Place>(place: Other): SayOf<Other>;
   /** Limits, and what stands beside them in a plan. */
   limits: LimitTeller;
+  /** Verdicts, with the limits that they are verdicts on. */
+  tell: Tell;
   /** What stands in a line of a working, or beside a drawing. */
   line: SayLine;
   /** A calendar day of a label: "Oct 16, 2025" or "16 Oct 2025", as the rest of the paper writes days. */
@@ -40,15 +35,16 @@ export type Telling = {
 };
 
 export function tellingIn(voice: Voice): Telling {
+  const { language } = voice;
   const clock = clockFor(voice);
+  const limits = limitsIn(voice);
+  const { tell, tellRemark } = tellerIn(voice);
   return {
-    say: say(wordsIn[voice.language], voice),
-    of: (place) => say(allWords[place][voice.language] as WordsOf<typeof place>, voice),
-    limits: limitsIn(voice),
-    line: lines([allWords.workings[voice.language], allWords.findings[voice.language]], voice, {
-      ...limitsIn(voice),
-      ...tellerIn(voice),
-    }),
+    say: say(words[language], voice),
+    of: (place) => say(allWords[place][language] as WordsOf<typeof place>, voice),
+    limits,
+    tell,
+    line: lines(wordsOfLines[language], voice, { ...limits, tellRemark }),
     day: (day) => clock.calendarDay(day),
     instant: (at) => clock.dayAndTime(at),
   };

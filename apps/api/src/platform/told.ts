@@ -1,5 +1,5 @@
-import { languages, say, type Language, type ParametersOf, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
-import { allWords } from '@larderbook/messages/all';
+import { say, type Language, type ParametersOf, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
+import { wordsTogether } from '@larderbook/messages/all';
 
 type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'> & WordsOf<'workings'>;
 
@@ -18,23 +18,11 @@ export const told = <Code extends keyof Texts>(code: Code, ...[figures]: Given<T
   figures: figures as Figures | undefined,
 });
 
-const wordsIn = Object.fromEntries(
-  (Object.keys(languages) as Language[]).map((language) => [
-    language,
-    {
-      ...allWords.limits[language],
-      ...allWords.products[language],
-      ...allWords.workings[language],
-      ...allWords['problem-details'][language],
-      ...allWords.faults[language],
-      ...allWords['cannot-calculate'][language],
-    },
-  ]),
-) as unknown as Record<Language, Words>;
+const words: Record<Language, Words> = wordsTogether('limits', 'products', 'workings', 'problem-details', 'faults', 'cannot-calculate');
 
 /** The sentences of what is told, in the voice of whoever asked. */
 export function sayTold(voice: Voice): (what: Told) => string {
-  const inWords = say(wordsIn[voice.language], voice) as (code: string, figures?: Record<string, Value | number>) => string;
+  const inWords = say(words[voice.language], voice) as (code: string, figures?: Record<string, Value | number>) => string;
   const written = (figure: Value | number | Name) => (typeof figure === 'object' && 'code' in figure ? inWords(figure.code) : figure);
   return ({ code, figures = {} }) =>
     inWords(code, Object.fromEntries(Object.entries(figures).map(([name, figure]) => [name, written(figure)])));

@@ -1,10 +1,10 @@
-import { lines, type Place, type SayLine } from '@larderbook/messages';
+import { lines, type Place, type SayLine, type Words } from '@larderbook/messages';
 import { use } from 'react';
 import { useLimits, useTell } from './use-tell';
 import { useVoice, wordsOnce } from './voice';
 
 /** Of each voice and its places the lines of the day that was asked about last: a tablet that stays open keeps no more. */
-const known = new Map<string, { today?: number; line: SayLine }>();
+const known = new Map<string, { words: Words; today?: number; line: SayLine }>();
 
 /**
  * Says the lines of workings in the voice around, with the words of some places. The first to ask waits for them.
@@ -16,11 +16,12 @@ export function useLines(places: readonly Place[], today?: number): SayLine {
   const { tellRemark } = useTell();
   const { sayLimit } = useLimits();
   const { language, timeZone, timeStyle } = voice;
-  const words = asked.map((each) => use(each));
+  const tables = asked.map((each) => use(each));
   const key = [language, timeZone, timeStyle, ...places].join(' ');
   const before = known.get(key);
   if (before && before.today === today) return before.line;
+  const words = before?.words ?? (Object.assign({}, ...tables) as Words);
   const line = lines(words, voice, { tellRemark, sayLimit, today });
-  known.set(key, { today, line });
+  known.set(key, { words, today, line });
   return line;
 }

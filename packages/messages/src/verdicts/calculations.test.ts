@@ -1,6 +1,6 @@
 import type { Calculation } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
-import { allWords } from '../all';
+import { allWords, wordsTogether } from '../all';
 import type { Language } from '../languages';
 import { limitTeller } from '../limits/limit-teller';
 import { lines, type SayLine } from './lines';
@@ -12,7 +12,7 @@ function toldIn(language: Language, calculation: Calculation) {
   const voice = { language, timeZone: 'UTC', timeStyle: 'US' } as const;
   const { tell, tellRemark } = teller({ verdicts: allWords.verdicts[language], limits: allWords.limits[language] }, voice);
   const { sayLimit } = limitTeller(allWords.limits[language], voice);
-  const line = lines([allWords.workings[language], allWords.calculations[language]], voice, { tellRemark, sayLimit });
+  const line = lines(wordsTogether('workings', 'calculations')[language], voice, { tellRemark, sayLimit });
   const { given, steps, results, judged, notes, grounds, cautions } = calculation;
   const told = judged.map(({ verdict, limit }) => tell(verdict, limit));
   const says = (part: Parameters<SayLine>[0]) => line(part, told[0]);

@@ -15,10 +15,10 @@ export type ToldWith = Pick<Teller, 'tellRemark'> & Pick<LimitTeller, 'sayLimit'
 
 /**
  * The lines of workings in one voice. A code that has no words here is told as a note of a verdict.
- * @param places the words of several places: no code is in two of them
+ * @param words of one or of several places: no code is in two of them
  */
-export function lines(places: readonly Words[], voice: Voice, { tellRemark, sayLimit, today }: ToldWith): SayLine {
-  const told = spoken(Object.assign({}, ...places) as Words, voice, today);
+export function lines(words: Words, voice: Voice, { tellRemark, sayLimit, today }: ToldWith): SayLine {
+  const told = spoken(words, voice, today);
   const locale = localeOf(voice);
   const line: SayLine = (part, verdict) => {
     if (typeof part === 'string') return part;
