@@ -26,6 +26,13 @@ const refused = async (path: string, by: Device = inspector) => code(await by.ge
 const head = async () => (await done<{ head: { seq: number; hash: string } }>(ask(inspector, contract.ledgerHead, {}))).head;
 
 describe('the lot record', () => {
+  test('tells its verdicts in the language it is printed in', async () => {
+    const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+    const { text } = await print(`/lots/${lotId}/lot-record.pdf?language=es`);
+    expect(text).toContain('156.25 ppm está dentro del límite.');
+    expect(text).not.toContain('is within the limit');
+  });
+
   test('tells everything about a lot, from its delivery to its customer', async () => {
     const { lotId, code } = await aSausageLot(kitchen, larder, 'shipped');
     const { text, title, name, pages } = await print(`/lots/${lotId}/lot-record.pdf`);

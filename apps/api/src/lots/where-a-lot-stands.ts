@@ -216,7 +216,9 @@ function firstDue(points: PointOnLot[]): LotHead['running'] {
   const running = points.flatMap(({ point: { controlPointId, name }, endedAt, judged }) =>
     endedAt
       ? []
-      : toldAll(judged).flatMap(({ running: due }) => (due ? [{ controlPointId, name, bound: due.bound, deadline: due.deadline }] : [])),
+      : toldAll(judged, tell).flatMap(({ running: due }) =>
+          due ? [{ controlPointId, name, bound: due.bound, deadline: due.deadline }] : [],
+        ),
   );
   return running.sort((a, b) => (a.deadline ?? Infinity) - (b.deadline ?? Infinity))[0];
 }

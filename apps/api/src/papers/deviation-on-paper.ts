@@ -3,7 +3,6 @@ import type { ActionPartData, DeviationData, DispositionData, StatementData, Str
 import type { Told } from '@larderbook/haccp';
 import type { Telling } from './telling';
 import { sayEntered } from './say-weight';
-import { tell } from '../platform/tell';
 
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
@@ -22,7 +21,7 @@ const answeredUnder: Partial<Record<CorrectiveActionForm, string>> = { critical:
 const answering: Record<CorrectiveActionForm, string> = { critical: 'control', prerequisite: 'done', unforeseen: 'product' };
 
 export function deviationOnPaper(deviation: Deviation, telling: Telling): DeviationData {
-  const { say } = telling;
+  const { say, tell } = telling;
   const { form, closing, opened, covered, open, undecided, atStake } = deviation;
   return {
     number: numberOf(deviation, say),

@@ -10,7 +10,6 @@ import { deviationOnPaper, numberOf } from './deviation-on-paper';
 import { entriesOnPaper } from './readings-on-paper';
 import { tellingIn, type Telling } from './telling';
 import { sheetOf } from './sheet-of';
-import { tell } from '../platform/tell';
 
 /** One deviation with its corrective action, and the readings it is about. Throws `not-found`. */
 export async function gatherDeviationReport(tx: Tx, deviationId: string, by: Person, now: Date): Promise<DeviationReportData> {
@@ -37,7 +36,12 @@ async function readingsOnLot(tx: Tx, deviation: Deviation, lotId: string, tellin
   return point ? entriesOnPaper(shown, point, [deviation], telling) : [];
 }
 
-async function readingOnDelivery(tx: Tx, deviation: Deviation, receiptId: string | undefined, { say }: Telling): Promise<ReadingData[]> {
+async function readingOnDelivery(
+  tx: Tx,
+  deviation: Deviation,
+  receiptId: string | undefined,
+  { say, tell }: Telling,
+): Promise<ReadingData[]> {
   const receipt = receiptId && (await showReceipt(tx, receiptId));
   if (!receipt || !receipt.temperature) return [];
   const { temperature, verdict, made, supplierLot } = receipt;

@@ -8,7 +8,6 @@ import type { Logged } from './logged-rows.queries';
 import { sayWeight } from './say-weight';
 import type { Telling } from './telling';
 import { toldWorst } from '../lots/told-worst';
-import { tell } from '../platform/tell';
 
 type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;
 
@@ -20,7 +19,7 @@ export async function ingoingAt(
   tx: Tx,
   point: ControlPoint,
   entries: readonly Logged[],
-  { unit, now, say }: { unit: MassUnit; now: Date; say: Telling['say'] },
+  { unit, now, telling: { say, tell } }: { unit: MassUnit; now: Date; telling: Telling },
 ): Promise<(entry: Logged) => OfWeighing> {
   if (point.takenAs !== 'weighings' || entries.length === 0) return () => ({});
   const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
@@ -35,7 +34,7 @@ export async function ingoingAt(
     const said = judged.map(
       ({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${tell(verdict, limit).measured}`,
     );
-    return { beside: [say('on-meat', { amount: said.join(', '), weight: meat }), ...target], verdict: toldWorst(judged) };
+    return { beside: [say('on-meat', { amount: said.join(', '), weight: meat }), ...target], verdict: toldWorst(judged, tell) };
   };
 }
 

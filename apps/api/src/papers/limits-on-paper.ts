@@ -4,20 +4,22 @@ import { canonicalJson, type CriticalLimit, type TemperatureUnit } from '@larder
 import { numberOf } from './deviation-on-paper';
 import type { Telling } from './telling';
 import { toldAll } from '../lots/told-worst';
-import { tell } from '../platform/tell';
 
 /** Every limit of a control point as its source prints it, with its verdict and the deviation that answers it. */
 export function limitsOnPaper(
   { controlPoint, judged }: ControlPointOnLot,
   own: readonly Deviation[],
   unit: TemperatureUnit,
-  { say, limits }: Telling,
+  { say, limits, tell }: Telling,
 ): JudgedLimitData[] {
   return controlPoint.limits.map(({ limitId, limit }) => ({
     what: limits.sayAbout(limit),
     printed: limits.sayLimit(limit, unit),
     source: limit.source,
-    verdict: toldAll(judged.filter((one) => one.limitId === limitId))[0],
+    verdict: toldAll(
+      judged.filter((one) => one.limitId === limitId),
+      tell,
+    )[0],
     deviation: deviationOf(limit, controlPoint.controlPointId, own, say),
   }));
 }
@@ -26,7 +28,7 @@ export const judgedOnPaper = (
   judged: readonly Judged[],
   controlPointId: string | undefined,
   own: readonly Deviation[],
-  { say, limits }: Telling,
+  { say, limits, tell }: Telling,
 ): JudgedData[] =>
   judged.map(({ limit, verdict }) => ({
     what: limits.sayAbout(limit) ?? say('field-value'),

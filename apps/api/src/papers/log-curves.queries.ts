@@ -1,5 +1,5 @@
 import type { ControlPoint } from '@larderbook/contracts';
-import type { Told } from '@larderbook/haccp';
+import type { Tell, Told } from '@larderbook/haccp';
 import { toldWorst } from '../lots/told-worst';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
@@ -10,7 +10,7 @@ export async function verdictsOfCurves(
   tx: Tx,
   point: ControlPoint,
   entries: readonly Logged[],
-  now: Date,
+  { now, tell }: { now: Date; tell: Tell },
 ): Promise<ReadonlyMap<string, Told>> {
   if (point.takenAs !== 'curve' || entries.length === 0) return new Map();
   const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
@@ -24,7 +24,7 @@ export async function verdictsOfCurves(
     last.flatMap(({ lotId, id }) => {
       const curve = stands.get(lotId)?.points.find((one) => one.point.controlPointId === point.controlPointId);
       if (!curve?.endedAt || curve.judged.length === 0) return [];
-      return [[id, toldWorst(curve.judged) as Told]];
+      return [[id, toldWorst(curve.judged, tell) as Told]];
     }),
   );
 }

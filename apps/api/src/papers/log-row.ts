@@ -22,7 +22,7 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   return {
     ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, telling.instant), by },
     limit: limits.map((limit) => telling.limits.sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
-    verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged),
+    verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged, telling.tell),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
     struck: struckBy && (struckBy.voided ? 'voided' : 'corrected'),
     flags: flagsOf(entry, checks, telling.say),

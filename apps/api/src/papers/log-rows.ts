@@ -55,10 +55,10 @@ async function readBatch(tx: Tx, wanted: Wanted, { mass, ...telling }: SayHere, 
   const instrumentIds = [...new Set(logged.flatMap(({ instrumentId }) => instrumentId ?? []))];
   const instruments = await instrumentNames(tx, instrumentIds);
   const checks = await checksOfInstruments(tx, instrumentIds);
-  const curves = await verdictsOfCurves(tx, point, logged, now);
+  const curves = await verdictsOfCurves(tx, point, logged, { now, tell: telling.tell });
   const numberOf = await deviationNumbers(tx, point, logged, telling.say);
   const judgedOf = await judgedNow(tx, point, logged);
-  const ingoing = await ingoingAt(tx, point, logged, { unit: mass, now, say: telling.say });
+  const ingoing = await ingoingAt(tx, point, logged, { unit: mass, now, telling });
   const lotIds = [...new Set(logged.map(({ lotId }) => lotId))];
   const saidOf = saidByReading(await clarificationsOf(tx, lotIds), names);
 

@@ -28,7 +28,7 @@ function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: 
   };
   const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
   return here.map((one) => ({
-    ...signedOf(one.entry, say),
+    ...signedOf(one.entry, telling),
     value: String(one.entry.weight.value),
     unit: one.entry.weight.unit,
     what: one.entry.item.name,
@@ -45,7 +45,7 @@ function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: Num
     [say('field-time')]: ({ made }: Reading) => instant(Date.parse(made.at)),
   };
   return corrected(readings, ({ readingId }) => readingId).map((one) => ({
-    ...signedOf(one.entry, say),
+    ...signedOf(one.entry, telling),
     ...valueOf(one.entry, telling),
     probe: probeOnPaper(controlPoint, one.entry.probe, say),
     instrument: one.entry.instrument?.name,
@@ -58,13 +58,13 @@ function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: Num
 type Entry = Pick<Reading, 'made' | 'flags'> & { judged: Judged[] };
 
 /** Who, when, what was odd about it, and how it was judged. */
-function signedOf({ made, flags, judged }: Entry, say: Telling['say']) {
+function signedOf({ made, flags, judged }: Entry, { say, tell }: Telling) {
   return {
     by: made.name,
     at: Date.parse(made.at),
     receivedAt: isTwoTimes({ at: Date.parse(made.at), enteredAt: Date.parse(made.recordedAt) }) ? Date.parse(made.recordedAt) : undefined,
     flags: flagsOnPaper(flags, say),
-    verdict: toldWorst(judged),
+    verdict: toldWorst(judged, tell),
   };
 }
 

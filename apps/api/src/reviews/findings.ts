@@ -65,7 +65,10 @@ function whatIsMissing({ inputs, packings }: Lot): Finding[] {
 function controlPointFinding(point: ControlPointOnLot): Finding {
   const { controlPointId, name, monitoring } = point.controlPoint;
   const about = { about: 'control-point' as const, controlPointId };
-  const because = toldAll(point.judged.filter(({ verdict }) => verdict.kind !== 'met'))
+  const because = toldAll(
+    point.judged.filter(({ verdict }) => verdict.kind !== 'met'),
+    tell,
+  )
     .map(({ because }) => because)
     .join(' ');
   switch (point.stands) {
