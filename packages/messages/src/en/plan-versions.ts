@@ -52,6 +52,5 @@ export const planVersions = {
   source: 'Source of the limits',
   'source-of': '{citation} ({edition})',
   'source-unconfirmed': '{citation} ({edition}, not confirmed)',
-  'figures-or': '{one}, or {other}',
   'exactly-ppm': '{limit}, exactly {ppm}',
 } as const;

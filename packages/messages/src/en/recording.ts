@@ -41,5 +41,4 @@ export const recording = {
   'said-to-be': 'Said to be',
   why: 'Why',
   'who-when': 'Who, when',
-  'who-at': '{who}, {when}',
 } as const;

@@ -4,7 +4,7 @@ import { translated } from '../translated';
 export const explanations = translated<typeof english>()({
   'judged-met': 'cumplido',
   'judged-missed': 'incumplido',
-  'judged-undetermined': 'indeterminado',
+  'judged-undetermined': 'sin determinar',
   governs: 'decide',
   'not-known': 'no se sabe',
   'nothing-yet': 'nada todavía',
@@ -90,7 +90,7 @@ export const explanations = translated<typeof english>()({
   'last-above': 'la última por encima de {figure}',
   'first-that-stays': 'la primera que se queda a {figure} o menos',
   'stage-counts-from': 'Una etapa cuenta desde la última lectura en su cifra superior o más, hasta la primera que se queda en la inferior.',
-  'gap-leaves-stage': 'Un paso de más de {gap} sin lectura deja una etapa indeterminada.',
+  'gap-leaves-stage': 'Un paso de más de {gap} sin lectura deja una etapa sin determinar.',
   'stage-by-straight-lines': '{stage} por líneas rectas, como información',
   'end-less-start-of-lines': 'fin − comienzo donde cruzan las líneas',
   'through-between': 'Por {figure}, entre {from} y {to}',

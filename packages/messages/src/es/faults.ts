@@ -21,7 +21,7 @@ export const faults = translated<typeof english>()({
   'number-of-logs': 'Dé un número de logaritmos.',
   'most-twenty-logs': 'Como máximo 20 log.',
   'give-the-thickness': 'Dé el espesor.',
-  'name-the-authority': 'Nombre la autoridad de proceso y dónde está archivada la carta.',
+  'name-the-authority': 'Nombre la autoridad de procesos y dónde está archivada la carta.',
   'name-the-source': 'Nombre la fuente: una norma, una guía o su propia validación.',
   'source-of-own-figures': 'Las cifras ya no son las de esta fuente. Nombre la fuente de las suyas.',
   'as-its-source-prints': 'Escriba el límite como lo imprime su fuente.',

@@ -143,7 +143,7 @@ export const limitForms = translated<typeof english>()({
   'meat-beef': 'res',
   'meat-chicken': 'pollo',
   'meat-pork': 'cerdo',
-  'meat-mixed-or-unknown': 'mezclada o desconocida',
+  'meat-mixed-or-unknown': 'mixta o desconocida',
   organism: 'Organismo, y de quién son D y z',
   'law-of-set': 'D {minutes} a {reference}, z {z}. {note}',
   'counted-from': 'Se cuenta desde',

@@ -21,7 +21,7 @@ export const limits = translated<typeof english>()({
   'growth-chicken': 'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para pollo',
   'growth-pork': 'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para cerdo',
   'growth-mixed-or-unknown':
-    'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para carne mezclada o desconocida',
+    'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para carne mixta o desconocida',
   'kill-at-least': '≥ {logs} log ({set}: D {minutes} a {reference}, z {z}), contado desde {floor}',
   'degree-hours-below': '≤ {most} por debajo de {top}',
   'degree-hours-up-to': '≤ {most} hasta {top}',
@@ -80,10 +80,10 @@ export const limits = translated<typeof english>()({
   'name-australia': 'Australia',
   'name-new-zealand': 'Nueva Zelanda',
 
-  'nitrite-on-meat-block': 'por lo menos {least} de nitrito de sodio agregado sobre el bloque de carne',
-  'nitrite-on-batch': 'por lo menos {least} de nitrito de sodio agregado sobre la tanda',
-  'accelerator-on-meat-block': 'por lo menos {least} de eritorbato o ascorbato agregado sobre el bloque de carne',
-  'accelerator-on-batch': 'por lo menos {least} de eritorbato o ascorbato agregado sobre la tanda',
+  'nitrite-on-meat-block': 'por lo menos {least} de nitrito de sodio añadido sobre el bloque de carne',
+  'nitrite-on-batch': 'por lo menos {least} de nitrito de sodio añadido sobre la tanda',
+  'accelerator-on-meat-block': 'por lo menos {least} de eritorbato o ascorbato añadido sobre el bloque de carne',
+  'accelerator-on-batch': 'por lo menos {least} de eritorbato o ascorbato añadido sobre la tanda',
   'asks-salt': 'por lo menos {least} de sal en la fase acuosa, {formula}',
   'for-products': 'para: {products}',
   'in-places': 'en {places}',

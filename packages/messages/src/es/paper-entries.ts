@@ -51,7 +51,7 @@ export const paperEntries = translated<typeof english>()({
   'probe-not-judged': '{probe} (no se juzga)',
   'temperature-of': '{point}: temperatura',
   core: 'centro',
-  'lethality-so-far': 'Letalidad hasta ahora, log10, dibujada hasta 12. Estimación de un modelo: apoyo para una autoridad de proceso',
+  'lethality-so-far': 'Letalidad hasta ahora, log10, dibujada hasta 12. Estimación de un modelo: apoyo para una autoridad de procesos',
   'spent-of': '{spent} de {allowed}',
   target: 'objetivo {weight}',
   'on-meat': '{amount} sobre {weight} de carne',

@@ -54,6 +54,5 @@ export const planVersions = translated<typeof english>()({
   source: 'Fuente de los límites',
   'source-of': '{citation} ({edition})',
   'source-unconfirmed': '{citation} ({edition}, sin confirmar)',
-  'figures-or': '{one}, o {other}',
   'exactly-ppm': '{limit}, exactamente {ppm}',
 });

@@ -43,5 +43,4 @@ export const recording = translated<typeof english>()({
   'said-to-be': 'Se dijo que son',
   why: 'Motivo',
   'who-when': 'Quién y cuándo',
-  'who-at': '{who}, {when}',
 });
