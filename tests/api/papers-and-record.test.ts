@@ -1,7 +1,7 @@
 import { Readable } from 'node:stream';
 import * as contract from '@larderbook/contracts';
 import type { Lot } from '@larderbook/contracts';
-import { sayRead } from '@larderbook/haccp';
+import { formatRead } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readBack } from '../../packages/documents/src/read-back.test-data';
@@ -44,7 +44,7 @@ describe('papers say what the record says', () => {
     ...lot.controlPoints.flatMap(({ controlPoint, judged, readings }) => [
       controlPoint.name,
       ...told(judged).flatMap(({ verdict }) => [verdict.measured ?? '', verdict.kind, verdict.margin ?? '']),
-      ...readings.filter(counts).map(({ entered }) => ('answer' in entered ? entered.seen : sayRead(entered))),
+      ...readings.filter(counts).map(({ entered }) => ('answer' in entered ? entered.seen : formatRead(entered))),
     ]),
     ...lot.removals.flatMap(({ kind, weight }) => [kind.charAt(0).toUpperCase() + kind.slice(1), said(weight)]),
     ...lot.packings.flatMap(({ code, count, net }) => [code, String(count), said(net)]),

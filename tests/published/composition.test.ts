@@ -16,7 +16,7 @@ import {
   pumpedPhosphate,
   replacedByCitric,
   saltInWaterPhase,
-  sayMass,
+  formatMass,
   stabilityOf,
   type FigureLimit,
   type Ratio,
@@ -55,7 +55,7 @@ describe('added water and fat, 9 CFR 319.140 and 319.180 (the latter from memory
   test('100 lb of meat and 2 lb of seasoning take 3.15 lb of water at most', () => {
     const most = mostWaterInAll(lb(102), 3);
     if (typeof most !== 'bigint') throw new Error(most.fault);
-    expect(sayMass(most, 'lb', 2, 'down')).toBe('3.15 lb');
+    expect(formatMass(most, 'lb', 2, 'down')).toBe('3.15 lb');
     expect(verdict(percentOf(most, lb(102) + most), 'water-fresh-pork-sausage')).toMatch(/^met/);
     expect(verdict(percentOf(most + 1n, lb(102) + most + 1n), 'water-fresh-pork-sausage')).toMatch(/^missed/);
   });

@@ -9,9 +9,9 @@ import {
   nitriteComminuted,
   nitriteDryCured,
   nitritePumped,
-  sayIngoing,
-  sayPpmAs,
-  sayMass,
+  formatIngoing,
+  formatPpmAs,
+  formatMass,
   substanceForPickle,
   substanceIn,
   sumMeatBlock,
@@ -31,7 +31,7 @@ const worked = <Result>(result: Result | { fault: string }): Result => {
   if (typeof result === 'object' && result !== null && 'fault' in result) throw new Error(result.fault);
   return result as Result;
 };
-const sayCure = (cure: Cure, decimals = 2) => sayIngoing(worked(ingoingPpm(cure)), decimals);
+const sayCure = (cure: Cure, decimals = 2) => formatIngoing(worked(ingoingPpm(cure)), decimals);
 
 describe('9 CFR 424.21(c), amounts as printed, 1-1-24 edition, pp. 569-571', () => {
   test.each([
@@ -70,7 +70,7 @@ describe('curing salt of 6.25 % sodium nitrite', () => {
   test('25 g on 10 kg; at a limit of 156 ppm flat it would be 24.96 g', () => {
     expect(ingoing(mass(25, 'g'), 6.25, mass(10, 'kg'), nitriteComminuted)).toBe('met 156.25 ppm');
     const flat = doseFor({ ...nitriteComminuted, max: 15_600 }, mass(10, 'kg'), 6.25);
-    expect(sayMass(flat?.most ?? 0n, 'g', 2, 'down')).toBe('24.96 g');
+    expect(formatMass(flat?.most ?? 0n, 'g', 2, 'down')).toBe('24.96 g');
   });
 
   // FSIS Directive 7620.3, p. 11: the green weight of the meat block only.
@@ -119,10 +119,10 @@ describe('pumped bacon', () => {
     [10, '1.2 lb'],
     [12, '1 lb'],
   ])('120 ppm in 1000 lb of pickle at %s %% pump take', (pump, nitrite) => {
-    expect(sayMass(worked(substanceForPickle(120, mass(1000, 'lb'), pump)), 'lb')).toBe(nitrite);
+    expect(formatMass(worked(substanceForPickle(120, mass(1000, 'lb'), pump)), 'lb')).toBe(nitrite);
   });
 
   test('120 ppm of sodium nitrite are 148 ppm of potassium nitrite', () => {
-    expect(sayPpmAs(120, 'NaNO₂', 'KNO₂', 0)).toBe('148 ppm as KNO₂');
+    expect(formatPpmAs(120, 'NaNO₂', 'KNO₂', 0)).toBe('148 ppm as KNO₂');
   });
 });

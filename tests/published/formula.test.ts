@@ -15,9 +15,9 @@ import {
   nitriteComminuted,
   percentOf,
   pumpPercent,
-  sayIngoing,
-  sayMass,
-  sayPpmAs,
+  formatIngoing,
+  formatMass,
+  formatPpmAs,
   substanceIn,
   weightOf,
   type ConcentrationLimit,
@@ -34,7 +34,7 @@ const worked = <Result>(result: Result | { fault: string }): Result => {
   if (typeof result === 'object' && result !== null && 'fault' in result) throw new Error(result.fault);
   return result as Result;
 };
-const say = (cure: Cure, decimals = 2) => sayIngoing(worked(ingoingPpm(cure)), decimals);
+const say = (cure: Cure, decimals = 2) => formatIngoing(worked(ingoingPpm(cure)), decimals);
 const limitOf = (set: string, id: string) => {
   const row = limitSetById(set)?.rows.find((one) => one.id === id);
   if (!row) throw new Error(`${set} has no ${id}`);
@@ -91,12 +91,12 @@ describe('nitrite and nitrate as salt and as ion', () => {
     [90, 'NO₃', 'NaNO₃', '123.37 ppm as NaNO₃'],
     [120, 'NaNO₂', 'KNO₂', '148.02 ppm as KNO₂'],
   ])('%s ppm %s are %s: %s', (ppm, species, other, said) => {
-    expect(sayPpmAs(ppm, species, other)).toBe(said);
+    expect(formatPpmAs(ppm, species, other)).toBe(said);
   });
 
   test('nitrite is never counted as nitrate', () => {
     expect(asSpecies('NaNO₂', 'NO₃')).toBeUndefined();
-    expect(sayPpmAs(80, 'NO₂', 'NO₃')).toBe('no figure as NO₃');
+    expect(formatPpmAs(80, 'NO₂', 'NO₃')).toBe('no figure as NO₃');
   });
 });
 
@@ -129,7 +129,7 @@ describe('the same recipe on two bases', () => {
     ['canada-2026', 'nitrite-comminuted', 6.25, '3.2 g'],
   ])('%s, %s: most of a %s %% salt per kg', (set, id, percent, most) => {
     const limit = limitOf(set, id) as ConcentrationLimit;
-    expect(sayMass(doseFor(limit, kg(1), percent)?.most ?? 0n, 'g', 3, 'down')).toBe(most);
+    expect(formatMass(doseFor(limit, kg(1), percent)?.most ?? 0n, 'g', 3, 'down')).toBe(most);
   });
 
   test.each([
@@ -198,7 +198,7 @@ describe('percent and weight, both ways', () => {
     expect(fromMeat.all).toBe(kg(22));
     const packages = { packages: 80, netWeight: g(250), yieldPercent: 90.9091 };
     const onAll = worked(batchOf(lines, { ...packages, yieldOn: 'everything' }));
-    expect(sayMass(onAll.meat, 'kg', 3, 'up')).toBe('20 kg');
+    expect(formatMass(onAll.meat, 'kg', 3, 'up')).toBe('20 kg');
     const onMeat = worked(batchOf(lines, { ...packages, yieldPercent: 100, yieldOn: 'meat block' }));
     expect(onMeat.meat).toBe(kg(20));
   });
@@ -221,7 +221,7 @@ describe('nitrite from a natural source, by its certificate', () => {
       most: g(0.66),
     });
     const asIon = worked(nitriteByCertificate(g(30), 'C-7', { ...certificate, as: 'NO₂' }));
-    expect(sayMass(asIon.most, 'g', 3)).toBe('0.9 g');
+    expect(formatMass(asIon.most, 'g', 3)).toBe('0.9 g');
     expect(asIon.most - asIon.least).toBe(1n);
   });
   test.each([

@@ -12,7 +12,7 @@ export * from './quantity/percent';
 export * from './quantity/duration';
 export * from './quantity/plausible';
 export * from './quantity/possible';
-export * from './quantity/say-read';
+export * from './quantity/format-read';
 export * from './limits/limit';
 export * from './kinds/kind';
 export * from './kinds/of-kind';

@@ -1,4 +1,4 @@
-import { sayMass, type CriticalLimit, type Verdict } from '@larderbook/haccp';
+import { formatMass, type CriticalLimit, type Verdict } from '@larderbook/haccp';
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { productsHeld, type Concerned } from './held-products.queries';
@@ -53,7 +53,7 @@ export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promi
 export function sayToDecide(held: Concerned | undefined): string | undefined {
   if (!held || held.isCovered) return undefined;
   const { undecided, atStake, unit } = held;
-  return `${sayMass(undecided, unit, 3, 'up')} of ${sayMass(atStake, unit, 3, 'up')}`;
+  return `${formatMass(undecided, unit, 3, 'up')} of ${formatMass(atStake, unit, 3, 'up')}`;
 }
 
 /** Of the deviation `d`. A decision that is corrected is found by what it spoke for before and by what it speaks for now. */

@@ -2,8 +2,8 @@ import type { Disposition } from '@larderbook/contracts';
 import { Prisma } from '../generated/prisma/client';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
-import { sayKeptWeight } from '../platform/kept-weight';
-import { sayVoided } from './say-voided';
+import { keptWeightOf } from '../platform/kept-weight';
+import { voidingOf } from './voiding-of';
 
 const everyPart = {
   speaksFor: {
@@ -48,7 +48,7 @@ async function codesOf(tx: Tx, rows: readonly Row[]): Promise<ReadonlyMap<string
   return new Map(found.map(({ id, code }) => [id, code]));
 }
 
-type Told = { codes: ReadonlyMap<string, string>; names: PersonNames; voided?: Parameters<typeof sayVoided>[0] };
+type Told = { codes: ReadonlyMap<string, string>; names: PersonNames; voided?: Parameters<typeof voidingOf>[0] };
 
 function toDisposition(row: Row, { codes, names, voided }: Told): Disposition {
   const { lotId, receiptId, decision, reason, basis } = row;
@@ -60,7 +60,7 @@ function toDisposition(row: Row, { codes, names, voided }: Told): Disposition {
     lotId: lotId ?? undefined,
     receiptId: receiptId ?? undefined,
     code: codes.get(lotId ?? receiptId ?? '') ?? '',
-    weight: sayKeptWeight(row),
+    weight: keptWeightOf(row),
     reason,
     basis: (basis as Disposition['basis'] | null) ?? undefined,
     speaksFor: row.speaksFor.map(({ deviation }) => ({ deviationId: deviation.id, number: deviation.number })),
@@ -69,7 +69,7 @@ function toDisposition(row: Row, { codes, names, voided }: Told): Disposition {
     toDestroy: isDestroyed(decision) && !voided && !destruction,
     destruction,
     voidedDestructions,
-    voided: voided && sayVoided(voided, names),
+    voided: voided && voidingOf(voided, names),
   };
 }
 
@@ -87,7 +87,7 @@ function destructionsOf({ destructions }: Row, names: PersonNames): Destructions
     destruction: counts && tell(counts),
     voidedDestructions: made.flatMap((row) => {
       const voided = voids.get(row.id);
-      return voided ? [{ ...tell(row), voided: sayVoided(voided, names) }] : [];
+      return voided ? [{ ...tell(row), voided: voidingOf(voided, names) }] : [];
     }),
   };
 }

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordDisposition } from '@larderbook/contracts';
-import { gramsText, roundedMass, massOf, sayMass } from '@larderbook/haccp';
+import { gramsText, roundedMass, massOf, formatMass } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
 import type { Amending } from '../ledger/row-to-correct';
@@ -59,7 +59,7 @@ function massDecided(deviations: readonly ToSettle[], input: DispositionSaid): b
   const most = mostFor(input.decision, product);
   const { unit } = input.weight;
   const asked = massOf(input.weight);
-  const isAllOfIt = sayMass(most, unit) === sayMass(asked, unit);
+  const isAllOfIt = formatMass(most, unit) === formatMass(asked, unit);
   if (isAllOfIt || asked <= most) return isAllOfIt ? most : asked;
   throw tooMuch(input, product);
 }

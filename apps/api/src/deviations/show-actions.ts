@@ -1,7 +1,7 @@
 import type { CorrectiveAction, Deviation } from '@larderbook/contracts';
 import type { CorrectiveAction as Row } from '../generated/prisma/client';
 import { madeBy, type PersonNames } from '../shop/person-names';
-import { sayVoided } from './say-voided';
+import { voidingOf } from './voiding-of';
 
 /** What was done about a deviation, and what was written about it that counts no more; both in the order of entry. */
 export function showActions({ actions }: { actions: Row[] }, names: PersonNames): Pick<Deviation, 'actions' | 'voidedActions'> {
@@ -11,7 +11,7 @@ export function showActions({ actions }: { actions: Row[] }, names: PersonNames)
     .map((row) => ({ shown: showAction(row, names), amending: amendedBy.get(row.id) }));
   return {
     actions: written.flatMap(({ shown, amending }) => (amending ? [] : [shown])),
-    voidedActions: written.flatMap(({ shown, amending }) => (amending ? [{ ...shown, voided: sayVoided(amending, names) }] : [])),
+    voidedActions: written.flatMap(({ shown, amending }) => (amending ? [{ ...shown, voided: voidingOf(amending, names) }] : [])),
   };
 }
 

@@ -1,12 +1,12 @@
 import type { Deviation, ProductConcerned } from '@larderbook/contracts';
-import { sayMass, type MassUnit } from '@larderbook/haccp';
+import { formatMass, type MassUnit } from '@larderbook/haccp';
 import { gramsOf } from '../platform/kept-weight';
 import type { Concerned } from './held-products.queries';
 import type { OpenOnSame } from './open-on-same.queries';
 
 /** A weight that was worked out, to the thousandth of the unit; sent back as it reads it is all of it. */
 export const showWeight = (mass: bigint, unit: MassUnit): Deviation['atStake'] => ({
-  value: Number.parseFloat(sayMass(mass, unit)),
+  value: Number.parseFloat(formatMass(mass, unit)),
   unit,
   grams: gramsOf(mass),
 });

@@ -3,7 +3,7 @@ import { correctionsOf, type LastingRow, type Told } from '../ledger/corrections
 import { namesNow } from '../ledger/rows-that-count';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
-import { sayEnteredWeight } from '../platform/kept-weight';
+import { formatEnteredWeight } from '../platform/kept-weight';
 import { receiptCorrections } from '../receiving/receipt-corrections.queries';
 
 type About = { id: string; points: readonly ControlPoint[]; receiptIds: readonly string[] };
@@ -37,7 +37,7 @@ export async function correctionsOnLot(tx: Tx, about: About, people: PersonNames
     ...correctionsOf('packing', packings, by, tellPacking),
     ...correctionsOf('removal', removals, by, (row) => ({
       what: row.kind,
-      says: { Kind: row.kind, Weight: sayEnteredWeight(row), Note: row.note, Time: row.takenAt },
+      says: { Kind: row.kind, Weight: formatEnteredWeight(row), Note: row.note, Time: row.takenAt },
     })),
     ...shipments,
   ].sort((a, b) => a.made.recordedAt.localeCompare(b.made.recordedAt));

@@ -1,5 +1,5 @@
 import type { Lot } from '@larderbook/contracts';
-import { sayKeptWeight } from '../platform/kept-weight';
+import { keptWeightOf } from '../platform/kept-weight';
 import { corrections, listed } from './corrections';
 import type { Shown } from './read-shown';
 
@@ -11,8 +11,8 @@ export function showInputs({ inputs, people, names }: Shown): Input[] {
   return listed(inputs).map((row) => ({
     inputId: row.id,
     from: cameFrom(row, names),
-    weight: sayKeptWeight(row),
-    trimmed: sayKeptWeight({ weightValue: row.trimmedValue, weightUnit: row.trimmedUnit, grams: row.trimmedGrams }),
+    weight: keptWeightOf(row),
+    trimmed: keptWeightOf({ weightValue: row.trimmedValue, weightUnit: row.trimmedUnit, grams: row.trimmedGrams }),
     ...correction(row),
   }));
 }

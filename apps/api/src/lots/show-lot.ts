@@ -2,7 +2,7 @@ import { knownFlags, type ControlPointOnLot, type Lot } from '@larderbook/contra
 import { usualPiece } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { madeBy, type PersonNames } from '../shop/person-names';
-import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
+import { gramsOf, keptWeightOf } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { doubtsAt } from './doubts-at';
@@ -118,7 +118,7 @@ const showRemovals = ({ removals, people }: Shown): Lot['removals'] =>
     removalId: row.id,
     rowId: row.rowId,
     kind: row.kind,
-    weight: sayKeptWeight(row),
+    weight: keptWeightOf(row),
     note: row.note,
     made: madeBy(row, people),
   }));

@@ -1,6 +1,6 @@
 import { knownFlags, type Lot } from '@larderbook/contracts';
 import { madeBy } from '../shop/person-names';
-import { sayKeptWeight } from '../platform/kept-weight';
+import { keptWeightOf } from '../platform/kept-weight';
 import type { LotRows } from './lot-rows';
 import type { Shown } from './read-shown';
 
@@ -15,7 +15,7 @@ export const showPackings = ({ packings, people }: Shown, { id: lotId, code, pro
     productName: product.name,
     count: row.count,
     left: row.count - row.shipmentLines.reduce((sum, { count }) => sum + count, 0),
-    net: sayKeptWeight({ weightValue: row.netValue, weightUnit: row.netUnit, grams: row.netGrams }),
+    net: keptWeightOf({ weightValue: row.netValue, weightUnit: row.netUnit, grams: row.netGrams }),
     useBy: row.useBy.toISOString().slice(0, 10),
     flags: knownFlags(row.flags),
     made: madeBy(row, people),

@@ -1,5 +1,5 @@
 import type { Lot } from '@larderbook/contracts';
-import { sayKeptWeight } from '../platform/kept-weight';
+import { keptWeightOf } from '../platform/kept-weight';
 import { judgedAsKept } from './kept-judged';
 import { corrections, listed } from './corrections';
 import type { LotRows } from './lot-rows';
@@ -14,7 +14,7 @@ export function showWeighings({ items, content }: LotRows, { weighings, people, 
     weighingId: row.id,
     ...whatItIs(row, items, names),
     receipt: row.receipt ? { receiptId: row.receipt.id, code: row.receipt.code, supplierLot: row.receipt.supplierLot } : undefined,
-    weight: sayKeptWeight(row),
+    weight: keptWeightOf(row),
     targetGrams: row.targetGrams?.toNumber(),
     controlPointId: row.controlPointId ?? undefined,
     judged: judgedAsKept(row.judged, content.controlPoints),

@@ -1,5 +1,5 @@
 import type { Lot, LotHead, Standing } from '@larderbook/contracts';
-import { isNegligible, sayMass, type Told } from '@larderbook/haccp';
+import { isNegligible, formatMass, type Told } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { tell } from '../platform/tell';
 import { clearedSince, type ClearedSince } from './cleared-since';
@@ -136,7 +136,7 @@ function sayMayShip({ weights, packings }: LotRows, packages: number, packagesLe
   const unit = /lb|oz/.test(packings[0]?.netUnit ?? '') ? 'lb' : 'kg';
   const free = packed - shipped - kept;
   const rest = 'what else is packed was condemned or is to be reworked.';
-  return `${sayMass(free > 0n ? free : 0n, unit, 3, 'down')} of it may ship; ${rest}`;
+  return `${formatMass(free > 0n ? free : 0n, unit, 3, 'down')} of it may ship; ${rest}`;
 }
 
 function whyOnHold({ deviations }: LotRows, misses: LotStands['misses'], hasLeft: boolean): string | undefined {

@@ -7,7 +7,7 @@ import type { Tx } from '../platform/database';
 import { lossOf } from '../reviews/weight-findings';
 import { balanceOfLot } from '../trace/balance';
 import { movementsOfLots } from '../trace/movements.queries';
-import { sayWeight } from './say-weight';
+import { formatWeight } from './format-weight';
 import type { Telling } from './telling';
 
 type LineCode = Extract<keyof WordsOf<'paper-entries'>, `balance-${string}`>;
@@ -30,7 +30,7 @@ export async function balanceOnPaper(
 
   const line = (code: LineCode, mass: bigint): BalanceLineData => ({
     label: say(code),
-    quantity: sayWeight(mass, unit),
+    quantity: formatWeight(mass, unit),
     share: `${((Number(mass) / Number(made)) * 100).toFixed(1)} %`,
   });
   const happened = ([code, mass]: [LineCode, bigint]) => (mass === 0n ? [] : [line(code, mass)]);

@@ -2,7 +2,7 @@ import type { Lot } from '@larderbook/contracts';
 import type { AmendmentData } from '@larderbook/documents';
 import { voidedOf } from './corrected';
 import type { Telling } from './telling';
-import { sayEntered } from './say-weight';
+import { formatEntered } from './format-weight';
 
 /** What was corrected or voided of deliveries, stages and goods, and every entry that was voided. */
 export const correctionsOnPaper = (lot: Lot, time: Telling): AmendmentData[] =>
@@ -20,8 +20,8 @@ function voidedOn({ inputs, weighings, controlPoints }: Lot, say: Telling['say']
   const told = ({ voided }: Pick<Lot['inputs'][number], 'voided'>, field: string, was: string): AmendmentData[] =>
     voided ? [voidedOf(field, was, voided)] : [];
   return [
-    ...inputs.flatMap((input) => told(input, say('input-of', { code: input.from.code }), sayEntered(input.weight))),
-    ...weighings.flatMap((weighing) => told(weighing, say('weighing-of', { item: weighing.item.name }), sayEntered(weighing.weight))),
+    ...inputs.flatMap((input) => told(input, say('input-of', { code: input.from.code }), formatEntered(input.weight))),
+    ...weighings.flatMap((weighing) => told(weighing, say('weighing-of', { item: weighing.item.name }), formatEntered(weighing.weight))),
     ...controlPoints.flatMap(({ controlPoint, readings }) =>
       readings.flatMap((reading) => told(reading, say('reading-at-point', { point: controlPoint.name }), sayReading(reading.entered, say))),
     ),

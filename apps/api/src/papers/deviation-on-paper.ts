@@ -2,7 +2,7 @@ import { partsOfAction, type CorrectiveActionForm, type Deviation, type Disposit
 import type { ActionPartData, DeviationData, DispositionData, StatementData, StruckData } from '@larderbook/documents';
 import type { Told } from '@larderbook/haccp';
 import type { Telling } from './telling';
-import { sayEntered } from './say-weight';
+import { formatEntered } from './format-weight';
 
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
@@ -39,7 +39,7 @@ export function deviationOnPaper(deviation: Deviation, telling: Telling): Deviat
       .filter(({ struck }) => !struck)
       .at(-1)?.text,
     dispositions: deviation.dispositions.map((disposition) => dispositionOnPaper(disposition, deviation, telling)),
-    undecided: covered ? undefined : say('undecided-of', { undecided: sayEntered(undecided), atStake: sayEntered(atStake) }),
+    undecided: covered ? undefined : say('undecided-of', { undecided: formatEntered(undecided), atStake: formatEntered(atStake) }),
     closed: closing && !open ? { statement: closing.note || undefined, by: closing.by, at: Date.parse(closing.at) } : undefined,
     notClosed: deviation.closingsTakenBack.map(({ note, by, at, takenBack }) => ({
       statement: note || undefined,
@@ -78,7 +78,7 @@ function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation
   const others = speaksFor.filter((other) => other.deviationId !== deviationId);
   return {
     decision: of('settling')(`${decision}-title`),
-    quantity: say('weight-of', { weight: sayEntered(weight), code }),
+    quantity: say('weight-of', { weight: formatEntered(weight), code }),
     why: [basis && say('on-basis', { basis }), reason].filter(Boolean).join(' '),
     alsoFor: others.length > 0 ? others.map((other) => numberOf(other, say)).join(', ') : undefined,
     by,

@@ -1,6 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { FigureData } from '@larderbook/documents';
-import { sayDuration, type Drawing } from '@larderbook/haccp';
+import { formatDuration, type Drawing } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
 /** The picture of a control point on paper: the same as its page shows. Corrected readings are not drawn. */
@@ -44,4 +44,4 @@ const stageOf = (
 });
 
 const spentOf = (spent: number, allowed: number | undefined, say: Telling['say']): string =>
-  allowed === undefined ? sayDuration(spent) : say('spent-of', { spent: sayDuration(spent), allowed: sayDuration(allowed) });
+  allowed === undefined ? formatDuration(spent) : say('spent-of', { spent: formatDuration(spent), allowed: formatDuration(allowed) });

@@ -19,7 +19,7 @@ import { inputsOnPaper, lossesOnPaper, packagesOnPaper, weighingsOnPaper, type D
 import { instrumentsOfLot } from './instruments-on-paper';
 import { outstandingOf, reviewsOnPaper } from './reviews-on-paper';
 import { tellingIn, type Telling } from './telling';
-import { sayWeight } from './say-weight';
+import { formatWeight } from './format-weight';
 import { bareNumber, sheetOf } from './sheet-of';
 
 /** Everything about one lot, ready to print. Throws `not-found`. */
@@ -63,7 +63,7 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, { say, of }: Telling
   const facts = [
     {
       label: say('packed-fact'),
-      value: packed > 0n ? say('packed-in', { weight: sayWeight(packed, unit), count: lot.packages }) : say('nothing-packed'),
+      value: packed > 0n ? say('packed-in', { weight: formatWeight(packed, unit), count: lot.packages }) : say('nothing-packed'),
     },
     ...(packed > 0n && meat > 0n
       ? [{ label: say('yield'), value: say('of-meat-block', { share: `${((Number(packed) / Number(meat)) * 100).toFixed(1)} %` }) }]
@@ -90,8 +90,8 @@ function meatBlockOf({ meatBlockGrams, inputs }: Lot, unit: MassUnit, say: Telli
   const whole = taken.reduce((sum, { weight }) => sum + massOf(weight), 0n);
   const cut = whole - taken.reduce((sum, { trimmed }) => sum + massOf(trimmed), 0n);
   return {
-    weight: sayWeight(massOfGrams(meatBlockGrams), unit),
-    made: cut > 0n ? say('less-trimmings', { taken: sayWeight(whole, unit), cut: sayWeight(cut, unit) }) : undefined,
+    weight: formatWeight(massOfGrams(meatBlockGrams), unit),
+    made: cut > 0n ? say('less-trimmings', { taken: formatWeight(whole, unit), cut: formatWeight(cut, unit) }) : undefined,
   };
 }
 

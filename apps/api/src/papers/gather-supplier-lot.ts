@@ -8,12 +8,12 @@ import { tellingIn, type Telling } from './telling';
 import { sheetOf } from './sheet-of';
 import { accountedOnPaper, tracedTotals } from './traced-totals';
 import { tracedPackages } from './traced-packages';
-import { sayGramsFor, type SayGrams } from './say-weight';
+import { formatGramsFor, type FormatGrams } from './format-weight';
 
 /** A supplier's lot over all its deliveries, ready to print. Throws `not-found`. */
 export async function gatherSupplierLot(tx: Tx, asked: InputOf<typeof printSupplierLot>, by: Person, now: Date): Promise<SupplierLotData> {
   const trace = await traceSupplierLot(tx, asked);
-  const weight = sayGramsFor(by.establishment.units);
+  const weight = formatGramsFor(by.establishment.units);
   const time = tellingIn(by.voice);
   return {
     sheet: await sheetOf(tx, by, now),
@@ -47,7 +47,7 @@ function usedByOnPaper(usedBy: SupplierLotTrace['usedBy'], supplierId: string | 
   return supplierId === undefined ? say('suppliers-share', { count: String(usedBy.length) }) : say('others-too', { others });
 }
 
-function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weight: SayGrams, say: Telling['say']): TracedDeliveryData {
+function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weight: FormatGrams, say: Telling['say']): TracedDeliveryData {
   const { code, item, supplier, supplierLot, grams, receivedAt, decision, reason } = delivery;
   return {
     at: Date.parse(receivedAt),
@@ -66,7 +66,7 @@ function deliveryOnPaper(delivery: SupplierLotTrace['deliveries'][number], weigh
   };
 }
 
-const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: SayGrams, say: Telling['say']): TracedLotData => ({
+const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: FormatGrams, say: Telling['say']): TracedLotData => ({
   code: lot.code,
   product: lot.what,
   wentIn: weight(lot.inGrams),
@@ -84,7 +84,7 @@ const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: SayGrams, 
 /** More than came is as much a fault as less. */
 type Unexplained = { fault?: BalanceFault; unexplainedGrams: number };
 
-function unexplained({ fault, unexplainedGrams: grams }: Unexplained, weight: SayGrams, say: Telling['say']): string | undefined {
+function unexplained({ fault, unexplainedGrams: grams }: Unexplained, weight: FormatGrams, say: Telling['say']): string | undefined {
   if (!fault) return undefined;
   if (grams === 0) return say(fault === 'below-zero' ? 'weight-below-zero' : 'more-shipped-than-packed');
   return grams > 0 ? say('no-record-explains', { weight: weight(grams) }) : say('more-than-went-in', { weight: weight(-grams) });
@@ -99,12 +99,12 @@ type Became =
   | 'in-packages-here'
   | 'here-weight';
 
-const happened = (weight: SayGrams, say: Telling['say'], parts: [what: Became, grams: number][]): string[] =>
+const happened = (weight: FormatGrams, say: Telling['say'], parts: [what: Became, grams: number][]): string[] =>
   parts.filter(([, grams]) => grams !== 0).map(([what, grams]) => say(what, { weight: weight(grams) }));
 
 function customerOnPaper(
   { name, address, contact, shipments }: SupplierLotTrace['customers'][number],
-  weight: SayGrams,
+  weight: FormatGrams,
   time: Telling,
 ): TracedCustomerData {
   const sum = (of: 'count' | 'grams') => shipments.reduce((total, shipment) => total + shipment[of], 0);

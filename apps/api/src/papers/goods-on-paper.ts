@@ -8,7 +8,7 @@ import { numberIn } from './control-points-on-paper';
 import { amendmentsOf, corrected } from './corrected';
 import { flagsOnPaper } from './flags-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
-import { sayDifferenceTo, sayEntered, sayTotal, sayWeight } from './say-weight';
+import { formatDifferenceTo, formatEntered, formatTotal, formatWeight } from './format-weight';
 import type { Telling } from './telling';
 
 type Input = Lot['inputs'][number];
@@ -26,16 +26,16 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
       supplierLot: from.supplierLot,
       reworkOf: from.lotId ? from.code : undefined,
       ...deliveries.get(from.receiptId ?? ''),
-      taken: sayEntered(weight),
-      trimmings: cut > 0n ? sayWeight(cut, weight.unit) : undefined,
+      taken: formatEntered(weight),
+      trimmings: cut > 0n ? formatWeight(cut, weight.unit) : undefined,
       flags: flagsOnPaper(flags, say),
       by: made.name,
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
         [say('field-from')]: ({ from: { code } }: Input) => code,
-        [say('field-weight')]: (input: Input) => sayEntered(input.weight),
-        [say('field-trimmed')]: (input: Input) => sayEntered(input.trimmed),
+        [say('field-weight')]: (input: Input) => formatEntered(input.weight),
+        [say('field-trimmed')]: (input: Input) => formatEntered(input.trimmed),
       }),
     };
   });
@@ -53,9 +53,9 @@ export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: rea
       ingredient: item.name,
       detail: [strength, receipt && say('lot-number', { lot: receipt.supplierLot })].filter(Boolean).join(', ') || undefined,
       before: { ingredient: itemBefore, content },
-      target: target === undefined ? '–' : sayWeight(target, weight.unit),
-      weighed: sayEntered(weight),
-      difference: target === undefined ? undefined : sayDifferenceTo(target, weight, say),
+      target: target === undefined ? '–' : formatWeight(target, weight.unit),
+      weighed: formatEntered(weight),
+      difference: target === undefined ? undefined : formatDifferenceTo(target, weight, say),
       controlPoint: pointAt(controlPointId, plan, say),
       judged: parts,
       flags: flagsOnPaper(flags, say),
@@ -64,7 +64,7 @@ export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: rea
       enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
         [say('field-item')]: (weighing: Weighing) => weighing.item.name,
-        [say('field-weight')]: (weighing: Weighing) => sayEntered(weighing.weight),
+        [say('field-weight')]: (weighing: Weighing) => formatEntered(weighing.weight),
         [say('field-delivery')]: (weighing: Weighing) => weighing.receipt?.code ?? say('none-named'),
       }),
     };
@@ -84,8 +84,8 @@ export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string)
   packings.map(({ code, count, net, useBy, made }) => ({
     code,
     count,
-    net: sayEntered(net),
-    total: sayTotal(count, net),
+    net: formatEntered(net),
+    total: formatTotal(count, net),
     useBy: day(useBy),
     by: made.name,
     at: Date.parse(made.at),
@@ -95,7 +95,7 @@ export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string)
 export const lossesOnPaper = ({ removals }: Lot, say: Telling['say']): LossData[] =>
   removals.map(({ kind, weight, note, made }) => ({
     what: removalOnPaper(kind, say),
-    quantity: sayEntered(weight),
+    quantity: formatEntered(weight),
     why: note || undefined,
     by: made.name,
     at: Date.parse(made.at),

@@ -5,7 +5,7 @@ import { readLots } from '../lots/lot-rows';
 import { whereItStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
-import { sayWeight } from './say-weight';
+import { formatWeight } from './format-weight';
 import type { Telling } from './telling';
 import { toldWorst } from '../lots/told-worst';
 
@@ -30,7 +30,7 @@ export async function ingoingAt(
     const lot = came.get(entry.lotId);
     const judged = lot?.points.find((one) => one.point.controlPointId === point.controlPointId)?.judged ?? [];
     if (!lot || judged.length === 0 || !last.has(entry.id)) return { beside: target };
-    const meat = sayWeight(lot.rows.wentIn.composition.meat, unit);
+    const meat = formatWeight(lot.rows.wentIn.composition.meat, unit);
     const said = judged.map(
       ({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${tell(verdict, limit).measured}`,
     );

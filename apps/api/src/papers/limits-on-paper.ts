@@ -13,7 +13,7 @@ export function limitsOnPaper(
   { say, limits, tell }: Telling,
 ): JudgedLimitData[] {
   return controlPoint.limits.map(({ limitId, limit }) => ({
-    what: limits.sayAbout(limit),
+    what: limits.formatAbout(limit),
     printed: limits.sayLimit(limit, unit),
     source: limit.source,
     verdict: toldAll(
@@ -31,7 +31,7 @@ export const judgedOnPaper = (
   { say, limits, tell }: Telling,
 ): JudgedData[] =>
   judged.map(({ limit, verdict }) => ({
-    what: limits.sayAbout(limit) ?? say('field-value'),
+    what: limits.formatAbout(limit) ?? say('field-value'),
     verdict: tell(verdict, limit),
     deviation: deviationOf(limit, controlPointId, own, say),
   }));

@@ -1,6 +1,6 @@
 import { isOfSurroundings, knownFlags, type ControlPoint } from '@larderbook/contracts';
 import type { AmendmentData, JudgedCurveData, MonitoredReadingData } from '@larderbook/documents';
-import { isTwoTimes, sayRead, type Told } from '@larderbook/haccp';
+import { isTwoTimes, formatRead, type Told } from '@larderbook/haccp';
 import { flagsNow, type ChecksOf } from '../lots/instrument-flags';
 import { toldWorst } from '../lots/told-worst';
 import { answerOnPaper } from './answer-on-paper';
@@ -58,7 +58,7 @@ export const curveOf = ({ at, lot, product, limit }: MonitoredReadingData, verdi
   deviation: verdict.kind === 'missed' ? number : undefined,
 });
 
-const sayValue = ({ value, unit, seen }: Logged): string => [sayRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
+const sayValue = ({ value, unit, seen }: Logged): string => [formatRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
 
 const initialsOf = (name: string): string =>
   name

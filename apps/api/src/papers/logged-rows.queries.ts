@@ -7,7 +7,7 @@ import { femtograms, massUnit } from '../platform/kept-weight';
 import { judgedAsKept } from '../lots/kept-judged';
 import { plansById } from '../products/plan-in-force';
 import { itemsNow } from '../products/items-now';
-import { sayWeight } from './say-weight';
+import { formatWeight } from './format-weight';
 
 /** A reading or a weighing at a control point, as a log shows it. */
 export type Logged = {
@@ -67,7 +67,7 @@ async function weighingsById(tx: Tx, ids: string[], names: PersonNames): Promise
     value: row.weightValue.toString(),
     unit: row.weightUnit,
     what: items.get(row.itemId)?.name,
-    target: row.targetGrams ? sayWeight(femtograms(row.targetGrams), massUnit(row.weightUnit)) : undefined,
+    target: row.targetGrams ? formatWeight(femtograms(row.targetGrams), massUnit(row.weightUnit)) : undefined,
   }));
 }
 

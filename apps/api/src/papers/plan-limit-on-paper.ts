@@ -1,5 +1,5 @@
 import type { PlanLimitData } from '@larderbook/documents';
-import { kindOf, sayDuration, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { kindOf, formatDuration, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
 /** Rows up to this many stand in the line of the limit itself. */
@@ -14,7 +14,7 @@ export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, { 
   judged:
     [
       ...('authority' in limit ? [say('supported-by', { authority: limit.authority })] : []),
-      ...('longestGapSeconds' in limit ? [say('longest-gap', { gap: sayDuration(limit.longestGapSeconds * 1000) })] : []),
+      ...('longestGapSeconds' in limit ? [say('longest-gap', { gap: formatDuration(limit.longestGapSeconds * 1000) })] : []),
     ].join(' ') || undefined,
 });
 

@@ -1,6 +1,6 @@
 import { type ControlPoint, type ControlPointOnLot, type Deviation, type Judged, type Lot } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
-import { isTwoTimes, sayHumidityTimes, sayRead } from '@larderbook/haccp';
+import { isTwoTimes, sayHumidityTimes, formatRead } from '@larderbook/haccp';
 import { toldWorst } from '../lots/told-worst';
 import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
@@ -9,7 +9,7 @@ import { flagsOnPaper } from './flags-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
 import { probeOnPaper } from './probe-on-paper';
 import type { Telling } from './telling';
-import { sayEntered as sayEnteredWeight } from './say-weight';
+import { formatEntered as formatEnteredWeight } from './format-weight';
 
 type Reading = ControlPointOnLot['readings'][number];
 type Weighing = Lot['weighings'][number];
@@ -23,7 +23,7 @@ export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly
 function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], telling: Telling): ReadingData[] {
   const { instant, say } = telling;
   const fields = {
-    [say('field-weight')]: ({ weight }: Weighing) => sayEnteredWeight(weight),
+    [say('field-weight')]: ({ weight }: Weighing) => formatEnteredWeight(weight),
     [say('field-time')]: ({ made }: Weighing) => instant(Date.parse(made.at)),
   };
   const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
@@ -40,7 +40,7 @@ function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: 
 function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: NumberOf, telling: Telling): ReadingData[] {
   const { instant, say } = telling;
   const fields = {
-    [say('field-value')]: (reading: Reading) => sayEntered(reading, telling),
+    [say('field-value')]: (reading: Reading) => formatEntered(reading, telling),
     [say('field-probe')]: ({ probe }: Reading) => probe,
     [say('field-time')]: ({ made }: Reading) => instant(Date.parse(made.at)),
   };
@@ -76,7 +76,7 @@ function valueOf({ entered }: Reading, { instant, say }: Telling): Pick<ReadingD
   return { value: say(answer ? 'yes-answer' : 'no-answer'), unit: '', note };
 }
 
-function sayEntered(reading: Reading, telling: Telling): string {
+function formatEntered(reading: Reading, telling: Telling): string {
   const { value, unit, note } = valueOf(reading, telling);
-  return [sayRead({ value, unit }), note].filter(Boolean).join(' ');
+  return [formatRead({ value, unit }), note].filter(Boolean).join(' ');
 }

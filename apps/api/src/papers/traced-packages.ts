@@ -1,12 +1,16 @@
 import type { SupplierLotTrace } from '@larderbook/contracts';
 import type { TracedPackagesData } from '@larderbook/documents';
-import type { SayGrams } from './say-weight';
+import type { FormatGrams } from './format-weight';
 import type { Telling } from './telling';
 
 type Link = SupplierLotTrace['forward']['links'][number];
 
 /** Every run of packages that a trace reaches: how many were packed, have left and are still here. */
-export function tracedPackages({ nodes, links }: SupplierLotTrace['forward'], weight: SayGrams, say: Telling['say']): TracedPackagesData[] {
+export function tracedPackages(
+  { nodes, links }: SupplierLotTrace['forward'],
+  weight: FormatGrams,
+  say: Telling['say'],
+): TracedPackagesData[] {
   return nodes
     .filter(({ kind }) => kind === 'packing')
     .map(({ id, code }) => {

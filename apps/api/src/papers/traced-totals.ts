@@ -1,12 +1,12 @@
 import type { SupplierLotTrace } from '@larderbook/contracts';
 import type { SupplierLotData } from '@larderbook/documents';
-import type { SayGrams } from './say-weight';
+import type { FormatGrams } from './format-weight';
 import type { Telling } from './telling';
 
 type Totals = SupplierLotTrace['totals'];
 
 /** What came of a supplier's lot in all, in weight and packages, in the words of its page. */
-export function tracedTotals(totals: Totals, weight: SayGrams, say: Telling['say']): SupplierLotData['totals'] {
+export function tracedTotals(totals: Totals, weight: FormatGrams, say: Telling['say']): SupplierLotData['totals'] {
   const { refused, refusedGrams, receivedGrams, usedGrams, lots, leftGrams, inWorkGrams, customers } = totals;
   const accepted = totals.deliveries - refused;
   const gone = totals.removedGrams + totals.condemnedGrams;
@@ -31,7 +31,7 @@ export function tracedTotals(totals: Totals, weight: SayGrams, say: Telling['say
 /** How much of what was received has a record; a part without one is named, never hidden. */
 export function accountedOnPaper(
   { accountedPercent, unexplainedGrams }: Totals,
-  weight: SayGrams,
+  weight: FormatGrams,
   say: Telling['say'],
 ): SupplierLotData['accounted'] {
   if (accountedPercent === '') return { value: say('nothing-received') };

@@ -16,7 +16,7 @@ export const keepWeight = (entered: EnteredMass) => ({
 /** The unit of a weight as the contract knows it; nothing else is ever written to the column. */
 export const massUnit = (kept: string): MassUnit => kept as MassUnit;
 
-export const sayKeptWeight = ({ weightValue, weightUnit, grams }: WeightColumns) => ({
+export const keptWeightOf = ({ weightValue, weightUnit, grams }: WeightColumns) => ({
   value: weightValue.toNumber(),
   unit: massUnit(weightUnit),
   grams: grams.toNumber(),
@@ -29,5 +29,5 @@ export const gramsOf = (mass: bigint): number => Number(gramsText(mass));
 export const massOfGrams = (grams: number): bigint => BigInt(Math.round(grams * 1e6)) * 1_000_000_000n;
 
 /** "100 lb", as it was entered. */
-export const sayEnteredWeight = ({ weightValue, weightUnit }: Pick<WeightColumns, 'weightValue' | 'weightUnit'>): string =>
+export const formatEnteredWeight = ({ weightValue, weightUnit }: Pick<WeightColumns, 'weightValue' | 'weightUnit'>): string =>
   `${weightValue.toString()} ${weightUnit}`;

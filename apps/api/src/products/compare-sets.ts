@@ -32,7 +32,7 @@ function tellerOf(voice: Voice): (difference: Difference) => Told {
   const { say: sayReasons, limits } = reasonsIn(voice);
   const saySets = say(allWords.calculators[voice.language] as WordsOf<'calculators'>, voice);
   const absent = sayReasons('absent');
-  const figure = (limit: LimitRow['limit']) => limits.sayPrinted(limit).join('; ');
+  const figure = (limit: LimitRow['limit']) => limits.formatPrinted(limit).join('; ');
   const conditions = (all: readonly Condition[]) => all.map(limits.sayCondition).join('; ') || absent;
   const held = (seconds: number | undefined) => {
     const time = timeHeld(seconds, sayReasons);

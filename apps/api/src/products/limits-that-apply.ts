@@ -56,7 +56,7 @@ function shown({ row, isForClass, alsoNeeds }: Applies, { judged, today, told }:
     rowId: row.id,
     title: row.title,
     purpose: row.purpose,
-    says: told.sayPrinted(row.limit),
+    says: told.formatPrinted(row.limit),
     isForClass,
     alsoNeeds: alsoNeeds.map(told.sayCondition),
     paragraph: row.paragraph,

@@ -22,7 +22,7 @@ export function otherwise(row: LimitRow, match: LimitRow, edition: string, reaso
 function sayOtherwise(difference: Difference, edition: string, doubt: '' | '-doubt', { say, limits }: Reasons): string | undefined {
   if (difference.what === 'conditions') return say(`other-conditions${doubt}`, { edition });
   if (difference.what === 'figure') {
-    const printed = (limit: LimitRow['limit']) => limits.sayPrinted(limit).join('; ');
+    const printed = (limit: LimitRow['limit']) => limits.formatPrinted(limit).join('; ');
     return say(`other-figure${doubt}`, { edition, here: printed(difference.here), there: printed(difference.there) });
   }
   if (difference.what !== 'time') return undefined;

@@ -39,11 +39,11 @@ export function headOf(set: LimitSet | OwnEdition): SetHead {
   return 'own' in set ? { ...head, own: set.own } : head;
 }
 
-const rowOf = (row: LimitRow, usedBy: PlansUsing, { sayPrinted, sayRow, sayCondition }: LimitTeller): LimitRowShown => ({
+const rowOf = (row: LimitRow, usedBy: PlansUsing, { formatPrinted, sayRow, sayCondition }: LimitTeller): LimitRowShown => ({
   rowId: row.id,
   title: row.title,
   purpose: row.purpose,
-  says: sayPrinted(row.limit),
+  says: formatPrinted(row.limit),
   table: kindOf(row.limit)
     .rows(row.limit)
     .map((printed) => sayRow(printed, printed.at['°F'] === undefined ? '°C' : '°F')),

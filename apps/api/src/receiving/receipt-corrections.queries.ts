@@ -3,7 +3,7 @@ import { correctionsOf, type Told } from '../ledger/corrections-of';
 import { namesNow } from '../ledger/rows-that-count';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
-import { sayEnteredWeight } from '../platform/kept-weight';
+import { formatEnteredWeight } from '../platform/kept-weight';
 
 type Row = Awaited<ReturnType<typeof rowsOf>>[number];
 
@@ -41,7 +41,7 @@ const tell = (row: Row, names: ReadonlyMap<string, string>): Told => ({
     'Supplier’s establishment number': row.supplierEstablishmentNumber ?? '',
     'Kill date': row.killDate?.toISOString().slice(0, 10) ?? '',
     'Pack date': row.packDate?.toISOString().slice(0, 10) ?? '',
-    Weight: sayEnteredWeight(row),
+    Weight: formatEnteredWeight(row),
     Temperature: row.temperatureValue ? `${row.temperatureValue.toString()} ${row.temperatureUnit ?? ''}` : '',
     Content: row.fractionPercent ? `${row.fractionPercent.toString()} %` : '',
     Decision: row.decision,

@@ -2,7 +2,7 @@ import { knownFlags, receipt, type InputOf, type listReceipts, type Receipt } fr
 import { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
-import { gramsOf, sayKeptWeight } from '../platform/kept-weight';
+import { gramsOf, keptWeightOf } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { itemsNow } from '../products/items-now';
@@ -63,7 +63,7 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
       supplierEstablishmentNumber: row.supplierEstablishmentNumber ?? undefined,
       killDate: dayOf(row.killDate),
       packDate: dayOf(row.packDate),
-      weight: sayKeptWeight(row),
+      weight: keptWeightOf(row),
       temperature: row.temperatureValue ? { value: row.temperatureValue.toNumber(), unit: row.temperatureUnit } : undefined,
       limit: row.limit ?? undefined,
       verdict: row.verdict ?? undefined,

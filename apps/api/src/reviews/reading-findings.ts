@@ -1,5 +1,5 @@
 import { ofProduct, type ControlPointOnLot, type Finding } from '@larderbook/contracts';
-import { readingsDue, sayDuration, type Frequency } from '@larderbook/haccp';
+import { readingsDue, formatDuration, type Frequency } from '@larderbook/haccp';
 import { englishLimits } from '../platform/tell';
 
 type Reading = ControlPointOnLot['readings'][number];
@@ -29,7 +29,7 @@ function tooFew(frequency: Frequency, readings: readonly Reading[]): string[] {
     readings.map(({ made }) => Date.parse(made.at)),
   );
   if (missing === 0) return [];
-  const without = 'everyMinutes' in frequency ? `, ${sayDuration(longest)} at the longest without one` : '';
+  const without = 'everyMinutes' in frequency ? `, ${formatDuration(longest)} at the longest without one` : '';
   return [
     `${counted(readings.length)}${without}, where the plan asks for one ${englishLimits.sayFrequency(frequency)}: ${missing} fewer than it asks.`,
   ];

@@ -1,5 +1,5 @@
 import type { Finding, Lot } from '@larderbook/contracts';
-import { lossBesideExpected, massOf, offTarget, sayMass, sayPercent, scaleStepOf, type MassUnit } from '@larderbook/haccp';
+import { lossBesideExpected, massOf, offTarget, formatMass, formatPercent, scaleStepOf, type MassUnit } from '@larderbook/haccp';
 import { looseIn, type LotWeights } from '../lots/lot-weights.queries';
 import { massOfGrams } from '../platform/kept-weight';
 
@@ -39,8 +39,8 @@ function offTargetFinding({ itemId, itemName, targetGrams, weighedGrams }: Targe
   const inParts =
     parts.length > 1 ? `, in ${parts.length} weighings (${parts.map(({ weight }) => `${weight.value} ${weight.unit}`).join(', ')})` : '';
   const what =
-    `${itemName}: ${sayMass(weighed, unit)} was weighed in for a target of ${sayMass(target, unit)}${inParts}, ` +
-    `${sayMass(off < 0n ? -off : off, unit)} too ${off < 0n ? 'little' : 'much'}.`;
+    `${itemName}: ${formatMass(weighed, unit)} was weighed in for a target of ${formatMass(target, unit)}${inParts}, ` +
+    `${formatMass(off < 0n ? -off : off, unit)} too ${off < 0n ? 'little' : 'much'}.`;
   return [flagged('weighing', what, 'Void or correct the weighing if it is wrong. If so much went in, say in the statement that it may.')];
 }
 
@@ -66,8 +66,8 @@ function lossFinding({ removals, formula }: Lot, weights: LotWeights, unit: Mass
   const loss = lossOf({ removals, formula }, weights);
   if (!loss || loss.beyond === 0n) return [];
   const { lost, weighed, least, most, beyond } = loss;
-  const say = (mass: bigint) => sayMass(mass, unit);
-  const band = `The formula expects ${sayPercent(formula.expectedYieldPercent)} to be left, a loss of ${say(least)} to ${say(most)}`;
+  const say = (mass: bigint) => formatMass(mass, unit);
+  const band = `The formula expects ${formatPercent(formula.expectedYieldPercent)} to be left, a loss of ${say(least)} to ${say(most)}`;
   const counted = weighed > 0n ? `, of it ${say(weighed)} recorded as loss` : '';
   return beyond > 0n
     ? [

@@ -4,7 +4,7 @@ import { whereLotsStand } from '../lots/where-a-lot-stands';
 import { madeBy, personNames } from '../shop/person-names';
 import { productsNow } from '../products/products-now';
 import type { Tx } from '../platform/database';
-import { sayKeptWeight } from '../platform/kept-weight';
+import { keptWeightOf } from '../platform/kept-weight';
 import { mayShip } from './may-ship';
 
 type Listed = ReplyOf<typeof contract>['packings'][number];
@@ -39,7 +39,7 @@ export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): 
         productName: products.get(row.lot.productId)?.name ?? '',
         count: row.count,
         left: counted.get(row.id) ?? 0,
-        net: sayKeptWeight({ weightValue: row.netValue, weightUnit: row.netUnit, grams: row.netGrams }),
+        net: keptWeightOf({ weightValue: row.netValue, weightUnit: row.netUnit, grams: row.netGrams }),
         useBy: row.useBy.toISOString().slice(0, 10),
         flags: knownFlags(row.flags),
         made: madeBy(row, names),

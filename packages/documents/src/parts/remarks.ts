@@ -1,4 +1,4 @@
-import { sayRead } from '@larderbook/haccp';
+import { formatRead } from '@larderbook/haccp';
 import type { AmendmentData, ClarificationData, ReadingData } from '../entry-data';
 import type { Signed } from '../sheet-data';
 import type { Telling } from '../page/telling';
@@ -32,7 +32,7 @@ const clarificationInWords = ({ word, why, by, at }: ClarificationData, telling:
 
 /** A reading as it stands, struck through where it is left out of every judgement. */
 export const figureOf = ({ value, unit, isLeftOut, struck }: ReadingData & { struck?: string }): Paragraph =>
-  words('strong', { text: sayRead({ value, unit }), strike: isLeftOut || struck !== undefined });
+  words('strong', { text: formatRead({ value, unit }), strike: isLeftOut || struck !== undefined });
 
 type Remarked = Pick<ReadingData, 'amendments' | 'clarifications' | 'note' | 'receivedAt' | 'sentBy'>;
 

@@ -34,9 +34,9 @@ export function asSpecies(from: CuringSpecies, to: CuringSpecies): Ratio | undef
 }
 
 /**
- * A ppm figure of one species said as another, for reading: `sayPpmAs(80, 'NO₂', 'NaNO₂')` is "119.98 ppm as NaNO₂".
+ * A ppm figure of one species said as another, for reading: `formatPpmAs(80, 'NO₂', 'NaNO₂')` is "119.98 ppm as NaNO₂".
  */
-export function sayPpmAs(ppm: number, from: CuringSpecies, to: CuringSpecies, decimals = 2): string {
+export function formatPpmAs(ppm: number, from: CuringSpecies, to: CuringSpecies, decimals = 2): string {
   const ratio = asSpecies(from, to);
   if (!ratio || !Number.isSafeInteger(ppm)) return `no figure as ${to}`;
   const { numerator, denominator } = ratio;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { massOf, sayMass } from '../quantity/weigh';
+import { massOf, formatMass } from '../quantity/weigh';
 import { faultsOf } from './formula';
 import { meatForPackages, sumMeatBlock } from './meat-block';
 import { scaleFormula } from './scale-formula';
@@ -15,7 +15,7 @@ const sausage = [
 
 test('every line is scaled to the trimmed meat, exactly', () => {
   const targets = scaleFormula(sausage, kg(23.456));
-  expect(targets.map(({ name, target }) => `${name} ${sayMass(target, 'g', 6)}`)).toEqual([
+  expect(targets.map(({ name, target }) => `${name} ${formatMass(target, 'g', 6)}`)).toEqual([
     'Salt 422.208 g',
     'Curing salt 6.25 % 58.64 g',
     'Ice 2932 g',
@@ -31,7 +31,7 @@ test('a line keeps what else it carries', () => {
 
 test('a line scaled before is scaled anew for other meat', () => {
   const before = scaleFormula([{ name: 'Salt', percent: 2 }], kg(1));
-  expect(scaleFormula(before, kg(2)).map(({ target }) => sayMass(target, 'g'))).toEqual(['40 g']);
+  expect(scaleFormula(before, kg(2)).map(({ target }) => formatMass(target, 'g'))).toEqual(['40 g']);
 });
 
 test('no meat, or a line that cannot be used, is refused by name', () => {
@@ -70,7 +70,7 @@ test('the meat block is the meat alone', () => {
 });
 
 test('meat for the packages wanted: 120 packages of 250 g at 92 % take 32.609 kg', () => {
-  expect(sayMass(meatForPackages(120, massOf({ value: 250, unit: 'g' }), 92), 'kg', 3, 'up')).toBe('32.609 kg');
+  expect(formatMass(meatForPackages(120, massOf({ value: 250, unit: 'g' }), 92), 'kg', 3, 'up')).toBe('32.609 kg');
   expect(meatForPackages(10, kg(1), 125)).toBe(kg(8));
 });
 

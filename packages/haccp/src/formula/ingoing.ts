@@ -82,7 +82,7 @@ export function substanceIn(mix: bigint, percent: number): bigint | Fault {
 }
 
 /** "162.27 ppm" */
-export const sayIngoing = ({ numerator, denominator }: Ratio, decimals = 2, rounding: Rounding = 'nearest'): string =>
+export const formatIngoing = ({ numerator, denominator }: Ratio, decimals = 2, rounding: Rounding = 'nearest'): string =>
   denominator <= 0n ? 'no figure' : `${decimalText(divide(numerator * 10n ** BigInt(decimals), denominator, rounding), decimals)} ppm`;
 
 function partsOf(percent: number): bigint | Fault {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { massOf } from '../quantity/weigh';
-import { ingoingPpm, sayIngoing, substanceIn } from './ingoing';
+import { ingoingPpm, formatIngoing, substanceIn } from './ingoing';
 import { nitriteByCertificate } from './natural-nitrite';
 import { formulaPercentOf, percentOf } from './percent-of';
 import { stabilityOf } from './shelf-stability';
@@ -23,5 +23,5 @@ test.each([
 });
 
 test('a ratio to no weight is said as no figure', () => {
-  expect(sayIngoing({ numerator: 1n, denominator: 0n })).toBe('no figure');
+  expect(formatIngoing({ numerator: 1n, denominator: 0n })).toBe('no figure');
 });

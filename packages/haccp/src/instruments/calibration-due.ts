@@ -1,4 +1,4 @@
-import { sayDuration } from '../quantity/duration';
+import { formatDuration } from '../quantity/duration';
 
 const DAY_MS = 86_400_000;
 
@@ -18,5 +18,5 @@ export function calibrationDue(lastAt: number | undefined, intervalDays: number,
 function sayDays(milliseconds: number): string {
   const days = Math.floor(milliseconds / DAY_MS);
   if (days > 0) return days === 1 ? '1 day' : `${days} days`;
-  return milliseconds < 60_000 ? 'less than 1 min' : sayDuration(Math.floor(milliseconds / 60_000) * 60_000);
+  return milliseconds < 60_000 ? 'less than 1 min' : formatDuration(Math.floor(milliseconds / 60_000) * 60_000);
 }

@@ -1,4 +1,4 @@
-import { sayDuration } from '../quantity/duration';
+import { formatDuration } from '../quantity/duration';
 import type { EnteredMass } from '../quantity/mass';
 import type { TemperatureUnit } from '../quantity/temperature';
 
@@ -16,10 +16,10 @@ export function sayHumidityKept(kept: HumidityKept): string {
   switch (kept.how) {
     case 'live steam':
     case 'sealed oven':
-      return `${kept.how}, ${sayDuration(kept.minutes * 60_000)} in all`;
+      return `${kept.how}, ${formatDuration(kept.minutes * 60_000)} in all`;
     case 'humid for a quarter':
     case 'humid throughout':
-      return `relative humidity at least ${kept.percent} % for ${sayDuration(kept.minutes * 60_000)}`;
+      return `relative humidity at least ${kept.percent} % for ${formatDuration(kept.minutes * 60_000)}`;
     case 'large piece in a hot oven':
       return `a piece of ${kept.piece.value} ${kept.piece.unit}, the oven at least ${kept.oven.value} ${kept.oven.unit}`;
     case 'moisture-proof bag':

@@ -1,4 +1,4 @@
-import { sayDuration } from '../quantity/duration';
+import { formatDuration } from '../quantity/duration';
 import type { LinePart } from './line-part';
 import type { Figure } from './verdict';
 
@@ -11,6 +11,6 @@ export function plainPart(part: LinePart | Figure): string {
   if ('verdict' in part) return `(${part.verdict})`;
   if ('at' in part) return `${Math.round(part.at / 60_000)}'`;
   if ('to' in part) return `${part.from.value} → ${part.to.value} ${part.to.unit}`;
-  if (part.unit === 'ms') return sayDuration(Number(part.value));
+  if (part.unit === 'ms') return formatDuration(Number(part.value));
   return part.unit === 'ratio' ? part.value : `${part.value} ${part.unit}`;
 }

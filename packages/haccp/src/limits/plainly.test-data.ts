@@ -1,4 +1,4 @@
-import { sayDuration } from '../quantity/duration';
+import { formatDuration } from '../quantity/duration';
 import type { Figure, Verdict, VerdictKind } from './verdict';
 
 /** A verdict for tests: its kind and finding, and every figure as "8.5 °F", "1 h 30 min" or "130 → 80 °F". */
@@ -12,7 +12,7 @@ export type Plainly = { kind: VerdictKind; finding: string } & Record<string, st
 
 function plain(figure: Figure): string {
   if (typeof figure !== 'object') return String(figure);
-  if ('unit' in figure) return figure.unit === 'ms' ? sayDuration(Number(figure.value)) : `${figure.value} ${figure.unit}`;
+  if ('unit' in figure) return figure.unit === 'ms' ? formatDuration(Number(figure.value)) : `${figure.value} ${figure.unit}`;
   if ('at' in figure) return `at ${figure.at}`;
   if ('to' in figure) return `${figure.from.value} → ${plain(figure.to)}`;
   const own = Object.values(figure.figures ?? {}).map(plain);

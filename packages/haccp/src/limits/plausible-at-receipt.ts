@@ -1,6 +1,6 @@
 import { boundOf } from '../quantity/bound';
 import { onCommonScale } from '../quantity/convert-degrees';
-import { sayDegrees } from '../quantity/degrees';
+import { formatDegrees } from '../quantity/degrees';
 import { isPlausible, looksLikeOtherUnit, type PlausibleRange } from '../quantity/plausible';
 import type { Degrees } from '../quantity/temperature';
 import type { RangeLimit } from '../kinds/range/range-limit';
@@ -25,7 +25,7 @@ export function plausibleAtReceipt(limit: RangeLimit | undefined): PlausibleRang
 export function askAboutReceipt(entered: Degrees, limit: RangeLimit | undefined, item: string): string | undefined {
   const plausible = plausibleAtReceipt(limit);
   if (isPlausible(entered, plausible)) return undefined;
-  const unusual = `${sayDegrees(entered)} is unusual for ${item} at receipt`;
+  const unusual = `${formatDegrees(entered)} is unusual for ${item} at receipt`;
   if (!looksLikeOtherUnit(entered, plausible)) return `${unusual}; check the thermometer and read again.`;
-  return `${unusual}; did you mean ${sayDegrees({ ...entered, unit: entered.unit === '°C' ? '°F' : '°C' })}?`;
+  return `${unusual}; did you mean ${formatDegrees({ ...entered, unit: entered.unit === '°C' ? '°F' : '°C' })}?`;
 }

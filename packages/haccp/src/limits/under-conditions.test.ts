@@ -4,7 +4,7 @@ import { catalogue } from '../limit-sets/catalogue';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingCured, coolingUncured, coolingUncured2021 } from '../limit-sets/fsis-stabilization';
 import { conditionsLeftOut, figureOf, withPublishedConditions } from '../limit-sets/published-conditions';
-import { sayMass } from '../quantity/weigh';
+import { formatMass } from '../quantity/weigh';
 import type { Formulation } from './judge-formulation';
 import { dependsOnFormulation, type LimitCondition } from './limit-condition';
 import { underConditions } from './under-conditions';
@@ -121,7 +121,7 @@ test('nitrite of rework counts with its share', () => {
   const before = lot(2000n).composition;
   if (!before) throw new Error('That lot is composed');
   const half = compose({ freshMeat: [10_000n * GRAM], weighed: [], reworked: [{ mass: before.all, of: before }] });
-  expect(sayMass(half.substances.get('sodium nitrite') ?? 0n, 'g', 2)).toBe('2 g');
+  expect(formatMass(half.substances.get('sodium nitrite') ?? 0n, 'g', 2)).toBe('2 g');
   expect(judged([nitrite], { composition: half }).kind).toBe('met');
 });
 

@@ -1,5 +1,5 @@
 import { decimalText } from './decimal';
-import { onCommonScale, sayConverted } from './convert-degrees';
+import { onCommonScale, formatConverted } from './convert-degrees';
 import type { Degrees, PrintedTemperature, TemperatureUnit } from './temperature';
 
 /** A printed figure ready to be compared: on the common scale, once for readings in °F and once for readings in °C. */
@@ -28,17 +28,17 @@ export function isColder(one: PrintedTemperature, other: PrintedTemperature): bo
 export const raised = (bound: Bound, by: number): Bound => ({ '°F': bound['°F'] + by, '°C': bound['°C'] + by });
 
 /** The figure in one unit: as printed, or converted for reading where the source does not print that unit. */
-export function sayPrinted(printed: PrintedTemperature, unit: TemperatureUnit): string {
+export function formatPrinted(printed: PrintedTemperature, unit: TemperatureUnit): string {
   const figure = printed[unit];
   if (figure !== undefined) return `${decimalText(figure, 2)} ${unit}`;
   const other = unit === '°F' ? '°C' : '°F';
   const otherFigure = printed[other];
-  return otherFigure === undefined ? 'no figure' : sayConverted({ hundredths: otherFigure, unit: other }, unit);
+  return otherFigure === undefined ? 'no figure' : formatConverted({ hundredths: otherFigure, unit: other }, unit);
 }
 
 /** The figure in every unit its source prints: "160 °F (71.1 °C)". */
-export function sayBoth(printed: PrintedTemperature): string {
-  if (printed['°F'] === undefined) return sayPrinted(printed, '°C');
-  if (printed['°C'] === undefined) return sayPrinted(printed, '°F');
-  return `${sayPrinted(printed, '°F')} (${sayPrinted(printed, '°C')})`;
+export function formatBoth(printed: PrintedTemperature): string {
+  if (printed['°F'] === undefined) return formatPrinted(printed, '°C');
+  if (printed['°C'] === undefined) return formatPrinted(printed, '°F');
+  return `${formatPrinted(printed, '°F')} (${formatPrinted(printed, '°C')})`;
 }

@@ -19,7 +19,7 @@ export function convertDegrees({ hundredths, unit }: Degrees, to: TemperatureUni
 }
 
 /** The same temperature in the other unit for reading only, rounded once: "71.1 °C". */
-export function sayConverted(temperature: Degrees, to: TemperatureUnit, decimals: 0 | 1 | 2 = 1): string {
+export function formatConverted(temperature: Degrees, to: TemperatureUnit, decimals: 0 | 1 | 2 = 1): string {
   const { numerator, denominator } = convertDegrees(temperature, to);
   const step = BigInt(denominator) * 10n ** BigInt(2 - decimals);
   return `${decimalText(divide(BigInt(numerator), step, 'nearest'), decimals)} ${to}`;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { decimalText, hasAtMostDecimals, scaled, scaledBig } from './decimal';
-import { sayPercent } from './percent';
+import { formatPercent } from './percent';
 
 test.each([
   ['a whole number', 160, 2, 16000],
@@ -53,7 +53,7 @@ test('large counts and many decimals are read from the text of the number', () =
 });
 
 test('a percentage is said with its decimals, and what is none as it stands', () => {
-  expect(sayPercent(6.25)).toBe('6.25 %');
-  expect(sayPercent(1.23456)).toBe('1.23456 %');
-  expect(sayPercent(NaN)).toBe('NaN %');
+  expect(formatPercent(6.25)).toBe('6.25 %');
+  expect(formatPercent(1.23456)).toBe('1.23456 %');
+  expect(formatPercent(NaN)).toBe('NaN %');
 });

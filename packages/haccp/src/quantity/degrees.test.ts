@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { above, boundOf, sayBoth, sayPrinted } from './bound';
-import { convertDegrees, onCommonScale, sayConverted } from './convert-degrees';
-import { degrees, sayDegrees } from './degrees';
+import { above, boundOf, formatBoth, formatPrinted } from './bound';
+import { convertDegrees, onCommonScale, formatConverted } from './convert-degrees';
+import { degrees, formatDegrees } from './degrees';
 
 test('a temperature is said as it was read', () => {
-  expect(sayDegrees(degrees(151.5, '°F'))).toBe('151.5 °F');
-  expect(sayDegrees(degrees(71.1, '°C'))).toBe('71.1 °C');
-  expect(sayDegrees(degrees(-18, '°C'))).toBe('-18 °C');
-  expect(sayDegrees(degrees(0.05, '°C'))).toBe('0.05 °C');
+  expect(formatDegrees(degrees(151.5, '°F'))).toBe('151.5 °F');
+  expect(formatDegrees(degrees(71.1, '°C'))).toBe('71.1 °C');
+  expect(formatDegrees(degrees(-18, '°C'))).toBe('-18 °C');
+  expect(formatDegrees(degrees(0.05, '°C'))).toBe('0.05 °C');
 });
 
 test('a third decimal is refused, not rounded', () => {
@@ -29,9 +29,9 @@ test('conversion is exact and loses nothing on the way back', () => {
 });
 
 test('a converted figure is rounded once, for reading only', () => {
-  expect(sayConverted(degrees(160, '°F'), '°C')).toBe('71.1 °C');
-  expect(sayConverted(degrees(-40, '°F'), '°C')).toBe('-40 °C');
-  expect(sayConverted(degrees(37, '°C'), '°F', 0)).toBe('99 °F');
+  expect(formatConverted(degrees(160, '°F'), '°C')).toBe('71.1 °C');
+  expect(formatConverted(degrees(-40, '°F'), '°C')).toBe('-40 °C');
+  expect(formatConverted(degrees(37, '°C'), '°F', 0)).toBe('99 °F');
 });
 
 test.each([
@@ -47,17 +47,17 @@ test('a figure printed in one unit only is converted exactly for a reading in th
   const bound = boundOf({ '°F': 16000 });
   expect(above(degrees(71.11, '°C'), bound)).toBeLessThan(0);
   expect(above(degrees(71.12, '°C'), bound)).toBeGreaterThan(0);
-  expect(sayPrinted({ '°F': 16000 }, '°C')).toBe('71.1 °C');
+  expect(formatPrinted({ '°F': 16000 }, '°C')).toBe('71.1 °C');
 });
 
 test('a figure is said in every unit its source prints', () => {
-  expect(sayBoth({ '°F': 16000, '°C': 7110 })).toBe('160 °F (71.1 °C)');
-  expect(sayBoth({ '°C': 440 })).toBe('4.4 °C');
-  expect(sayBoth({ '°F': 4000 })).toBe('40 °F');
-  expect(sayPrinted({}, '°F')).toBe('no figure');
+  expect(formatBoth({ '°F': 16000, '°C': 7110 })).toBe('160 °F (71.1 °C)');
+  expect(formatBoth({ '°C': 440 })).toBe('4.4 °C');
+  expect(formatBoth({ '°F': 4000 })).toBe('40 °F');
+  expect(formatPrinted({}, '°F')).toBe('no figure');
 });
 
 test('a temperature in its own unit stays as it is', () => {
   expect(convertDegrees(degrees(71.15, '°C'), '°C')).toEqual({ numerator: 7115, denominator: 1 });
-  expect(sayConverted(degrees(71.1, '°C'), '°C')).toBe('71.1 °C');
+  expect(formatConverted(degrees(71.1, '°C'), '°C')).toBe('71.1 °C');
 });

@@ -9,4 +9,4 @@ export function degrees(value: number, unit: TemperatureUnit): Degrees {
 }
 
 /** "151.5 °F" */
-export const sayDegrees = ({ hundredths, unit }: Degrees): string => `${decimalText(hundredths, 2)} ${unit}`;
+export const formatDegrees = ({ hundredths, unit }: Degrees): string => `${decimalText(hundredths, 2)} ${unit}`;

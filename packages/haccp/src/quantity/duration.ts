@@ -14,7 +14,7 @@ export function durationParts(milliseconds: number): { count: string; unit: 'h' 
 }
 
 /** A length of time in words: "1 h 30 min", "4 min 30 s", "16.9 s". */
-export function sayDuration(milliseconds: number): string {
+export function formatDuration(milliseconds: number): string {
   if (!Number.isFinite(milliseconds)) return 'an unknown time';
   return durationParts(milliseconds)
     .map(({ count, unit }) => `${count} ${unit}`)
@@ -22,8 +22,8 @@ export function sayDuration(milliseconds: number): string {
 }
 
 /** A length of time to the minute, for estimates: "about 3 h 1 min". */
-export const sayAbout = (milliseconds: number): string =>
-  Math.abs(milliseconds) < 60_000 ? 'less than 1 min' : `about ${sayDuration(Math.round(milliseconds / 60_000) * 60_000)}`;
+export const formatAbout = (milliseconds: number): string =>
+  Math.abs(milliseconds) < 60_000 ? 'less than 1 min' : `about ${formatDuration(Math.round(milliseconds / 60_000) * 60_000)}`;
 
 /** Whole milliseconds in a printed time; the guideline's tables print tenths of a second. */
 export const millisecondsOf = (seconds: number): number => Math.round(seconds * 1000);

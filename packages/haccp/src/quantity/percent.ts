@@ -7,7 +7,7 @@ export function partsPerMillion(percent: number): number | undefined {
 }
 
 /** "6.25 %"; a number that is no percentage stands as it is. */
-export const sayPercent = (percent: number): string => {
+export const formatPercent = (percent: number): string => {
   const parts = scaled(percent, 4);
   return `${parts === undefined ? percent : decimalText(parts, 4)} %`;
 };

@@ -1,5 +1,5 @@
 import type { Figures, Phrase } from '../limits/verdict';
-import { sayConverted } from './convert-degrees';
+import { formatConverted } from './convert-degrees';
 import { decimalText } from './decimal';
 import { divide, type Rounding } from './divide';
 import type { Quantity, QuantityUnit } from './quantity';
@@ -30,7 +30,7 @@ export function printedIn(printed: PrintedTemperature, unit: TemperatureUnit): Q
   const figure = printed[unit];
   if (figure !== undefined) return degreesOf({ hundredths: figure, unit });
   const other = unit === '°F' ? '°C' : '°F';
-  const converted = sayConverted({ hundredths: printed[other] as number, unit: other }, unit);
+  const converted = formatConverted({ hundredths: printed[other] as number, unit: other }, unit);
   return { value: converted.replace(` ${unit}`, ''), unit };
 }
 

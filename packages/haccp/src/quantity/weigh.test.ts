@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { MassUnit } from './mass';
-import { gramsText, massFromGrams, massIn, massOf, sayMass } from './weigh';
+import { gramsText, massFromGrams, massIn, massOf, formatMass } from './weigh';
 
 test.each([
   ['a pound', 1, 'lb', '453.59237'],
@@ -27,10 +27,10 @@ test('a weight survives the database', () => {
 });
 
 test('a weight is rounded once, for reading only', () => {
-  expect(sayMass(massOf({ value: 10, unit: 'kg' }), 'lb')).toBe('22.046 lb');
-  expect(sayMass(massOf({ value: 2.5, unit: 'g' }), 'g')).toBe('2.5 g');
-  expect(sayMass(massOf({ value: 1, unit: 'oz' }), 'g', 1, 'up')).toBe('28.4 g');
-  expect(sayMass(massOf({ value: 1, unit: 'oz' }), 'g', 1, 'down')).toBe('28.3 g');
+  expect(formatMass(massOf({ value: 10, unit: 'kg' }), 'lb')).toBe('22.046 lb');
+  expect(formatMass(massOf({ value: 2.5, unit: 'g' }), 'g')).toBe('2.5 g');
+  expect(formatMass(massOf({ value: 1, unit: 'oz' }), 'g', 1, 'up')).toBe('28.4 g');
+  expect(formatMass(massOf({ value: 1, unit: 'oz' }), 'g', 1, 'down')).toBe('28.3 g');
 });
 
 test('a fourth decimal and a text that is no number are refused', () => {

@@ -31,7 +31,7 @@ export function roundedMass(
 }
 
 /** The same in words: "2.5 g", "22.046 lb". */
-export function sayMass(femtograms: bigint, unit: MassUnit, decimals = 3, rounding: Rounding = 'nearest'): string {
+export function formatMass(femtograms: bigint, unit: MassUnit, decimals = 3, rounding: Rounding = 'nearest'): string {
   return `${roundedMass(femtograms, unit, decimals, rounding).value} ${unit}`;
 }
 

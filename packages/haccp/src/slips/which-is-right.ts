@@ -1,7 +1,7 @@
 import type { Surroundings } from '../thermal/around-core';
 import { onCommonScale } from '../quantity/convert-degrees';
-import { sayDegrees } from '../quantity/degrees';
-import { sayAbout } from '../quantity/duration';
+import { formatDegrees } from '../quantity/degrees';
+import { formatAbout } from '../quantity/duration';
 import type { Degrees } from '../quantity/temperature';
 import { isUsableReading, type CurveReading } from '../thermal/curve';
 import type { Piece } from '../thermal/piece';
@@ -47,23 +47,23 @@ export function whichIsRight(entered: CurveReading, known: BesideReading): Which
   const coldest = known.isChilling ? coldestAround(known.surroundings, known.error) : undefined;
   const other: Degrees = { ...temperature, unit: temperature.unit === '°C' ? '°F' : '°C' };
   if (coldest !== undefined && onCommonScale(temperature) < coldest) {
-    const because = `${sayDegrees(temperature)} is colder than what it lies in.`;
+    const because = `${formatDegrees(temperature)} is colder than what it lies in.`;
     return { because, meant: canBe(other, coldest, course) ? [other] : [] };
   }
   if (!course) return undefined;
-  const beside = `${sayDegrees(course.last.temperature)}, ${sayAbout(entered.at - course.last.at)} before`;
+  const beside = `${formatDegrees(course.last.temperature)}, ${formatAbout(entered.at - course.last.at)} before`;
   if (isOff(temperature, course) && isOn(other, course)) {
-    return { because: `${sayDegrees(temperature)} is far from ${beside}.`, meant: [other] };
+    return { because: `${formatDegrees(temperature)} is far from ${beside}.`, meant: [other] };
   }
   const way = speedBeside(entered, known);
-  const because = `${sayDegrees(temperature)} ${way} faster than the core of the piece can: ${beside}.`;
+  const because = `${formatDegrees(temperature)} ${way} faster than the core of the piece can: ${beside}.`;
   const isOther = isNoBack(other, course, known) && !speedBeside({ ...entered, temperature: other }, known);
   return way && { because, meant: isOther ? [other] : [] };
 }
 
 /** "31 °F is colder than what it lies in. Did you mean 31 °C?" */
 export const sayWhich = ({ because, meant: [other] }: WhichIsRight): string =>
-  `${because} ${other ? `Did you mean ${sayDegrees(other)}?` : 'Is it really so?'}`;
+  `${because} ${other ? `Did you mean ${formatDegrees(other)}?` : 'Is it really so?'}`;
 
 /** What chills only falls: a rise is none of its courses, however the readings began. */
 const FALLS = -1;

@@ -118,8 +118,8 @@ test('a frozen centre is told by every row that is printed', () => {
 
 test('curves are told in the unit of the readings, and a published row in each unit that is printed', () => {
   expect(english.sayLimit(sets.coolingUncured, '°C')).toBe('54.4 → 26.7 °C within 1 h 30 min, then 26.7 → 4.4 °C within 5 h');
-  expect(english.sayPrinted(sets.comeUpWithinSixHours)).toEqual(['50 → 130 °F within 6 h in all', '10 → 54.4 °C within 6 h in all']);
-  expect(english.sayPrinted(sets.coldHolding)).toEqual(['≤ 41 °F (5 °C)']);
+  expect(english.formatPrinted(sets.comeUpWithinSixHours)).toEqual(['50 → 130 °F within 6 h in all', '10 → 54.4 °C within 6 h in all']);
+  expect(english.formatPrinted(sets.coldHolding)).toEqual(['≤ 41 °F (5 °C)']);
 });
 
 test('every published limit is told in both languages, with its comparison in it', () => {
@@ -131,18 +131,18 @@ test('every published limit is told in both languages, with its comparison in it
 });
 
 test('what a limit is about is a word or two, or its figures say it', () => {
-  expect([sets.coldHolding, sets.nitriteComminuted, sets.coolingUncured].map(english.sayAbout)).toEqual([
+  expect([sets.coldHolding, sets.nitriteComminuted, sets.coolingUncured].map(english.formatAbout)).toEqual([
     'temperature',
     'sodium nitrite',
     'cooling',
   ]);
-  expect([sets.coldHolding, sets.nitriteComminuted, sets.coolingUncured].map(spanish.sayAbout)).toEqual([
+  expect([sets.coldHolding, sets.nitriteComminuted, sets.coolingUncured].map(spanish.formatAbout)).toEqual([
     'temperatura',
     'nitrito de sodio',
     'enfriamiento',
   ]);
-  expect(english.sayAbout({ kind: 'range', measured: 'percent', max: 1000, source })).toBeUndefined();
-  expect(english.sayAbout({ kind: 'range', measured: 'aw', max: 850, source })).toBe('aw');
+  expect(english.formatAbout({ kind: 'range', measured: 'percent', max: 1000, source })).toBeUndefined();
+  expect(english.formatAbout({ kind: 'range', measured: 'aw', max: 850, source })).toBe('aw');
 });
 
 test('what lots are judged by comes first, then what adopting the plan affirms and what it has to support', () => {

@@ -24,9 +24,9 @@ export type LimitTeller = {
   /** A limit in one line, as its source prints it. Curves are told in the unit of the readings. */
   sayLimit(limit: CriticalLimit, unit?: TemperatureUnit): string;
   /** In every unit its figures are printed in, a line each. */
-  sayPrinted(limit: CriticalLimit): string[];
+  formatPrinted(limit: CriticalLimit): string[];
   /** What it is about, in a word or two; undefined where its figures say it. */
-  sayAbout(limit: CriticalLimit): string | undefined;
+  formatAbout(limit: CriticalLimit): string | undefined;
   /** What a figure, a set or a place is called: a name that is known here in the words of the voice, any other as it is. */
   sayName(name: string): string;
   /** "Canada, Québec" */
@@ -54,8 +54,8 @@ function newTeller(words: LimitWords, own: Voice): LimitTeller {
   return {
     say,
     sayLimit,
-    sayPrinted: (limit) => [...new Set([sayLimit(limit, '°F'), sayLimit(limit, '°C')])],
-    sayAbout: (limit) => tellingOf(limit).about(limit, voice),
+    formatPrinted: (limit) => [...new Set([sayLimit(limit, '°F'), sayLimit(limit, '°C')])],
+    formatAbout: (limit) => tellingOf(limit).about(limit, voice),
     sayName: voice.name,
     sayWhere: ({ jurisdiction, place }) => [jurisdiction, place].flatMap((each) => (each ? [voice.name(each)] : [])).join(', '),
     sayRow: (row, unit) => tellRow(row, unit, voice),

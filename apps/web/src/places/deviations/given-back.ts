@@ -1,5 +1,5 @@
 import type { Disposition, ProductConcerned } from '@larderbook/contracts';
-import { massFromGrams, sayMass } from '@larderbook/haccp';
+import { massFromGrams, formatMass } from '@larderbook/haccp';
 
 type Weight = ProductConcerned['undecided'];
 
@@ -18,5 +18,5 @@ export function givenBack(product: ProductConcerned, { lotId, receiptId, decisio
 
 function more(weight: Weight, { grams }: Weight): Weight {
   const sum = weight.grams + grams;
-  return { ...weight, grams: sum, value: Number.parseFloat(sayMass(massFromGrams(sum.toFixed(9)), weight.unit)) };
+  return { ...weight, grams: sum, value: Number.parseFloat(formatMass(massFromGrams(sum.toFixed(9)), weight.unit)) };
 }

@@ -1,5 +1,5 @@
 import { clarificationsOf, type Flag, type Lot } from '@larderbook/contracts';
-import { sayRead } from '@larderbook/haccp';
+import { formatRead } from '@larderbook/haccp';
 
 /**
  * Entries a reviewer should look at: why, how many alike, and when; for a correction what stood there before and after,
@@ -70,7 +70,7 @@ const lineOf = (what: string, remark: string, { name, at }: { name: string; at: 
 /** What was said of readings afterwards, each time it was said, with what it was said of. */
 function clarifiedLines({ controlPoint, readings }: Entered['controlPoints'][number]): OddEntry[] {
   return clarificationsOf(readings).map(({ word, reason, made, readings: of }) => ({
-    what: `${of.length === 1 ? 'Reading' : `${of.length} readings`} at ${controlPoint.name}: ${of.map(({ entered }) => sayEntered(entered)).join(', ')}`,
+    what: `${of.length === 1 ? 'Reading' : `${of.length} readings`} at ${controlPoint.name}: ${of.map(({ entered }) => formatEntered(entered)).join(', ')}`,
     remark: `${word}; ${reason}`,
     by: made.name,
     first: made.at,
@@ -100,7 +100,7 @@ function entriesOf({ inputs, weighings, controlPoints, packings }: Entered): Ent
         id: reading.readingId,
         kind: 'reading',
         of: `at ${controlPoint.name}`,
-        value: sayEntered(reading.entered),
+        value: formatEntered(reading.entered),
       })),
     ),
     ...packings.map((packing) => ({
@@ -146,9 +146,9 @@ function groupBy(entries: Entry[], keyOf: (entry: Entry) => string): Entry[][] {
   return [...groups.values()];
 }
 
-function sayEntered(entered: Reading['entered']): string {
+function formatEntered(entered: Reading['entered']): string {
   if ('answer' in entered) return [entered.answer ? 'yes' : 'no', entered.seen].filter(Boolean).join(': ');
-  return sayRead(entered);
+  return formatRead(entered);
 }
 const say = ({ value, unit }: { value: number; unit: string }): string => `${value} ${unit}`;
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,6 +1,6 @@
 import { isColder } from '../../quantity/bound';
-import { millisecondsOf, sayDuration } from '../../quantity/duration';
-import { sayFromTo } from '../../quantity/say-from-to';
+import { millisecondsOf, formatDuration } from '../../quantity/duration';
+import { formatFromTo } from '../../quantity/format-from-to';
 import { DEGREES } from '../../quantity/temperature';
 import type { Kind } from '../kind';
 import { none } from '../none';
@@ -12,7 +12,7 @@ export const bandTime: Kind<BandTimeLimit> = {
   isOfCore: true,
   isChill: false,
   unitsRead: () => DEGREES,
-  say: ({ from, to, maxSeconds }, unit) => `${sayFromTo(from, to, unit)} within ${sayDuration(millisecondsOf(maxSeconds))} in all`,
+  say: ({ from, to, maxSeconds }, unit) => `${formatFromTo(from, to, unit)} within ${formatDuration(millisecondsOf(maxSeconds))} in all`,
   fault: ({ from, to }) => (isColder(from, to) ? undefined : 'The band does not end warmer than it begins.'),
   slips: (limit) => [...(limit.maxSeconds > 0 ? [] : ['The band has no time.']), ...slipOfGap(limit)],
   temperatures: ({ from, to }) => [from, to],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { nitriteComminuted, nitriteComminutedRefrigerated } from '../../limit-sets/curing';
-import { massOf, sayMass } from '../../quantity/weigh';
+import { massOf, formatMass } from '../../quantity/weigh';
 import { plainPart } from '../../limits/plain-part.test-data';
 import { doseFor } from './dose-for';
 import { doseOnScale } from './dose-for-scale';
@@ -14,7 +14,7 @@ test('a limit with a least alone takes any weight that is surely above it', () =
   const dose = doseFor({ ...nitriteComminutedRefrigerated, max: undefined }, kilo, 6.25) ?? {};
   expect(dose.most).toBeUndefined();
   const { shows } = doseOnScale(dose, { step: g(0.1) });
-  expect(sayMass(shows?.from ?? 0n, 'g')).toBe('2 g');
+  expect(formatMass(shows?.from ?? 0n, 'g')).toBe('2 g');
 });
 
 describe('2.5 g of 6.25 % curing salt for one kilo', () => {
@@ -28,7 +28,7 @@ describe('2.5 g of 6.25 % curing salt for one kilo', () => {
   ])('%s', (_case, step, isFineEnough, most) => {
     const onScale = doseOnScale(forOneKilo, { step });
     expect(onScale.isFineEnough).toBe(isFineEnough);
-    expect(sayMass(onScale.shows?.to ?? 0n, 'g')).toBe(most);
+    expect(formatMass(onScale.shows?.to ?? 0n, 'g')).toBe(most);
   });
 
   test('what a coarse scale would hide is said with its figures', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { erythorbateComminuted, nitriteComminuted, nitriteComminutedRefrigerated } from '../../limit-sets/curing';
-import { massOf, sayMass } from '../../quantity/weigh';
+import { massOf, formatMass } from '../../quantity/weigh';
 import { doseFor } from './dose-for';
 import { judgeConcentration } from './judge-concentration';
 import type { ConcentrationLimit } from './concentration-limit';
@@ -91,7 +91,7 @@ test('the dose that reaches the least and the dose that stays within the most', 
   const dose = doseFor(nitriteComminutedRefrigerated, kg(10), 6.25);
   expect(dose?.least).toBe(g(19.2));
   expect(dose?.most).toBe(g(25));
-  expect(sayMass(doseFor(nitriteComminuted, kg(10), 5.88)?.most ?? 0n, 'g', 2, 'down')).toBe('26.57 g');
+  expect(formatMass(doseFor(nitriteComminuted, kg(10), 5.88)?.most ?? 0n, 'g', 2, 'down')).toBe('26.57 g');
   expect(doseFor(nitriteComminuted, kg(10), 0)).toBeUndefined();
 });
 
@@ -118,7 +118,7 @@ test.each([
 });
 
 test('the dose counts the ion too, and what is too much is said in curing salt and meat', () => {
-  expect(sayMass(doseFor(asIon, kg(10), 6.25)?.most ?? 0n, 'g', 4, 'down')).toBe('19.1963 g');
+  expect(formatMass(doseFor(asIon, kg(10), 6.25)?.most ?? 0n, 'g', 4, 'down')).toBe('19.1963 g');
   expect(plainly(judgeConcentration([curingSalt(20)], kg(10), asIon))).toMatchObject({ tooMuch: '0.81 g', meat: '418.7 g' });
   const hair = { mass: g(20), percent: 6.25, name: '' };
   const justOver = judgeConcentration([{ ...hair, mass: (doseFor(asIon, kg(10), 6.25)?.most ?? 0n) + 1n }], kg(10), asIon);

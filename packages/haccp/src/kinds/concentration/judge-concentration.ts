@@ -1,7 +1,7 @@
 import type { Ratio } from '../../formula/curing-species';
 import type { Share } from '../../formula/within-scales';
 import { divide } from '../../quantity/divide';
-import { partsPerMillion, sayPercent } from '../../quantity/percent';
+import { partsPerMillion, formatPercent } from '../../quantity/percent';
 import { amountOf, differenceOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import { roundedMass } from '../../quantity/weigh';
@@ -208,5 +208,5 @@ function nameOf({ name, percent }: Portion): Figure {
   if (parts === undefined) return known ?? { code: 'an-ingredient' };
   const content = amountOf(parts, '%', 4);
   if (!known) return { code: 'an-ingredient', figures: { content } };
-  return known.includes(sayPercent(percent)) ? known : { code: 'ingredient-of', figures: { name: known, content } };
+  return known.includes(formatPercent(percent)) ? known : { code: 'ingredient-of', figures: { name: known, content } };
 }

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { nitriteComminuted, nitriteComminutedRefrigerated } from '../../limit-sets/curing';
-import { massOf, sayMass } from '../../quantity/weigh';
+import { massOf, formatMass } from '../../quantity/weigh';
 import { doseFor } from './dose-for';
 import { judgeConcentration } from './judge-concentration';
 import { targetOnScale } from './target-on-scale';
 
 const g = (value: number) => massOf({ value, unit: 'g' });
-const said = (mass: bigint | undefined) => (mass === undefined ? undefined : sayMass(mass, 'g'));
+const said = (mass: bigint | undefined) => (mass === undefined ? undefined : formatMass(mass, 'g'));
 /** 2.5 g of 6.25 % to the kilogram, which is the most allowed. */
 const standard = (meatGrams: number, step: number, error = 0) => {
   const dose = doseFor(nitriteComminuted, g(meatGrams), 6.25, { ingredient: g(error) }) ?? {};

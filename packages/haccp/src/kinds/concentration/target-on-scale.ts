@@ -1,5 +1,5 @@
 import { divide } from '../../quantity/divide';
-import { sayMass } from '../../quantity/weigh';
+import { formatMass } from '../../quantity/weigh';
 import type { Dose } from './dose-for';
 
 /** What to weigh, in femtograms, on a scale that shows steps; without a target nothing it shows is within the dose. */
@@ -14,14 +14,14 @@ export function targetOnScale(aimed: bigint, { least = 0n, most }: Dose, step: b
   const from = divide(least, step, 'up') * step;
   const to = most === undefined ? undefined : divide(most, step, 'down') * step;
   if (to !== undefined && (to < from || to <= 0n)) {
-    return { because: `In steps of ${sayMass(step, 'g')} nothing the scale shows is surely within the limit. Take a finer scale.` };
+    return { because: `In steps of ${formatMass(step, 'g')} nothing the scale shows is surely within the limit. Take a finer scale.` };
   }
   const nearest = divide(aimed, step, 'nearest') * step;
   const target = clamp(nearest, from, to);
   if (aimed >= least && (most === undefined || aimed <= most)) return { target };
   const because =
-    `The formula asks for ${sayMass(aimed, 'g')}, which is not surely within the limit on this scale: ` +
-    `${sayMass(target, 'g')} is the nearest that is.`;
+    `The formula asks for ${formatMass(aimed, 'g')}, which is not surely within the limit on this scale: ` +
+    `${formatMass(target, 'g')} is the nearest that is.`;
   return { target, because };
 }
 

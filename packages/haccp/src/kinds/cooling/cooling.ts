@@ -1,6 +1,6 @@
 import { boundOf, isColder } from '../../quantity/bound';
-import { millisecondsOf, sayDuration } from '../../quantity/duration';
-import { sayFromTo } from '../../quantity/say-from-to';
+import { millisecondsOf, formatDuration } from '../../quantity/duration';
+import { formatFromTo } from '../../quantity/format-from-to';
 import { DEGREES, type TemperatureUnit } from '../../quantity/temperature';
 import type { Kind } from '../kind';
 import { none } from '../none';
@@ -24,12 +24,12 @@ export const cooling: Kind<CoolingLimit> = {
 function say({ stages, startWithinSeconds }: CoolingLimit, unit: TemperatureUnit): string {
   const said = stages.map(({ from, to, withinSeconds, counted }, index) => {
     const isInAll = counted === 'start' && index > 0;
-    const stage = sayFromTo(isInAll ? stages[0]?.from : from, to, unit);
-    const within = sayDuration(millisecondsOf(withinSeconds));
+    const stage = formatFromTo(isInAll ? stages[0]?.from : from, to, unit);
+    const within = formatDuration(millisecondsOf(withinSeconds));
     return isInAll ? `and ${stage} within ${within} in all` : `${index > 0 ? 'then ' : ''}${stage} within ${within}`;
   });
   if (startWithinSeconds === undefined) return said.join(', ');
-  const begun = `begun within ${sayDuration(millisecondsOf(startWithinSeconds))} of cooking`;
+  const begun = `begun within ${formatDuration(millisecondsOf(startWithinSeconds))} of cooking`;
   return `${begun}, then ${said.join(', ')}`;
 }
 

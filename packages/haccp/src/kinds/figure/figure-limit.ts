@@ -27,8 +27,8 @@ export type FigureLimit = {
 export function sayFigureLimit({ of, unit, min, max, signs, printed, advises }: FigureLimit): string {
   if (printed !== undefined) return `${of} ${printed}`;
   const said = [
-    ...(min === undefined ? [] : [`${signs?.min ?? '≥'} ${sayAmount(min, unit)}`]),
-    ...(max === undefined ? [] : [`${signs?.max ?? '≤'} ${sayAmount(max, unit)}`]),
+    ...(min === undefined ? [] : [`${signs?.min ?? '≥'} ${formatAmount(min, unit)}`]),
+    ...(max === undefined ? [] : [`${signs?.max ?? '≤'} ${formatAmount(max, unit)}`]),
   ];
   const bounds = said.length > 0 ? `${of} ${said.join(' and ')}` : `${of}: no bound set`;
   return advises ? `${bounds}, advised` : bounds;
@@ -43,7 +43,7 @@ export function figureFault({ min, max }: FigureLimit): string | undefined {
 }
 
 /** "156.25 ppm", "1.9", "pH 5" */
-export function sayAmount(thousandths: bigint | number, unit: FigureUnit, decimals = 3): string {
+export function formatAmount(thousandths: bigint | number, unit: FigureUnit, decimals = 3): string {
   const text = decimalText(thousandths, decimals);
   if (unit === 'ratio' || unit === 'aw' || unit === 'pH') return text;
   return `${text} ${unit}`;

@@ -1,8 +1,8 @@
 import type { FreezingLimit, Thickness } from './freezing-limit';
 import type { Coded, Found, Verdict } from '../../limits/verdict';
-import { sayBoth } from '../../quantity/bound';
+import { formatBoth } from '../../quantity/bound';
 import { scaled } from '../../quantity/decimal';
-import { sayDuration } from '../../quantity/duration';
+import { formatDuration } from '../../quantity/duration';
 import { amountOf, printedIn, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { TemperatureUnit } from '../../quantity/temperature';
@@ -107,4 +107,4 @@ export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): string | u
 }
 
 const sayRow = ({ at, hours }: FreezingRow): string =>
-  `${hours % 24 === 0 ? `${hours / 24} days` : sayDuration(hours * HOUR)} at or below ${sayBoth(at)}`;
+  `${hours % 24 === 0 ? `${hours / 24} days` : formatDuration(hours * HOUR)} at or below ${formatBoth(at)}`;

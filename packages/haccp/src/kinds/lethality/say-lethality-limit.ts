@@ -1,4 +1,4 @@
-import { sayPrinted } from '../../quantity/bound';
+import { formatPrinted } from '../../quantity/bound';
 import { decimalText } from '../../quantity/decimal';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { LethalityLimit } from './lethality-limit';
@@ -10,7 +10,7 @@ export const sayTarget = ({ log10 }: LethalityLimit): string => `${decimalText(l
 export function sayLethalityLimit(limit: LethalityLimit, unit: TemperatureUnit): string {
   const { name, minutesPerLog, referenceCelsius, zCelsius } = limit.set;
   const law = `D ${short(minutesPerLog)} min at ${referenceCelsius} °C, z ${zCelsius} °C`;
-  return `≥ ${sayTarget(limit)} (${name}: ${law}), counted from ${sayPrinted(limit.floor, unit)}`;
+  return `≥ ${sayTarget(limit)} (${name}: ${law}), counted from ${formatPrinted(limit.floor, unit)}`;
 }
 
 const short = (minutes: number): string => String(Number(minutes.toPrecision(4)));

@@ -1,4 +1,4 @@
-import { isColder, sayBoth } from '../../quantity/bound';
+import { isColder, formatBoth } from '../../quantity/bound';
 import { decimalText } from '../../quantity/decimal';
 import { DEGREES, type PrintedTemperature } from '../../quantity/temperature';
 import type { Kind } from '../kind';
@@ -28,7 +28,8 @@ function say({ min, max, measured, signs }: RangeLimit): string {
   return measured === 'pH' || measured === 'aw' ? `${measured} ${said}` : said;
 }
 
-const sayFigure = (figure: PrintedTemperature | number): string => (typeof figure === 'number' ? decimalText(figure, 3) : sayBoth(figure));
+const sayFigure = (figure: PrintedTemperature | number): string =>
+  typeof figure === 'number' ? decimalText(figure, 3) : formatBoth(figure);
 
 function fault({ measured, min, max }: RangeLimit): string | undefined {
   const bounds = [min, max].filter((bound) => bound !== undefined);

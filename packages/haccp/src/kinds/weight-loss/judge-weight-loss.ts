@@ -1,7 +1,7 @@
 import type { WeightLossLimit } from './weight-loss-limit';
 import type { Coded, Found, Verdict } from '../../limits/verdict';
 import { divide, type Rounding } from '../../quantity/divide';
-import { partsPerMillion, sayPercent } from '../../quantity/percent';
+import { partsPerMillion, formatPercent } from '../../quantity/percent';
 import { amountOf } from '../../quantity/quantities';
 import { roundedMass } from '../../quantity/weigh';
 import { isSetAside, noteOf } from '../../thermal/curve';
@@ -29,7 +29,8 @@ export function judgeWeightLoss(weighings: readonly Weighing[], limit: Omit<Weig
 }
 
 /** "≥ 35 % of the start weight lost" */
-export const sayWeightLoss = ({ percent }: Pick<WeightLossLimit, 'percent'>): string => `≥ ${sayPercent(percent)} of the start weight lost`;
+export const sayWeightLoss = ({ percent }: Pick<WeightLossLimit, 'percent'>): string =>
+  `≥ ${formatPercent(percent)} of the start weight lost`;
 
 function decide(drying: Drying | undefined, parts: bigint, ended: boolean, error: bigint): Decided {
   const now = drying?.later[drying.later.length - 1];

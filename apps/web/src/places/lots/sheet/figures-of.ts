@@ -1,4 +1,4 @@
-import { drawnFigure, kindOf, sayPrinted, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { drawnFigure, kindOf, formatPrinted, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 
 /** A figure of a limit, ruled down the margin. */
 export type Figure = { value: number; label: string };
@@ -7,4 +7,4 @@ export type Figure = { value: number; label: string };
 export const figuresOf = (limit: CriticalLimit, unit: TemperatureUnit): Figure[] =>
   kindOf(limit)
     .ruled(limit)
-    .map((printed) => ({ value: drawnFigure(printed, unit), label: sayPrinted(printed, unit) }));
+    .map((printed) => ({ value: drawnFigure(printed, unit), label: formatPrinted(printed, unit) }));

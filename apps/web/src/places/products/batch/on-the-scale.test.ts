@@ -3,11 +3,11 @@ import { gramsFigure, onTheScale, ppmOf, type Dose } from './on-the-scale';
 
 // 25 kg of chopped meat, 0.24 % of a 6.25 % curing salt; at most 156.25 ppm (9 CFR 424.21(c)), which is 62.5 g.
 const cure: Dose = { grams: 60, ppm: 150, maxGrams: 62.5 };
-const sayGrams = (mass: bigint) => `${gramsFigure(mass).value} g`;
+const formatGrams = (mass: bigint) => `${gramsFigure(mass).value} g`;
 const said = ({ reading, really, sure }: ReturnType<typeof onTheScale>) => ({
-  reading: sayGrams(reading),
-  really: `${sayGrams(really.least)} to ${sayGrams(really.most)}`,
-  sure: sure && `${sayGrams(sure.from)} to ${sayGrams(sure.to)}`,
+  reading: formatGrams(reading),
+  really: `${formatGrams(really.least)} to ${formatGrams(really.most)}`,
+  sure: sure && `${formatGrams(sure.from)} to ${formatGrams(sure.to)}`,
 });
 
 test.each([

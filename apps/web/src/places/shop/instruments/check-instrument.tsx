@@ -1,5 +1,5 @@
 import { recordCalibration } from '@larderbook/contracts';
-import { judgeCheck, sayRead } from '@larderbook/haccp';
+import { judgeCheck, formatRead } from '@larderbook/haccp';
 import { codeOf } from '@larderbook/messages';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
@@ -35,7 +35,7 @@ export function CheckInstrument({ instrument, onClose }: { instrument: Instrumen
     if (expected === undefined || observed === undefined) return;
     void recording.save(
       { calibrationId: recording.id, instrumentId, method, expected, observed, action, takenAt: new Date().toISOString() },
-      say('check-of-read', { name, observed: sayRead({ value: observed, unit }), expected: sayRead({ value: expected, unit }) }),
+      say('check-of-read', { name, observed: formatRead({ value: observed, unit }), expected: formatRead({ value: expected, unit }) }),
     );
   };
   if (recording.saved && verdict) return <CheckSaved name={name} state={recording.saved.state} verdict={verdict} onClose={onClose} />;

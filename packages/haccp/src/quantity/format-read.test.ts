@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sayRead } from './say-read';
+import { formatRead } from './format-read';
 
 test.each([
   [{ value: 36.4, unit: '°F' }, '36.4 °F'],
@@ -9,5 +9,5 @@ test.each([
   [{ value: 1.72, unit: 'ratio' }, '1.72'],
   [{ value: 'yes', unit: '' }, 'yes'],
 ])('%o is said as %s', (read, said) => {
-  expect(sayRead(read)).toBe(said);
+  expect(formatRead(read)).toBe(said);
 });
