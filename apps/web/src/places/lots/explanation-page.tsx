@@ -7,10 +7,8 @@ import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
 import { ExplanationView } from './explanation/explanation-view';
 
-/** A stage that runs is looked at again this often. */
 const lookAgainMs = 30_000;
 
-/** How one control point of a lot was judged. */
 export function ExplanationPage(): ReactNode {
   const { lotId, controlPointId } = useParams({ from: '/lots/$lotId/explanations/$controlPointId' });
   const { data, error, refetch } = useQuery({

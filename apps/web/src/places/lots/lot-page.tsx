@@ -10,10 +10,9 @@ import { PageProblem } from '../../ui/page-problem';
 import { useSay } from '../../ui/voice';
 import { LotView } from './lot-view';
 
-/** Other tablets record on the same lot: look again this often. */
+/** Other tablets record on the same lot. */
 const lookAgainMs = 20_000;
 
-/** One lot: where it stands, what to do next, its control points, and its day sheet. */
 export function LotPage(): ReactNode {
   const say = useSay('lots');
   const { lotId } = useParams({ from: '/lots/$lotId' });

@@ -9,7 +9,6 @@ import css from './lots-page.module.css';
 import { withWarning } from './say/with-warning';
 import { standingState } from './standing-state';
 
-/** One lot in the list: its code, its product, where it stands and why, and the time left of what runs. */
 export function LotRow({ lot }: { lot: LotHead }) {
   const say = useSay('lots');
   const { zone } = useShop();

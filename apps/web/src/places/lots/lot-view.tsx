@@ -23,7 +23,7 @@ import { DaySheet } from './sheet/day-sheet';
 import { keptLines } from './sheet/kept-lines';
 import { standingState } from './standing-state';
 
-/** A lot as the person on the floor sees it; `unsent` is what is kept on this device. */
+/** `unsent` entries are on this device only. */
 export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
   const say = useSay('lots');
   const { mayRecord } = useShop();
@@ -37,7 +37,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
         under={
           <>
             <Status state={standingState[lot.standing]} word={say(`standing-${lot.standing}`)} size="large" />
-            {lot.standing !== 'in-work' && <p>{lot.because}</p>} {/* of a lot in work the card says what is next */}
+            {lot.standing !== 'in-work' && <p>{lot.because}</p>} {/* of a lot in work the next card says it */}
           </>
         }
       />
@@ -67,7 +67,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
   );
 }
 
-/** Everything else that may be recorded on a lot at any time. */
+/** What may be recorded on a lot at any time. */
 function Anything({ lotId, onDo }: { lotId: string; onDo: (doing: Doing) => void }) {
   const say = useSay('lots');
   return (

@@ -18,7 +18,6 @@ import css from './lots-page.module.css';
 type Shown = Standing | 'all';
 const shown: readonly Shown[] = ['all', ...standings];
 
-/** Every lot and where it stands, newest first. */
 export function LotsPage() {
   const say = useSay('lots');
   const { mayRecord } = useShop();

@@ -1,7 +1,6 @@
 import type { Standing } from '@larderbook/contracts';
 import type { State } from '../../ui/status';
 
-/** The shape that stands beside the word for where a lot stands. */
 export const standingState: Record<Standing, State> = {
   'in-work': 'running',
   'on-hold': 'missed',

@@ -15,7 +15,6 @@ import { StartLot } from './start-lot';
 
 export type ProductHead = ReplyOf<typeof listProducts>['products'][number];
 
-/** Starting a lot: which product, and one tap. */
 export function StartLotPage() {
   const say = useSay('lots');
   const { data, error, refetch } = useQuery(ask(listProducts, {}));
@@ -63,7 +62,6 @@ function Products({ products, error, onRetry, onChoose }: ProductsProps) {
   );
 }
 
-/** "formula 3, plan 2 in force", or what is still missing. */
 function versionsOf({ formulaVersion, planInForce }: ProductHead, say: SayOf<'lots'>): string {
   const [formula, plan] = [formulaVersion, planInForce].map((version) => version !== undefined && String(version));
   if (formula) return plan ? say('formula-and-plan', { formula, plan }) : say('formula-no-plan', { formula });

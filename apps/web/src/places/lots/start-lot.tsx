@@ -12,7 +12,7 @@ import { TextField } from '../../ui/text-field';
 import { useSay } from '../../ui/voice';
 import type { ProductHead } from './start-lot-page';
 
-/** The last tap before a lot begins; a code of one's own may be given, else the shop's pattern makes one. */
+/** Without a code of one's own the shop's pattern makes one. */
 export function StartLot({ product, onBack }: { product: ProductHead; onBack: () => void }) {
   const say = useSay('lots');
   const navigate = useNavigate();

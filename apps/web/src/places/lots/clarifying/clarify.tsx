@@ -23,7 +23,7 @@ const detailOf = {
 
 type ClarifyProps = { lot: Lot; of: ToClarify; onClose: () => void };
 
-/** Says what readings in doubt were, with a reason. They stay on the sheet; the control point is judged again by it. */
+/** The readings stay on the sheet; the control point is judged again. */
 export function Clarify({ lot, of, onClose }: ClarifyProps) {
   const say = useSay('judging');
   const sayShared = useSay('shared');

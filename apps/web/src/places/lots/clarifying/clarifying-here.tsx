@@ -10,7 +10,6 @@ import { InDoubt } from './in-doubt';
 import type { ToClarify } from './to-clarify';
 import { WhatWasSaid } from './what-was-said';
 
-/** What is in doubt at one control point of a lot and what people said of it, each where it can be said or taken back. */
 export function ClarifyingHere({ lotId, controlPointId }: { lotId: string; controlPointId: string }) {
   const { mayRecord } = useShop();
   const { data: lot } = useQuery(ask(showLot, { lotId }));

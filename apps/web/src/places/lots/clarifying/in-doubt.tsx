@@ -9,7 +9,7 @@ import { toClarify, type ToClarify } from './to-clarify';
 
 type InDoubtProps = { points: ControlPointOnLot[]; onClarify?: (of: ToClarify) => void };
 
-/** What was found in the readings of a lot and keeps them from being met, until somebody says what they were. */
+/** A finding prevents a met verdict until somebody clarifies its readings. */
 export function InDoubt({ points, onClarify }: InDoubtProps) {
   const say = useSay('judging');
   const line = useLines(['findings']);

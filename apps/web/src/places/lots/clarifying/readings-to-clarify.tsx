@@ -11,14 +11,13 @@ type Reading = ControlPointOnLot['readings'][number];
 
 type ReadingsToClarifyProps = {
   point: ControlPointOnLot;
-  /** What was found: these come first, and the others only when they are asked for. */
+  /** These come first; the others are shown on request. */
   inDoubt: string[];
   chosen: string[];
   onChoose: (chosen: string[]) => void;
   error?: string;
 };
 
-/** The readings of a control point that count, each with its value and time; one tap chooses one or leaves it out. */
 export function ReadingsToClarify({ point, inDoubt, chosen, onChoose, error }: ReadingsToClarifyProps) {
   const say = useSay('judging');
   const sayEntry = useSay('entries');

@@ -16,7 +16,6 @@ type ReasonOfWordProps = {
   error?: string;
 };
 
-/** Why: a usual reason by one tap, which may be written on, or one in the person's own words. */
 export function ReasonOfWord({ word, value, onChange, error }: ReasonOfWordProps) {
   const say = useSay('judging');
   return (

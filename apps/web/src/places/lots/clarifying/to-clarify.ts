@@ -1,18 +1,17 @@
 import type { ClarificationWord, CurveFinding } from '@larderbook/contracts';
 
-/** The readings of a control point that somebody is about to say something of, and what led there. */
 export type ToClarify = {
   controlPointId: string;
-  /** One sentence: what was found, or what was said before. */
+  /** What was found, or what was said before, in one sentence. */
   said: string;
   readingIds: string[];
-  /** What is likely meant; the person chooses. */
+  /** The likely ones; the person chooses. */
   words: ClarificationWord[];
 };
 
 const ofClock = ['in the future', 'clock reset', 'an hour off', 'out of order'];
 
-/** A doubt about a clock is settled by the time, any other by what was read; either word may be given. */
+/** Only a doubt about a clock can be settled by calling the time right. */
 export const toClarify = (controlPointId: string, { kind, readingIds = [] }: CurveFinding, said: string): ToClarify => ({
   controlPointId,
   said,

@@ -10,7 +10,6 @@ import type { ToClarify } from './to-clarify';
 
 type Said = ReturnType<typeof clarificationsOf<ControlPointOnLot['readings'][number]>>[number];
 
-/** What people said of readings, who, when and why; what still counts can be taken back. */
 export function WhatWasSaid({ point, onClarify }: { point: ControlPointOnLot; onClarify?: (of: ToClarify) => void }) {
   const say = useSay('judging');
   const sayEntry = useSay('entries');
@@ -35,7 +34,7 @@ export function WhatWasSaid({ point, onClarify }: { point: ControlPointOnLot; on
   );
 }
 
-/** Nothing newer was said of one of its readings. */
+/** At least one of its readings has no newer clarification. */
 const counts = ({ clarificationId, readings }: Said): boolean => stillSaid(clarificationId, readings).length > 0;
 
 const stillSaid = (clarificationId: string, readings: Said['readings']) =>

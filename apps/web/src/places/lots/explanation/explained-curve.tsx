@@ -6,7 +6,7 @@ import { probeName } from '../say/entered';
 import { summaryOf } from './summary-of';
 import { toldDrawing } from './told-drawing';
 
-/** The one drawing of a control point: the same as the lot record prints. */
+/** The lot record prints the same drawing. */
 export function ExplainedCurve({ name, series, zone }: { name: string; series: ExplainedSeries; zone: string }) {
   const say = useSay('judging');
   const sayEntry = useSay('entries');

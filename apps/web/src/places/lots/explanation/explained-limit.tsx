@@ -14,7 +14,6 @@ import { useSay } from '../../../ui/voice';
 type Explained = PointExplained['limits'][number];
 type Steps = Explained['steps'];
 
-/** One limit: the verdict, what it came about by, the records it rests on, what was assumed, and what to do. */
 export function ExplainedLimit({ explained, zone, today }: { explained: Explained; zone: string; today?: number }) {
   const say = useSay('judging');
   const { tell } = useTell();

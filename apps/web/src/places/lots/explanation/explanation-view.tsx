@@ -18,7 +18,6 @@ import { useOneDay } from './use-one-day';
 import { standing } from './standing';
 import { Warning } from './warning';
 
-/** How a control point was judged: the verdict in words, the one drawing, and the working of each limit under it. */
 export function ExplanationView({ explained }: { explained: PointExplained }) {
   const say = useSay('judging');
   const sayShared = useSay('shared');

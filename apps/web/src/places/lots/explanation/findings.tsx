@@ -6,7 +6,7 @@ import { useLines } from '../../../ui/use-lines';
 import { useClock, useSay } from '../../../ui/voice';
 import { probeName } from '../say/entered';
 
-/** What is odd about the readings, how the judges treat it, and what to do: nothing is mended. */
+/** Odd readings are reported, never mended. */
 export function Findings({ series: { findings, used, leftOut }, zone }: { series: ExplainedSeries; zone: string }) {
   const say = useSay('judging');
   const line = useLines(['findings']);

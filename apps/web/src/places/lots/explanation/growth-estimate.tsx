@@ -9,7 +9,7 @@ import { useSay } from '../../../ui/voice';
 
 type Growth = NonNullable<ExplainedSeries['growth']>;
 
-/** C. perfringens while it cools: a class, with what may be claimed for it beside it. A person decides. */
+/** A screening estimate for C. perfringens; a person decides. */
 export function GrowthEstimate({ growth }: { growth: Growth }) {
   const say = useSay('judging');
   const { as, estimate, undetermined, claim, notes, underCure, cautions } = growth;

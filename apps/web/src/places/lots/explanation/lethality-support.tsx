@@ -8,7 +8,7 @@ import { useFigures, useSay } from '../../../ui/voice';
 
 type Lethality = NonNullable<ExplainedSeries['lethality']>;
 
-/** What the cook adds up to, by the set it was worked out with: support for a decision and never a verdict. */
+/** Support for a decision, never a verdict. */
 export function LethalitySupport({ lethality }: { lethality: Lethality }) {
   const say = useSay('judging');
   const figure = useFigures();

@@ -3,7 +3,6 @@ import { EmptyState } from '../../../ui/empty-state';
 import { LinkButton } from '../../../ui/link-button';
 import { useSay } from '../../../ui/voice';
 
-/** Nothing to judge: what will be asked of it, and where to record. */
 export function NothingYet({ explained: { asked, lotId } }: { explained: PointExplained }) {
   const say = useSay('judging');
   return (

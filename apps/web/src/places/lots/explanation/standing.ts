@@ -4,7 +4,6 @@ import type { State } from '../../../ui/status';
 
 type StandingCode = 'nothing-recorded' | 'met' | 'missed' | 'missed-still-cooling' | 'undetermined' | 'running';
 
-/** How a control point stands: its shape, the code of its word, and the sentence of the limit by which it stands. */
 export function standing({ stands, limits }: PointExplained, tell: Tell): { state: State; code: StandingCode; because?: string } {
   if (stands === 'not-started') return { state: 'undetermined', code: 'nothing-recorded' };
   const kind = stands === 'running' ? 'undetermined' : stands;

@@ -4,7 +4,7 @@ import type { ToldDrawing } from './told-drawing';
 
 type Figures = Pick<ReturnType<typeof useFigures>, 'quantity'>;
 
-/** What the drawing shows, in sentences: read out instead of it. */
+/** Screen readers read this out instead of the drawing. */
 export function summaryOf(drawing: ToldDrawing, say: SayOf<'judging'>, figures: Figures): string {
   const { unit, probes, lines, stages, crossings, arrival } = drawing;
   const figure = (value: number): string => figures.quantity({ value: Math.round(value * 10) / 10, unit });
@@ -24,7 +24,6 @@ export function summaryOf(drawing: ToldDrawing, say: SayOf<'judging'>, figures: 
 
 const labels = (all: readonly { label: string }[]): string => all.map(({ label }) => label).join(', ');
 
-/** What is neither at risk nor about to miss is said to be expected. */
 function expectedCode(state: string) {
   if (state === 'at risk') return 'expected-at-risk';
   if (state === 'will miss') return 'expected-will-miss';

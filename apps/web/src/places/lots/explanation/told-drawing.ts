@@ -1,7 +1,6 @@
 import type { DrawingReply } from '@larderbook/contracts';
 import type { SayLine } from '@larderbook/messages';
 
-/** A drawing with every label in words. */
 export const toldDrawing = (drawing: DrawingReply, line: SayLine) => {
   const told = <Of extends { label: Parameters<SayLine>[0] }>({ label, ...drawn }: Of) => ({ ...drawn, label: line(label) });
   return {

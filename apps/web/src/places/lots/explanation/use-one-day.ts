@@ -1,7 +1,7 @@
 import type { ExplainedSeries } from '@larderbook/contracts';
 import { useClock } from '../../../ui/voice';
 
-/** A moment of the day on which all of a series was read: its times need no day beside them. */
+/** A moment of the day on which every reading was taken: their times need no date then. */
 export function useOneDay(series: ExplainedSeries | undefined, zone: string): number | undefined {
   const clock = useClock(zone);
   const instants = (series?.drawing.probes ?? []).flatMap(({ points }) => points.map(({ at }) => at));

@@ -8,7 +8,7 @@ import { useSay, useSpoken } from '../../../ui/voice';
 
 type Forecast = NonNullable<ExplainedSeries['forecast']>;
 
-/** When a running stage will be there, from the earliest to the latest: advice to act in time, never acceptance. */
+/** Advice to act in time, never acceptance. */
 export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }) {
   const say = useSay('judging');
   const sayBlock = useSay('explaining');

@@ -15,14 +15,12 @@ import { sayNext } from './say-next';
 
 type NextCardProps = {
   lot: Lot;
-  /** How many entries of the lot are only on this device; they are not counted in yet. */
+  /** Entries that only this device has; they are not counted in yet. */
   unsent: number;
-  /** When a running stage will be there, as far as this device knows. */
   forecastOf: (point: ControlPointOnLot) => PointForecast | undefined;
   onDo: (doing: Doing) => void;
 };
 
-/** The one prominent thing to do next on a lot. */
 export function NextCard({ lot, unsent, forecastOf, onDo }: NextCardProps) {
   const say = useSay('lots');
   const { units, zone, degrees, mayRecord } = useShop();
@@ -113,7 +111,6 @@ function Action({ next, lotId, words, onDo }: { next: NextThing; lotId: string; 
 
 type Doable = Extract<NextThing, { do: 'put in meat' | 'weigh' | 'record' | 'finish' | 'pack' }>;
 
-/** The recording that the next thing opens. */
 export function doingOf(next: Doable): Doing {
   switch (next.do) {
     case 'put in meat':

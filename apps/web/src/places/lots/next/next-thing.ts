@@ -2,7 +2,7 @@ import { clockStart, ofProduct, type ControlPointOnLot, type Lot } from '@larder
 
 type Target = Lot['targets'][number];
 
-/** The one thing to do next on a lot. Only what a person does; what is due is on the sheet. */
+/** Only what a person does; what is due is on the sheet. */
 export type NextThing =
   | { do: 'put in meat'; target?: Target }
   | { do: 'weigh'; target: Target }
@@ -15,9 +15,8 @@ export type NextThing =
   | { do: 'nothing' };
 
 /**
- * What comes next, read from the lot's records: a stage whose time is running comes before everything, the moment that
- * is asked for it first, then an open deviation, then the work in the order it is done. Nothing here allows or forbids:
- * anything else may be recorded too.
+ * A running stage comes first, and before it the moment it asks for; then an open deviation, then the work in its
+ * order. Nothing here allows or forbids: anything else may be recorded too.
  */
 export function nextThing(lot: Lot): NextThing {
   if (lot.standing === 'ended' || lot.standing === 'shipped' || lot.standing === 'condemned') return { do: 'nothing' };
@@ -41,22 +40,20 @@ function nextWork(lot: Lot): NextThing {
   if (lot.meatBlockGrams === 0 || meat) return { do: 'put in meat', target: meat };
   const target = lot.targets.find(isStillToWeigh);
   if (target) return { do: 'weigh', target };
-  // Weighings are recorded under their ingredient: a control point for which the formula has none comes last.
+  // Weighings are recorded under their ingredient: one that is open here has no ingredient and comes last.
   const open = lot.controlPoints.filter(isStillToRecord);
   const point = open.find(({ controlPoint }) => controlPoint.takenAs !== 'weighings') ?? open[0];
   if (point) return { do: 'record', point };
   return lot.packages === 0 ? { do: 'pack' } : { do: 'review' };
 }
 
-/** Nothing of it weighed, or less than the least allowed of a curing ingredient. */
 export const isStillToWeigh = ({ part, weighedGrams, minGrams }: Target): boolean =>
   part === 'ingredient' && (weighedGrams === 0 || weighedGrams < (minGrams ?? 0));
 
-/** A curve that has begun and whose stage nobody has finished. */
 export const isRunning = ({ controlPoint, readings, endedAt }: ControlPointOnLot): boolean =>
   controlPoint.takenAs === 'curve' && endedAt === undefined && ofProduct(controlPoint, readings).length > 0;
 
-/** The control point that is to be answered with the moment at which a running stage, or its chilling, began. */
+/** The control point that records when a running stage, or its chilling, began. */
 function startToRecord({ controlPoint }: ControlPointOnLot, { controlPoints }: Lot): ControlPointOnLot | undefined {
   const { answer } = clockStart(
     controlPoint,
@@ -65,18 +62,18 @@ function startToRecord({ controlPoint }: ControlPointOnLot, { controlPoints }: L
   return controlPoints.find((point) => point.controlPoint === answer && point.stands === 'not-started');
 }
 
-/** A stage that is already missed is not waited for, unless another of its bounds is still to be reached in time. */
+/** A missed stage is not waited for, unless another of its bounds can still be reached in time. */
 const isWaitedFor = (point: ControlPointOnLot): boolean =>
   isRunning(point) && (point.stands !== 'missed' || firstDeadline(point) !== undefined);
 
-/** Every limit is met, so all that is missing is the word that the stage is over. */
+/** Only the word that the stage is over is missing. */
 const isReadyToFinish = (point: ControlPointOnLot): boolean =>
   isRunning(point) && point.judged.length > 0 && point.judged.every(({ verdict }) => verdict.kind === 'met');
 
 const isStillToRecord = ({ stands, settled }: ControlPointOnLot): boolean =>
   !settled && (stands === 'not-started' || stands === 'undetermined');
 
-/** When the first of a control point's running bounds must be reached (epoch ms); undefined when no time is set. */
+/** Epoch ms; undefined when no running bound has a time. */
 export function firstDeadline({ judged }: ControlPointOnLot): number | undefined {
   const deadlines = judged.flatMap(({ verdict }) => verdict.running?.deadline ?? []);
   return deadlines.length > 0 ? Math.min(...deadlines) : undefined;

@@ -3,7 +3,6 @@ import { massFromGrams, massIn, roundedMass, type Quantity, type Rounding, type 
 import type { SayOf } from '@larderbook/messages';
 import type { NextThing } from './next-thing';
 
-/** The next thing in words: what to do, the figures it needs, and what its button says. */
 export type SaidNext = { title: string; detail?: string; action?: string };
 type Units = 'US' | 'metric';
 
@@ -44,7 +43,7 @@ export function sayNext(next: NextThing, units: Units, say: SayOf<'lots'>, tell:
 
 type Target = Lot['targets'][number];
 
-/** "Target 408.2 g · least 43.6 g, most 56.6 g": what stands beside the scale, rounded so that no bound is passed. */
+/** "Target 408.2 g · least 43.6 g, most 56.6 g", rounded so that no bound is passed. */
 export function sayTarget(target: Target, units: Units, say: SayOf<'lots'>): string {
   const { targetGrams, weighedGrams, minGrams, maxGrams } = target;
   const inward = maxGrams !== undefined ? 'down' : minGrams !== undefined ? 'up' : 'nearest';
@@ -63,7 +62,7 @@ function sayBounds({ minGrams, maxGrams }: Target, say: SayOf<'lots'>): string {
   return most ? say('most', { most }) : '';
 }
 
-/** The least and most of a curing ingredient are read in grams to the tenth. */
+/** The bounds of a curing ingredient are read to the tenth of a gram. */
 const inGrams = (grams: number, rounding: Rounding): Quantity => roundedMass(massFromGrams(grams.toFixed(9)), 'g', 1, rounding);
 
 type Point = Extract<NextThing, { do: 'record' }>['point'];
@@ -78,7 +77,6 @@ function sayRecord(point: Point, say: SayOf<'lots'>, tell: Tell): SaidNext {
   return { title: running ? say('to-be-reached', { point: name, bound: running.bound }) : name, action: say('next-reading') };
 }
 
-/** Of what a point's running limits wait for, the bound that is due first. */
 function mostPressing({ judged }: Point, tell: Tell) {
   const running = judged.flatMap(({ verdict, limit }) => tell(verdict, limit).running ?? []);
   return running.sort((a, b) => (a.deadline ?? Infinity) - (b.deadline ?? Infinity))[0];

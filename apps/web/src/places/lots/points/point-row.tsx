@@ -10,9 +10,6 @@ import { useSay } from '../../../ui/voice';
 
 type PointRowProps = { lotId: string; points: ControlPointOnLot[]; onOpen?: (point: ControlPointOnLot) => void };
 
-/**
- * Every control point of the lot with its shape and its state in words; a tap opens it, where the person may record.
- */
 export function PointRow({ lotId, points, onOpen }: PointRowProps) {
   const say = useSay('lots');
   const now = useNow();

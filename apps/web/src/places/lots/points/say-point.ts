@@ -5,7 +5,6 @@ import { timeLeft, writeTimeLeft } from '../../../ui/time-left';
 import { firstDeadline, isRunning } from '../next/next-thing';
 import { withWarning } from '../say/with-warning';
 
-/** How a control point stands: its shape, and the word or two beside it. */
 export type SaidPoint = { state: 'met' | 'missed' | 'undetermined' | 'running' | 'not-started'; words: string };
 
 export function sayPoint(point: ControlPointOnLot, now: number, say: SayOf<'lots'>, sayShared: SayOf<'shared'>, tell: Tell): SaidPoint {

@@ -3,12 +3,12 @@ import { allowingFor, degrees, errorOf, isChill, isOfCore, seriesOf, whichIsRigh
 import type { NumberQuestion } from '../../../ui/plausible';
 import { readsWith, surroundingsOf, type NewReading } from './preview-curve';
 
-/** The reading that it corrects, and the piece where the plan states none. */
+/** `amends` is the reading it corrects; `usualPiece` serves where the plan states none. */
 type Beside = { amends?: string; usualPiece?: Piece };
 
 /**
- * What to ask about a temperature of a series before it is kept: by the course of its curve, by what the product lies
- * in and by how fast its core can move, as the server asks. Undefined when nothing is odd.
+ * Asks as the server does: by the curve's course, the surroundings, and how fast the core can move. Undefined when
+ * nothing is odd.
  */
 export function askBeside(
   { controlPoint, ...point }: ControlPointOnLot,

@@ -3,7 +3,6 @@ import { previewAsItStands } from './preview-curve';
 import { withSaid } from './with-said';
 import type { VerdictOn } from './verdict-on';
 
-/** How a stage would be judged with this said of some of its readings. */
 export const previewClarified = (
   point: ControlPointOnLot,
   lot: Lot,

@@ -30,13 +30,10 @@ import type { VerdictOn } from './verdict-on';
 
 type Reading = ControlPointOnLot['readings'][number];
 
-/** A reading on the keypad that is not recorded yet; `at` epoch ms. */
+/** Not recorded yet; `at` is epoch ms. */
 export type NewReading = ReadValue & { probe: string };
 
-/**
- * How a stage would be judged with one more reading, while it goes on: the same functions the server uses. What is read
- * of the surroundings is judged by nothing.
- */
+/** Uses the functions the server uses; readings of the surroundings are not judged. */
 export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewReading, amends?: string): VerdictOn[] {
   if (isOfSurroundings(point.controlPoint, next)) return [];
   const all = readsWith(point, next, amends);
@@ -49,13 +46,11 @@ export function previewReadingOf(point: ControlPointOnLot, lot: Lot, next: NewRe
   return judged(point, reads, { ...known, ended, now });
 }
 
-/** How a stage would be judged if it were finished now. */
 export function previewEndOf(point: ControlPointOnLot, lot: Lot): VerdictOn[] {
   const all = readsWith(point);
   return judged(point, ofProduct(point.controlPoint, all), { ...knownOf(point, lot, all), ended: true });
 }
 
-/** How a stage would be judged by what is recorded, as it goes on or as it was finished. */
 export function previewAsItStands(point: ControlPointOnLot, lot: Lot): VerdictOn[] {
   const all = readsWith(point);
   const reads = ofProduct(point.controlPoint, all);
@@ -65,7 +60,7 @@ export function previewAsItStands(point: ControlPointOnLot, lot: Lot): VerdictOn
 
 /**
  * The device does not know all that went in: what may depend on it is not shown as met before the server has judged. A
- * piece that was never weighed is doubt here as there.
+ * probe or piece without a reading is doubt, as on the server.
  */
 function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveContext): VerdictOn[] {
   const limits = seriesLimits(point);
@@ -78,14 +73,12 @@ function judged(point: ControlPointOnLot, reads: ReadValue[], context: CurveCont
   });
 }
 
-/** What the judge is told besides the readings: clocks, the piece, and what it lies in. */
 const knownOf = (point: ControlPointOnLot, lot: Lot, all: NewReading[]): Omit<CurveContext, 'ended'> => ({
   ...startOf(point, lot),
   piece: point.controlPoint.piece ?? lot.usualPiece,
   surroundings: surroundingsOf(point.controlPoint, all),
 });
 
-/** What the product lies in, as the plan names it and as it was read. */
 export function surroundingsOf(controlPoint: ControlPointOnLot['controlPoint'], reads: NewReading[]): Surroundings | undefined {
   const { surroundings } = controlPoint;
   if (!surroundings) return undefined;
@@ -96,7 +89,7 @@ export function surroundingsOf(controlPoint: ControlPointOnLot['controlPoint'], 
   };
 }
 
-/** Timed from the end of the stage it follows, or the moment recorded there; and when chilling began. */
+/** Timed from the end of the stage before, or from the moment recorded there. */
 export function startOf({ controlPoint }: ControlPointOnLot, lot: Lot): Omit<CurveContext, 'ended' | 'now'> {
   const clock = clockStart(
     controlPoint,
@@ -109,17 +102,15 @@ export function startOf({ controlPoint }: ControlPointOnLot, lot: Lot): Omit<Cur
   return Object.assign(starts, allowingFor(controlPoint.errors));
 }
 
-/** The yes answers that count, each with when it was kept. */
 const answersAt = (point: ControlPointOnLot | undefined): ChillingBegan['answers'] =>
   (point?.readings ?? [])
     .filter(({ entered, amendedBy }) => amendedBy === undefined && 'answer' in entered && entered.answer)
     .map(({ made }) => ({ at: Date.parse(made.at), arrivedAt: made.recordedAt ? Date.parse(made.recordedAt) : undefined }));
 
-/** The readings that count, in order of time: with one that is not recorded yet, without the one that it corrects. */
+/** The readings that count, by time: with `next`, without the one it corrects. */
 export const readsWith = (point: ControlPointOnLot, next?: NewReading, amends?: string): NewReading[] =>
   [...readsOf(point.readings.filter(({ readingId }) => readingId !== amends)), ...(next ? [next] : [])].sort((a, b) => a.at - b.at);
 
-/** The readings that count: numbers, and corrected by no later one; each with its arrival and what was said of it. */
 const readsOf = (readings: Reading[]): NewReading[] =>
   readings.flatMap((reading) => {
     const { entered, made, probe, amendedBy } = reading;
@@ -127,7 +118,7 @@ const readsOf = (readings: Reading[]): NewReading[] =>
     return [{ ...entered, at: Date.parse(made.at), probe, arrivedAt: arrivalOf(reading, readings), word: wordOf(reading) }];
   });
 
-/** Of a correction the arrival of the first of its chain; of what only this device has, none. */
+/** A correction arrived with the first of its chain; what only this device has, has not arrived. */
 function arrivalOf({ amends, made }: Reading, readings: readonly Reading[]): number | undefined {
   const before = readings.find(({ readingId }) => readingId === amends);
   if (before) return arrivalOf(before, readings);

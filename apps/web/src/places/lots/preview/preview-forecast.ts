@@ -2,10 +2,7 @@ import { ofProduct, type ControlPointOnLot, type Lot } from '@larderbook/contrac
 import { forecastPoint, seriesOf, type PointForecast } from '@larderbook/haccp';
 import { readsWith, startOf, surroundingsOf, type NewReading } from './preview-curve';
 
-/**
- * When a running stage will reach the bound it waits for, worked out on this device by the function the server uses:
- * with one more reading, or with what waits here to be sent.
- */
+/** Worked out by the function the server uses. */
 export function previewForecast(point: ControlPointOnLot, lot: Lot, next?: NewReading, amends?: string): PointForecast | undefined {
   const { controlPoint } = point;
   if (controlPoint.takenAs !== 'curve') return undefined;
@@ -15,7 +12,7 @@ export function previewForecast(point: ControlPointOnLot, lot: Lot, next?: NewRe
   return forecastPoint(controlPoint.limits, seriesOf(own).temperatures, surroundingsOf(controlPoint, reads), context);
 }
 
-/** The server’s forecast counts, unless entries it has not seen wait on this device; `lot` holds those too. */
+/** The server’s forecast counts, unless this device holds unsent entries; `lot` includes those. */
 export function forecastWith(point: ControlPointOnLot, lot: Lot, isAhead: boolean): PointForecast | undefined {
   if (!isAhead) return point.forecast;
   const { controlPointId } = point.controlPoint;

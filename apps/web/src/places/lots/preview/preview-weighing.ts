@@ -4,13 +4,10 @@ import type { VerdictOn } from './verdict-on';
 
 type Target = Lot['targets'][number];
 
-/** An ingredient on the scale that is not recorded yet; `percent` of the restricted substance in it. */
+/** Not recorded yet; `percent` is of the restricted substance in the ingredient. */
 export type NewWeighing = { target: Target; weight: EnteredMass; percent: number };
 
-/**
- * How the restricted substance of an ingredient would be judged with this weighing added, or put in place of the one
- * it amends.
- */
+/** The weighing is added, or replaces the one it amends. */
 export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighing, amends?: string): VerdictOn[] {
   const added = { mass: massOf(weight), percent, name: target.itemName };
   const portions = [...portionsIn(lot, { target, percent }, amends), added];
@@ -27,10 +24,7 @@ export function previewWeighing(lot: Lot, { target, weight, percent }: NewWeighi
 
 const timesPutIn = ({ inputs }: Lot): bigint => BigInt(inputs.filter(({ amendedBy }) => amendedBy === undefined).length);
 
-/**
- * What is in already of every ingredient that carries the substance; what is not sent yet has no content of its own
- * so far.
- */
+/** An unsent weighing has no content of its own yet. */
 function portionsIn(lot: Lot, { target, percent }: Omit<NewWeighing, 'weight'>, amends: string | undefined): Portion[] {
   const carriers = new Set(lot.targets.filter(({ substance }) => substance === target.substance).map(({ itemId }) => itemId));
   return lot.weighings.flatMap(({ weighingId, item, weight, fractionPercent, amendedBy }) => {

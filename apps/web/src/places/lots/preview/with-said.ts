@@ -1,6 +1,5 @@
 import type { Clarification, ControlPointOnLot } from '@larderbook/contracts';
 
-/** A control point with one more thing said of some of its readings. */
 export const withSaid = (point: ControlPointOnLot, readingIds: readonly string[], said: Clarification): ControlPointOnLot => ({
   ...point,
   readings: point.readings.map((reading) =>

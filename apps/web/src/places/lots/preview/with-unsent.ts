@@ -3,8 +3,8 @@ import type { Entry } from '../../../outbox/entry';
 import { withSaid } from './with-said';
 
 /**
- * The lot with what is kept on this device counted in, for previews only: in the walk-in, without a signal, the third
- * reading is judged together with the first two. The day sheet shows such entries apart; the server's verdict counts.
+ * Counts in what this device holds, for previews only: without a signal, the third reading is judged with the first
+ * two. The day sheet shows such entries apart; the server's verdict counts.
  */
 export function withUnsent(lot: Lot, entries: Entry[]): Lot {
   return entries.filter(({ state, body }) => state !== 'parked' && body?.lotId === lot.lotId).reduce(add, lot);

@@ -15,7 +15,6 @@ import type { TakenAt } from './use-taken-at';
 type CircumstancesProps = { takenAt: TakenAt; instrument?: Instrument; delivery?: Delivery; children?: ReactNode };
 type Circumstance = 'time' | 'instrument' | 'delivery';
 
-/** When, with what and from what, on one line; each is changed by tapping it, and none needs a tap. */
 export function Circumstances({ takenAt, instrument, delivery, children }: CircumstancesProps) {
   const say = useSay('lot-forms');
   const { zone, units } = useShop();
@@ -44,7 +43,7 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
   );
 }
 
-/** An overdue instrument is said, not refused: what it reads is kept and carries that remark. */
+/** An overdue instrument is not refused: its reading is kept with that remark. */
 function instrumentIn({ chosen }: Instrument, say: SayOf<'lot-forms'>): string {
   if (!chosen) return say('no-instrument');
   return say(chosen.overdue ? 'with-overdue' : 'with-instrument', { instrument: chosen.name });

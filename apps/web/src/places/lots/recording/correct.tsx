@@ -14,7 +14,7 @@ import { TakeOut } from './take-out';
 import { VoidEntry } from './void-entry';
 import { Weigh } from './weigh';
 
-/** Corrects an entry by a newer one: first why, then the value as it should have been. Both stay on the sheet. */
+/** Both entries stay on the sheet. */
 export function Correct({ lot, line, onClose }: { lot: Lot; line: SheetLine; onClose: () => void }) {
   const say = useSay('lot-forms');
   const sayShared = useSay('shared');

@@ -6,7 +6,6 @@ import { useSay } from '../../../ui/voice';
 /** What a small shop packs in one run. Common practice, no source. */
 const usual = { least: 1, most: 2000, decimals: 0 };
 
-/** How many packages of one weight. */
 export function Counted({ onCount, onClose }: { onCount: (count: number) => void; onClose: () => void }) {
   const say = useSay('lot-forms');
   const [entered, setEntered] = useState<Entered>({ text: '', unit: say('packages') });

@@ -4,7 +4,6 @@ import { ChoiceField } from '../../../ui/choice-field';
 import { useSay } from '../../../ui/voice';
 import type { Delivery } from './use-delivery';
 
-/** Which delivery an ingredient is taken from. */
 export function DeliveryChoice({ delivery: { all, chosen, choose }, onChosen }: { delivery: Delivery; onChosen: () => void }) {
   const say = useSay('lot-forms');
   const { units } = useShop();

@@ -1,10 +1,10 @@
 import type { ToClarify } from '../clarifying/to-clarify';
 import type { SheetLine } from '../sheet/sheet-line';
 
-/** The way straight on to what comes next. */
+/** The button that leads on to what comes next. */
 export type Onward = { words: string; go: () => void };
 
-/** What a person is about to record on a lot; opens its dialog. */
+/** What a person is about to record on a lot. */
 export type Doing =
   | { what: 'put in meat' }
   | { what: 'weigh'; itemId?: string }

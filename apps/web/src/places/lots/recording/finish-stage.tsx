@@ -17,7 +17,6 @@ import { useTakenAt } from './use-taken-at';
 
 type FinishStageProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
 
-/** Says that a cook or a chill is over; before that it shows how its limits will then be judged. */
 export function FinishStage({ lot, point, amending, onClose }: FinishStageProps) {
   const say = useSay('lot-forms');
   const sayShared = useSay('shared');

@@ -1,8 +1,8 @@
 import type { SayOf } from '@larderbook/messages';
 
 /**
- * A limit of many rows by its first and its last, so that the last value and the verdict stay in sight beside the
- * keypad: "≥ 106 h at or below 0 °F … 30 min at or below -35 °F, at the centre; one of 8 rows". Any other as it is.
+ * Shows a long table by its ends, so that value and verdict stay in sight: "≥ 106 h at or below 0 °F … 30 min at or
+ * below -35 °F, at the centre; one of 8 rows".
  */
 export function inShort(limit: string, say: SayOf<'lot-forms'>): string {
   const rows = limit.split(/ or (?=\d)/);

@@ -2,7 +2,6 @@ import { ChoiceField } from '../../../ui/choice-field';
 import { useSay } from '../../../ui/voice';
 import type { Instrument } from './use-instrument';
 
-/** Which instrument this device records with from now on. */
 export function InstrumentChoice({ instrument, onChosen }: { instrument: Instrument; onChosen: () => void }) {
   const say = useSay('lot-forms');
   const none = { value: 'none', name: say('none-named'), detail: say('none-named-detail') };

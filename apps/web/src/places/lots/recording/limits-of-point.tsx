@@ -5,7 +5,6 @@ import { useSay } from '../../../ui/voice';
 import { inShort } from './in-short';
 import css from './recording.module.css';
 
-/** The limits of a control point, in sight while a value is entered, a table by its ends; an unconfirmed one says so. */
 export function LimitsOfPoint({ point, unit }: { point: ControlPoint; unit: TemperatureUnit }) {
   const say = useSay('lot-forms');
   const { sayLimit } = useLimits();

@@ -9,7 +9,7 @@ const decimals: Record<MassUnit, number> = { g: 2, kg: 3, oz: 2, lb: 3 };
 
 const all = Object.keys(grams) as MassUnit[];
 
-/** The units of a scale, the one that suits the weight first; usual is from `leastGrams` to `mostGrams`. */
+/** The unit that suits the weight comes first. */
 export function massUnits(units: ShownUnits, mostGrams: number, leastGrams = 0): UnitChoice[] {
   const isHeavy = mostGrams >= 2 * grams[units === 'US' ? 'lb' : 'kg'];
   const suited: Record<ShownUnits, MassUnit[]> = {
@@ -24,16 +24,14 @@ export function massUnits(units: ShownUnits, mostGrams: number, leastGrams = 0):
   }));
 }
 
-/** The exact weight of a number on the keypad; nothing where its unit is no weight’s. */
 export const femtogramsIn = ({ value, unit }: { value: number; unit: string }): bigint | undefined => {
   const known = all.find((each) => each === unit);
   return known && massOf({ value, unit: known });
 };
 
-/** A bound a person can read: three figures that count. */
+/** Three significant figures, so that a person can read the bound. */
 const upTo = (most: number): number => Number(most.toPrecision(3));
 
-/** What stands on the keypad as a weight. */
 export const enteredMass = (value: number, unit: string): EnteredMass => ({ value, unit: massUnit(unit) });
 
 function massUnit(unit: string): MassUnit {
@@ -42,14 +40,14 @@ function massUnit(unit: string): MassUnit {
   return known;
 }
 
-/** True when a weight is more than so many grams, compared exactly. */
+/** Compared exactly. */
 export const isMoreThan = (weight: EnteredMass, limitGrams: number): boolean => massOf(weight) > massFromGrams(limitGrams.toFixed(9));
 
-/** The same units with another first: the pad opens in it. */
+/** The keypad opens in the first unit. */
 export const beginningWith = (unit: string, choices: UnitChoice[]): UnitChoice[] =>
   [...choices].sort((one, other) => Number(other.unit === unit) - Number(one.unit === unit));
 
-/** The unit in which a weight is weighed and said: pounds or kilograms from one on, grams below. */
+/** Pounds or kilograms from one on, grams below. */
 export const unitFor = (weightGrams: number, units: ShownUnits): MassUnit => {
   const heavy = units === 'US' ? 'lb' : 'kg';
   return weightGrams >= grams[heavy] ? heavy : 'g';
@@ -57,6 +55,5 @@ export const unitFor = (weightGrams: number, units: ShownUnits): MassUnit => {
 
 const shown: Record<MassUnit, number> = { g: 1, kg: 3, oz: 2, lb: 3 };
 
-/** A reckoned weight in the unit on the keypad: 1.06 lb. */
 export const inUnit = (weightGrams: number, unit: string, rounding: Rounding = 'nearest'): Quantity =>
   roundedMass(massFromGrams(weightGrams.toFixed(9)), massUnit(unit), shown[massUnit(unit)], rounding);

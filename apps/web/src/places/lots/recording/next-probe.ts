@@ -1,9 +1,6 @@
 import type { ControlPointOnLot } from '@larderbook/contracts';
 
-/**
- * The probe whose turn it is: the one not read for the longest time. `justRead` is the one whose reading was saved a
- * moment ago and may not be on the sheet yet.
- */
+/** The probe not read for the longest time; the reading of `justRead` may not be on the sheet yet. */
 export function nextProbe({ controlPoint: { probes }, readings }: ControlPointOnLot, justRead?: string): string {
   const lastRead = (probe: string) =>
     Math.max(

@@ -3,10 +3,7 @@ import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { useSay } from '../../../ui/voice';
 
-/**
- * The plan limits a substance, but no ingredient of the formula carries it: nothing can be weighed, so somebody must
- * decide.
- */
+/** The plan limits a substance that no ingredient of the formula carries: somebody must decide. */
 export function NoCarrier({ point, onReport, onClose }: { point: ControlPoint; onReport: () => void; onClose: () => void }) {
   const say = useSay('lot-forms');
   return (

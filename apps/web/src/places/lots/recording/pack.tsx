@@ -19,7 +19,6 @@ import { WeightKeypad } from './weight-keypad';
 /** A package of a small shop. Common practice, no source. */
 const usualGrams = 5000;
 
-/** A run of equal packages, one number a step: how many, the net weight of one, and the use-by as proposed. */
 export function Pack({ lot, amending, onClose }: { lot: Lot; amending?: Amending; onClose: () => void }) {
   const say = useSay('lot-forms');
   const { units, zone } = useShop();

@@ -4,10 +4,7 @@ import { VerdictWords } from '../../../ui/verdict-words';
 import type { VerdictOn } from '../preview/verdict-on';
 import { useMargin } from './use-margin';
 
-/**
- * How what stands on the keypad would be judged: of several limits the one that governs, in as few words as help.
- * Only the server's verdict counts.
- */
+/** Shows the limit that governs; only the server's verdict counts. */
 export function Preview({ verdicts }: { verdicts: VerdictOn[] }) {
   const marginAt = useMargin();
   const { tell } = useTell();

@@ -6,10 +6,6 @@ import css from './recording.module.css';
 
 type ProbeChoiceProps = { point: ControlPoint; probe: string; onChoose: (probe: string) => void };
 
-/**
- * Which of several probes was read, or what the product lies in; the probe whose turn it is stands chosen. Nothing
- * where there is no choice.
- */
 export function ProbeChoice({ point: { probes, surroundings }, probe, onChoose }: ProbeChoiceProps) {
   const say = useSay('lot-forms');
   const sayEntry = useSay('entries');

@@ -12,7 +12,6 @@ import { useMeatForm } from './use-meat-form';
 
 type PutInMeatProps = { lot: Lot; amending?: Amending; onNext?: Onward; onClose: () => void };
 
-/** Meat into a lot, one number a step: which delivery, the weight taken, the weight after trimming. */
 export function PutInMeat({ lot, amending, onNext, onClose }: PutInMeatProps) {
   const say = useSay('lot-forms');
   const form = useMeatForm(lot, amending);

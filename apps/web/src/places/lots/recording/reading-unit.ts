@@ -1,6 +1,5 @@
 import { massUnits, readingUnits, type ReadingUnit } from '@larderbook/contracts';
 
-/** The unit on the keypad as the contract knows it. */
 export function readingUnit(unit: string): ReadingUnit {
   const known = readingUnits.find((each) => each === unit);
   if (!known) throw new RangeError(`${unit} is not a unit of a reading`);
@@ -29,12 +28,10 @@ const measured = {
   lb: 'weight',
 } as const satisfies Record<ReadingUnit, string>;
 
-/** What a unit is a measurement of: the keypad's label says it. */
 export const measuredIn = (unit: string) => measured[readingUnit(unit)];
 
 const masses: readonly string[] = massUnits;
 
-/** What a number in this unit is read with. */
 export const instrumentFor = (unit: string): 'thermometer' | 'scale' | 'pH meter' | 'other' => {
   if (isDegrees(unit)) return 'thermometer';
   if (masses.includes(unit)) return 'scale';

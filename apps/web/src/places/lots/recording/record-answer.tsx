@@ -19,7 +19,6 @@ import { useTakenAt } from './use-taken-at';
 
 type RecordAnswerProps = { lot: Lot; point: ControlPointOnLot; amending?: Amending; onClose: () => void };
 
-/** A statement a person answers with yes or no, and with what was seen. */
 export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }: RecordAnswerProps) {
   const say = useSay('lot-forms');
   const sayShared = useSay('shared');
@@ -89,7 +88,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
   );
 }
 
-/** A statement of so many letters is read, not seen: the size of the text, and its answers stay in sight. */
+/** Letters. A longer statement is set in the size of text, so that its answers stay in sight. */
 const LONG = 160;
 
 function Statements({ limits }: Pick<ControlPointOnLot['controlPoint'], 'limits'>) {

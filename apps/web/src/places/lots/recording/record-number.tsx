@@ -26,7 +26,6 @@ type RecordNumberProps = {
   onClose: () => void;
 };
 
-/** One reading at a control point: a number, its unit, and at once how it is judged. */
 export function RecordNumber({ lot, point, amending, onFinish, onClose }: RecordNumberProps) {
   const say = useSay('lot-forms');
   const form = useReadingForm(lot, point, amending);

@@ -18,7 +18,6 @@ import { Weigh } from './weigh';
 
 type RecordingDialogProps = { lot: Lot; doing: Doing; onDo: (doing: Doing) => void; onClose: () => void };
 
-/** The dialog for what a person is about to record. */
 export function RecordingDialog({ lot, doing, onDo, onClose }: RecordingDialogProps) {
   const onNext = useOnward(lot, doing, onDo);
   switch (doing.what) {
@@ -69,13 +68,12 @@ function AtPoint({ lot, doing, onDo, onClose }: RecordingDialogProps & { doing: 
   );
 }
 
-/** The ingredients that carry a substance which the control point limits. */
 function carriersOf(lot: Lot, { controlPoint }: ControlPointOnLot) {
   const substances = controlPoint.limits.flatMap(({ limit }) => (isOfKind(limit, 'concentration') ? [limit.substance] : []));
   return lot.targets.filter(({ substance }) => substance && substances.includes(substance));
 }
 
-/** The way straight on to the next weighing, once the lot's sheet shows that this one is in. */
+/** The next weighing is offered once the lot's sheet shows this one. */
 function useOnward(lot: Lot, doing: Doing, onDo: (doing: Doing) => void) {
   const say = useSay('lot-forms');
   const next = nextThing(lot);

@@ -13,10 +13,10 @@ import { Circumstances } from './circumstances';
 import { SavedDialog } from './saved-dialog';
 import { useTakenAt } from './use-taken-at';
 
-/** A deviation is about no substance of the formula. */
+/** Marks a deviation about no substance of the formula. */
 const ELSE = 'something else';
 
-/** Something unforeseen: opens a deviation by hand, and the lot is on hold from then on (9 CFR 417.3(b)). */
+/** The lot is on hold from then on (9 CFR 417.3(b)). */
 export function Report({ lot, controlPointId, onClose }: { lot: Lot; controlPointId?: string; onClose: () => void }) {
   const say = useSay('lot-forms');
   const sayLimits = useSay('limits');

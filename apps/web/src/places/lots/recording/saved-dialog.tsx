@@ -16,30 +16,25 @@ import type { VerdictOn } from '../preview/verdict-on';
 import css from './recording.module.css';
 import { useMargin } from './use-margin';
 
-/** What the server may tell about a record that it took; other parts of its answer are for the form. */
+/** Other parts of the server's answer are for the form. */
 type Taken = { verdicts?: { limitId: string; verdict: Verdict }[]; flags?: Flag[]; deviationId?: string; [other: string]: unknown };
 
 type SavedDialogProps = {
   title: string;
-  /** What was recorded: "Core temperature 151.5 °F". */
+  /** "Core temperature 151.5 °F". */
   what: string;
   saved: { state: 'sent'; reply: Taken } | { state: 'kept' };
-  /** How it would be judged, shown while only this device has it. */
+  /** Shown while only this device has it. */
   preview?: VerdictOn[];
-  /** The limits of the control point it was recorded at. */
   limits?: ControlPoint['limits'];
-  /** When a running stage will be there, now that this was recorded. */
   forecast?: ReactNode;
-  /** It will be too late, or may be: that is said at once. */
+  /** It will, or may, be too late: said at once. */
   isPressing?: boolean;
-  /** What the plan says to do when the limit is missed. */
   correctiveAction?: string;
-  /** The ways on, besides closing. */
   children?: ReactNode;
   onClose: () => void;
 };
 
-/** Shown at once after saving: whether it was sent, the verdict in one line, what to do about a miss, and the way on. */
 export function SavedDialog({
   title,
   what,
@@ -110,7 +105,6 @@ export function SavedDialog({
   );
 }
 
-/** How it stands, in one line; and what is still to be done where that is not settled. */
 function Stands({ verdicts }: { verdicts: Told[] }) {
   const marginAt = useMargin();
   const [governs] = [...verdicts].sort((a, b) => RANK[a.kind] - RANK[b.kind]);
@@ -123,7 +117,7 @@ function Stands({ verdicts }: { verdicts: Told[] }) {
   );
 }
 
-/** What it was judged by, and when a running stage will be there: behind a tap, for most entries need neither. */
+/** Behind a tap, since most entries need no reason. */
 function Why({ verdicts, children }: { verdicts: Told[]; children: ReactNode }) {
   const say = useSay('lot-forms');
   const [isOpen, setOpen] = useState(false);

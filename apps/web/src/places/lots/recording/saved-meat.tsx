@@ -8,7 +8,7 @@ import type { MeatForm } from './use-meat-form';
 
 type SavedMeatProps = { form: MeatForm; children: ReactNode; onClose: () => void };
 
-/** After meat was put in: the meat block, on which cure and spices are reckoned. */
+/** Cure and spices are reckoned on the meat block. */
 export function SavedMeat({ form: { recording, source, taken }, children, onClose }: SavedMeatProps) {
   const say = useSay('lot-forms');
   const { units } = useShop();

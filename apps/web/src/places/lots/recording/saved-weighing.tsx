@@ -15,7 +15,7 @@ type SavedWeighingProps = {
   onClose: () => void;
 };
 
-/** After an ingredient was weighed: how its limit stands, and the next one unless a deviation comes first. */
+/** Leads to the next ingredient unless a deviation comes first. */
 export function SavedWeighing({ lot, ingredient, what, saved, preview, onNext, onClose }: SavedWeighingProps) {
   const told = saved.state === 'sent' ? saved.reply : undefined;
   const point = lot.controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === told?.controlPointId)?.controlPoint;

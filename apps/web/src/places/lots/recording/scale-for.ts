@@ -6,9 +6,9 @@ import { beginningWith, inUnit, massUnits, unitFor, type ShownUnits } from './ma
 
 type Target = Pick<Lot['targets'][number], 'itemId' | 'targetGrams' | 'weighedGrams'>;
 
-/** An ingredient without a target: before any meat is in. Common practice, no source. */
+/** For an ingredient without a target, before any meat is in. Common practice, no source. */
 const usualGrams = 25_000;
-/** As far from its target a weight needs no question; a part of it does. Common practice, no source. */
+/** Within this share of its target a weight needs no question; a part of it does. Common practice, no source. */
 const near = 0.2;
 
 /** How an ingredient is weighed: the unit it is weighed in first, what is usual near its target, and what to ask. */
@@ -31,7 +31,7 @@ function usualNear(stillToWeigh: number, targetGrams: number, shown: ShownUnits)
   return massUnits(shown, stillToWeigh * (1 + near), stillToWeigh * (1 - near));
 }
 
-/** 1.06 g beside a target of 1.06 lb. */
+/** Asks about 1.06 g beside a target of 1.06 lb. */
 export function askBesideTarget(weight: EnteredMass, targetsGrams: number[], say: SayOf<'lot-forms'>): NumberQuestion | undefined {
   const targets = targetsGrams.filter((grams) => grams > 0);
   const meant = weightMeant(

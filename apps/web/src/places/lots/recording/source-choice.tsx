@@ -13,13 +13,10 @@ import { Tiles } from '../../../ui/tiles';
 import { useClock, useSay } from '../../../ui/voice';
 import { nextThing } from '../next/next-thing';
 
-/** Where meat comes from: a delivery with what is left of it, or rework of an earlier lot. */
+/** A delivery, or an earlier lot as rework. */
 export type Source = { receiptId?: string; lotId?: string; code: string; what: string; leftGrams?: number };
 
-/**
- * The deliveries that meat may come from, first those of the meat that is put in next, then oldest first, each with what
- * is left of it; rework is one tap away.
- */
+/** Deliveries of the meat that is put in next come first, then the oldest. */
 export function SourceChoice({ lot, onChoose }: { lot: Lot; onChoose: (source: Source) => void }) {
   const say = useSay('lot-forms');
   const [isRework, setIsRework] = useState(false);

@@ -18,7 +18,6 @@ import { WeightKeypad } from './weight-keypad';
 type Kind = (typeof removalKinds)[number];
 const ofALot = removalKinds.filter((kind) => kind !== 'returned to supplier');
 
-/** Weight that leaves a lot without being packed: what kind, then how much. */
 export function TakeOut({ lot, amending, onClose }: { lot: Lot; amending?: Amending; onClose: () => void }) {
   const say = useSay('lot-forms');
   const sayEntry = useSay('entries');

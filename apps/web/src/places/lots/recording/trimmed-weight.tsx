@@ -13,7 +13,7 @@ import { WeightKeypad } from './weight-keypad';
 
 type TrimmedWeightProps = { lot: Lot; form: MeatForm; source: Source; taken: EnteredMass; onClose: () => void };
 
-/** The weight after boning and trimming, on which cure and spices are reckoned. */
+/** Cure and spices are reckoned on the weight after boning and trimming. */
 export function TrimmedWeight({ lot, form, source, taken, onClose }: TrimmedWeightProps) {
   const say = useSay('lot-forms');
   const sayShared = useSay('shared');
@@ -50,7 +50,6 @@ const gramsOf = (weight: EnteredMass): number => Number(massOf(weight)) / 1e15;
 
 type MeatBlockProps = { lot: Lot; taken: EnteredMass; trimmed: EnteredMass; correctedGrams?: number };
 
-/** What the meat block would be, before it is kept. */
 function MeatBlock({ lot, taken, trimmed, correctedGrams = 0 }: MeatBlockProps) {
   const say = useSay('lot-forms');
   const figures = useFigures();

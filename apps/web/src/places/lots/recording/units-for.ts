@@ -3,7 +3,7 @@ import { unitsRead, type TemperatureUnit } from '@larderbook/haccp';
 import type { UnitChoice } from '../../../ui/plausible';
 import { isDegrees } from './reading-unit';
 
-/** A sensible reading in food, where the plan names no range of its own. Common practice, no source. */
+/** For a plan that names no range. Common practice, no source. */
 const usual: Record<string, UnitChoice> = {
   '°F': { unit: '°F', least: -20, most: 250, decimals: 1 },
   '°C': { unit: '°C', least: -30, most: 120, decimals: 1 },
@@ -13,10 +13,7 @@ const usual: Record<string, UnitChoice> = {
   ratio: { unit: 'ratio', least: 0.1, most: 10, decimals: 2 },
 };
 
-/**
- * The units a control point is read in, the shop's own first, each with what is usual in it. `scale` holds those of a
- * weight, with what is usual for what is weighed.
- */
+/** The shop's own unit first; `scale` holds the units of a weight, with what is usual for what is weighed. */
 export function unitsFor({ limits, plausible }: ControlPoint, own: TemperatureUnit, scale: UnitChoice[] = []): UnitChoice[] {
   const units = unitsRead(limits.map(({ limit }) => limit));
   const weights = scale.filter(({ unit }) => units.some((each) => each === unit));

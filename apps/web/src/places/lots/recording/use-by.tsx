@@ -13,18 +13,17 @@ import type { TakenAt } from './use-taken-at';
 type UseByProps = {
   lot: Lot;
   what: string;
-  /** The day proposed: "2026-04-02". */
+  /** "2026-04-02". */
   proposed: string;
   takenAt: TakenAt;
   busy: boolean;
   refused?: string;
   onBack: () => void;
-  /** The day, when it is another than the one proposed. */
+  /** Undefined when the proposed day stands. */
   onSave: (changed: string | undefined) => void;
   onClose: () => void;
 };
 
-/** The use-by of a run of packages as proposed, changed only when somebody wants it so. */
 export function UseBy({ lot, what, proposed, takenAt, busy, refused, onBack, onSave, onClose }: UseByProps) {
   const say = useSay('lot-forms');
   const sayShared = useSay('shared');

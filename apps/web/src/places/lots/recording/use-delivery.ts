@@ -5,7 +5,7 @@ import { ask } from '../../../api/ask';
 
 export type Delivery = { all: Receipt[]; chosen?: Receipt; choose: (receiptId: string) => void };
 
-/** The delivery an ingredient is taken from: the one this lot used last, else the oldest that has something left. */
+/** The one this lot used last, else the oldest that has something left. */
 export function useDelivery(lot: Lot, itemId: string): Delivery {
   const { data } = useQuery(ask(listReceipts, { itemId, left: 'some' }));
   const [picked, setPicked] = useState<string>();

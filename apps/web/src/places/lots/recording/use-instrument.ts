@@ -8,8 +8,8 @@ type Listed = ReplyOf<typeof listInstruments>['instruments'][number];
 export type Instrument = { all: Listed[]; chosen?: Listed; choose: (instrumentId: string | undefined) => void };
 
 /**
- * The instrument in use on this device, remembered for each kind; with only one of its kind, that one. Of the kinds
- * that have no name of their own only those that read in `unit`: a water activity meter tells no share of moisture.
+ * Remembered on this device for each kind; the only one of its kind is chosen. One of the kind "other" must read in
+ * `unit`: a water activity meter tells no share of moisture.
  */
 export function useInstrument(kind: Listed['kind'], unit?: string): Instrument {
   const { data } = useQuery(ask(listInstruments, {}));

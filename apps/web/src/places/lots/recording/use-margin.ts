@@ -2,10 +2,7 @@ import type { Told } from '@larderbook/haccp';
 import { useNow } from '../../../ui/time-left';
 import { useSay } from '../../../ui/voice';
 
-/**
- * What stands beside the word of a verdict: its margin; while a stage runs, what is due and by which time on the wall,
- * since the time that is left stands in the sentence below.
- */
+/** While a stage runs, the bound and its time stand here; the time left stands in the sentence below. */
 export function useMargin(): (told: Told) => string | undefined {
   const say = useSay('lot-forms');
   const now = useNow(60_000);

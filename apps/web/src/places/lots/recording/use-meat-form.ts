@@ -10,7 +10,7 @@ import { useTakenAt } from './use-taken-at';
 
 export type MeatForm = ReturnType<typeof useMeatForm>;
 
-/** Everything one input of meat needs, step by step, and keeping it. A correction keeps its source. */
+/** A correction keeps its source. */
 export function useMeatForm(lot: Lot, amending: Amending | undefined) {
   const say = useSay('lot-forms');
   const recording = useRecording(putIn);

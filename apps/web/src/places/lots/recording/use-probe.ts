@@ -9,7 +9,7 @@ import { usualWeights } from './usual-weights';
 
 type Amended = ControlPointOnLot['readings'][number] | undefined;
 
-/** The probe that is read and the number on the display: an empty one asks in the unit that the probe was last read in. */
+/** An empty display asks in the unit that the probe was last read in. */
 export function useProbe(lot: Lot, point: ControlPointOnLot, amended: Amended) {
   const { degrees, units: shown } = useShop();
   const { controlPoint } = point;
@@ -21,14 +21,14 @@ export function useProbe(lot: Lot, point: ControlPointOnLot, amended: Amended) {
     text: '',
     unit: (amended && unitOf(amended)) ?? lastUnit(point, probe) ?? units[0]?.unit ?? degrees,
   }));
-  /** What was typed stays as it is, in its unit. */
+  /** What was typed keeps its unit. */
   const chooseProbe = (chosen: string) => {
     setProbe(chosen);
     if (!entered.text) setEntered({ text: '', unit: lastUnit(point, chosen) ?? entered.unit });
   };
   const turnToNext = () => {
     const turn = nextProbe(point, probe);
-    // of the same probe the lot may not show the reading yet that was saved just now
+    // of the same probe, the lot may not show the reading just saved yet
     setEntered({ text: '', unit: (turn === probe ? undefined : lastUnit(point, turn)) ?? entered.unit });
     setProbe(turn);
   };

@@ -16,7 +16,6 @@ import { useProbe } from './use-probe';
 import { useTakenAt } from './use-taken-at';
 import type { VerdictOn } from '../preview/verdict-on';
 
-/** Everything one reading needs: number, unit, probe, instrument, moment, how it would be judged, and keeping it. */
 export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Amending | undefined) {
   const say = useSay('lot-forms');
   const figures = useFigures();
@@ -70,7 +69,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     what,
     verdicts,
     ask,
-    /** When it will be there, with the reading that was saved. */
+    /** Counts the saved reading in. */
     forecast,
     save,
     another,

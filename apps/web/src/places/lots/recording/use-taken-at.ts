@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Amending } from './amending';
 
-/** When it was taken: now, at the tap that saves, or when the corrected entry was, unless a person says otherwise. */
+/** A correction begins with the corrected entry's time; now is the tap that saves. */
 export function useTakenAt(amending?: Amending) {
   const [value, setValue] = useState(amending?.takenAt ?? '');
   return { value, setValue, at: () => value || new Date().toISOString() };

@@ -4,9 +4,8 @@ import type { UnitChoice } from '../../../ui/plausible';
 import { femtogramsIn, massUnits, type ShownUnits } from './mass-units';
 
 /**
- * The units of the scale at a control point, with what is usual in each: for a piece that was weighed before no less than
- * half of that, and hardly more; before its first weighing no more than the meat of its lot. So 642 lb is asked about
- * where 642 g was meant, and 8.2 lb after 10 kg. Nothing where neither is known yet.
+ * A piece weighs no less than half of before and hardly more, a first one no more than the meat of its lot: 642 lb is
+ * asked about where 642 g was meant, and 8.2 lb after 10 kg. Empty where neither is known.
  */
 export function usualWeights(
   { readings }: Pick<ControlPointOnLot, 'readings'>,

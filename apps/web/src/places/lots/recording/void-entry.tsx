@@ -12,7 +12,7 @@ const kinds: Partial<Record<LineKind, Parameters<typeof useVoiding>[0]>> = {
   removal: 'removal',
 };
 
-/** Voids an entry that never was: it stays on the sheet, struck through, and counts for nothing. */
+/** The entry stays on the sheet, struck through, and counts for nothing. */
 export function VoidEntry({ line, onClose }: { line: SheetLine; onClose: () => void }) {
   const say = useSay('lot-forms');
   const said = `${line.what} ${line.value ?? ''}`.trim();

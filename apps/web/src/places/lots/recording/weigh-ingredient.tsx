@@ -27,7 +27,6 @@ import type { VerdictOn } from '../preview/verdict-on';
 type Target = Lot['targets'][number];
 type WeighIngredientProps = { lot: Lot; target: Target; amending?: Amending; onNext?: Onward; onClose: () => void };
 
-/** One ingredient on the scale: target, least and most allowed for this meat block, and at once how it is judged. */
 export function WeighIngredient({ lot, target, amending, onNext, onClose }: WeighIngredientProps) {
   const say = useSay('lot-forms');
   const { units } = useShop();
@@ -100,13 +99,13 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   );
 }
 
-/** Towards the inside of the limit, should the unit of the pad not hold the target exactly. */
+/** Towards the inside of the limit, should the pad's unit not hold the target exactly. */
 const inward = ({ minGrams, maxGrams }: Target) => (maxGrams !== undefined ? 'down' : minGrams !== undefined ? 'up' : 'nearest');
 
-/** Nitrite and nitrate are what makes a curing salt dangerous. */
+/** Nitrite and nitrate make a curing salt dangerous. */
 const isToxic = ({ substance }: Target): boolean => substance === 'sodium nitrite' || substance === 'sodium nitrate';
 
-/** The least and most, rounded inward so that neither is passed by reading it. */
+/** Rounded inward, so that neither bound is passed by reading it. */
 function Allowed({ target: { minGrams, maxGrams, printed }, unit }: { target: Target; unit: string }) {
   const say = useSay('lot-forms');
   if (minGrams === undefined && maxGrams === undefined) return null;

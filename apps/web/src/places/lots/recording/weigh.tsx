@@ -12,7 +12,6 @@ import { WeighIngredient } from './weigh-ingredient';
 
 type WeighProps = { lot: Lot; itemId?: string; amending?: Amending; onNext?: Onward; onClose: () => void };
 
-/** Which ingredient, unless it is known, and then its weight. */
 export function Weigh({ lot, itemId, amending, onNext, onClose }: WeighProps) {
   const say = useSay('lot-forms');
   const sayLot = useSay('lots');

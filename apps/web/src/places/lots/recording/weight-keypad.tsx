@@ -6,7 +6,6 @@ import type { NumberQuestion, UnitChoice } from '../../../ui/plausible';
 import { useSay } from '../../../ui/voice';
 import { enteredMass } from './mass-units';
 
-/** What stands beside the number, in the unit that is chosen. */
 type InUnit<Said> = Said | ((unit: string) => Said);
 
 type WeightKeypadProps = {
@@ -14,9 +13,7 @@ type WeightKeypadProps = {
   units: UnitChoice[];
   limit?: InUnit<ReactNode>;
   previous?: InUnit<ReactNode>;
-  /** What the weight on the display would do. */
   preview?: (weight: EnteredMass) => ReactNode;
-  /** What the weight may have meant instead, by what was to be weighed. */
   ask?: (weight: EnteredMass) => NumberQuestion | undefined;
   error?: string;
   busy?: boolean;
@@ -24,7 +21,7 @@ type WeightKeypadProps = {
   onSave: (weight: EnteredMass, sure: boolean) => void;
 };
 
-/** A weight from a scale. Nothing weighs nothing: zero is asked for again. */
+/** Zero is asked for again, as nothing weighs nothing. */
 export function WeightKeypad({ units, preview, ask, error, onSave, ...rest }: WeightKeypadProps) {
   const say = useSay('lot-forms');
   const [entered, setEntered] = useState<Entered>({ text: '', unit: units[0]?.unit ?? 'g' });

@@ -6,15 +6,14 @@ import type { useFigures } from '../../../ui/voice';
 type Entered = Lot['controlPoints'][number]['readings'][number]['entered'];
 type Figures = Pick<ReturnType<typeof useFigures>, 'quantity'>;
 
-/** A reading as it was entered: "151.5 °F", "pH 5.3", "yes: label read". */
+/** "151.5 °F", "pH 5.3", "yes: label read". */
 export function enteredValue(entered: Entered, say: SayOf<'entries'>, figures: Figures): string {
   if ('unit' in entered) return figures.quantity(entered);
   const answer = entered.answer ? 'yes' : 'no';
   return entered.seen ? say(`${answer}-seen`, { seen: entered.seen }) : say(answer);
 }
 
-/** A weight as it was entered: 50 lb. */
 export const enteredWeight = ({ value, unit }: EnteredMass): Quantity => ({ value: String(value), unit });
 
-/** A probe by its name, or by its number: "core 1", "probe 1". */
+/** A probe named by a number alone becomes "probe 1". */
 export const probeName = (probe: string, say: SayOf<'entries'>): string => (/^\d+$/.test(probe) ? say('probe', { number: probe }) : probe);

@@ -3,7 +3,7 @@ import { useSay } from '../../../ui/voice';
 import css from './entry-view.module.css';
 import type { SheetLine } from './sheet-line';
 
-/** Opens the correction of one entry; small to the eye, 48 px to the finger. */
+/** The touch target is 48 px, larger than the drawing. */
 export function CorrectButton({ line, onCorrect }: { line: SheetLine; onCorrect: (line: SheetLine) => void }) {
   const say = useSay('day-sheet');
   const press = useTapGuard<HTMLButtonElement>(() => onCorrect(line));

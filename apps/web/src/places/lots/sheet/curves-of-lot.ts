@@ -5,18 +5,16 @@ import type { Span } from './stretch';
 
 export type Point = { at: number; value: number };
 
-/**
- * What one probe in the product read at one control point, in order of time; `number` tells probes apart by the kind of their line.
- */
+/** One probe's readings by time; `number` selects its kind of line. */
 export type Trace = { id: string; number: number; points: Point[] };
 
-/** A figure of a limit, ruled while its control point was watched. */
+/** Ruled only while its control point was watched. */
 export type RuledFigure = Figure & Span & { id: string };
 
-/** The temperatures of a lot as the margin draws them; `least` and `most` are the ends of its scale. */
+/** `least` and `most` are the ends of the scale. */
 export type Curves = { traces: Trace[]; figures: RuledFigure[]; least: number; most: number };
 
-/** The curves of a lot in one unit, up to `until` (epoch ms); undefined when no series of temperatures was read. */
+/** Up to `until` (epoch ms); undefined when no series of temperatures was read. */
 export function curvesOfLot(lot: Lot, unit: TemperatureUnit, until: number): Curves | undefined {
   const curves = lot.controlPoints.filter(({ controlPoint }) => controlPoint.takenAs === 'curve');
   const traces = curves.flatMap((point) => tracesOf(point, unit));
@@ -45,9 +43,7 @@ function tracesOf({ controlPoint, readings }: ControlPointOnLot, unit: Temperatu
     }));
 }
 
-/**
- * Ruled from the first reading to the end of the stage, or on to `until` while it runs. Equal figures are ruled once.
- */
+/** From the first reading to the end of the stage, or to `until` while it runs; equal figures once. */
 function figuresAt({ controlPoint, readings, endedAt }: ControlPointOnLot, unit: TemperatureUnit, until: number): RuledFigure[] {
   const times = readings.map(({ made }) => Date.parse(made.at));
   if (times.length === 0) return [];
@@ -64,10 +60,7 @@ function figuresAt({ controlPoint, readings, endedAt }: ControlPointOnLot, unit:
   }));
 }
 
-/**
- * The part of a trace that falls into a row, with straight lines to the row's rules: `[value, instant]`, at least two
- * or none.
- */
+/** Straight lines run to the row's rules; at least two points or none. */
 export function traceIn(row: Span, points: Point[]): Point[] {
   if (row.to <= row.from) {
     const here = valueAt(points, row.from);
@@ -87,10 +80,7 @@ export function traceIn(row: Span, points: Point[]): Point[] {
   return drawn.length < 2 ? [] : drawn;
 }
 
-/**
- * The value on the straight line between the readings around an instant; undefined before the first and after the
- * last.
- */
+/** On the straight line between readings; undefined before the first and after the last. */
 function valueAt(points: Point[], at: number): number | undefined {
   const next = points.findIndex((point) => point.at >= at);
   const [before, after] = [points[next - 1], points[next]];

@@ -16,15 +16,15 @@ import { sheetRows, underWay } from './sheet-rows';
 
 type DaySheetProps = {
   lot: Lot;
-  /** Entries of this lot that are kept on this device and not yet sent. */
+  /** Kept on this device and not sent yet. */
   kept: SheetLine[];
-  /** Opens the correction of an entry; left out where nobody may record. */
+  /** Left out where nobody may record. */
   onCorrect?: (line: SheetLine) => void;
 };
 
 const tickMs = 15_000;
 
-/** The lot as a ruled sheet on which time runs down the page: drawing in the margin, moment, entry, verdict. */
+/** Time runs down the page. */
 export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
   const voice = useSheetVoice();
   const clock = useClock();
@@ -61,7 +61,7 @@ export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
   );
 }
 
-/** The clock here ticks slowly; what was just entered is not in the future for that. */
+/** The clock ticks slowly: a new entry is not in the future for that. */
 const notBefore = (lines: SheetLine[], now: number): number =>
   Math.max(now, ...lines.map(({ at }) => at).filter((at) => at < now + tickMs));
 

@@ -2,8 +2,8 @@ import type { Band } from './lanes';
 import type { SheetRow } from './sheet-rows';
 
 /**
- * Whether the word of a stage stands in this row: at the reading of its own control point that decided it, once of a
- * round of probes, or where that reading is folded away. What was read elsewhere at that moment never bears it.
+ * The word of a stage stands at the reading of its own control point that decided it, once of a round of probes, or
+ * where that reading is folded away.
  */
 export function isDecidedIn(row: SheetRow, { controlPointId, decidedAt }: Pick<Band, 'controlPointId' | 'decidedAt'>): boolean {
   if (decidedAt === undefined) return false;

@@ -8,10 +8,6 @@ import { useSay } from '../../../ui/voice';
 import css from './entry-view.module.css';
 import type { LineDeviation } from './sheet-line';
 
-/**
- * A missed limit breaks the rule of the sheet: the frame with what was missed, by how much, and the corrective
- * action.
- */
 export function DeviationUnder({ what, deviation }: { what: string; deviation: LineDeviation }) {
   const { tell } = useTell();
   const { missed } = deviation;

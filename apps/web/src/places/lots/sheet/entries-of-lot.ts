@@ -4,7 +4,6 @@ import { enteredValue, enteredWeight, probeName } from '../say/entered';
 import type { Entry } from './fold-amendments';
 import type { SheetVoice } from './sheet-voice';
 
-/** Every row recorded on a lot, in words, whichever list of the reply it came in. */
 export const entriesOf = (lot: Lot, voice: SheetVoice): Entry[] => [
   startOf(lot, voice),
   ...lot.inputs.map((input) => inputEntry(input, voice)),
@@ -26,7 +25,6 @@ type Made = {
   reason: string;
 };
 
-/** When it happened and when it was entered, and by whom. */
 const signed = ({ name, at, recordedAt }: Signed) => ({ at: Date.parse(at), enteredAt: Date.parse(recordedAt), who: name });
 
 const recorded = ({ made, flags, amendedBy, amends, reason, voided }: Made) => ({
@@ -65,7 +63,6 @@ const inputEntry = (input: Lot['inputs'][number], { say, figures }: SheetVoice):
   ),
 });
 
-/** Who delivered it, and under which lot number. */
 const supplierOf = (supplier: string, lot: string | undefined, say: SheetVoice['say']): string =>
   lot ? say('supplier-lot', { supplier, lot }) : supplier;
 
@@ -129,7 +126,7 @@ function pointEntries(point: ControlPointOnLot, voice: SheetVoice): Entry[] {
 const shortly = (entered: ControlPointOnLot['readings'][number]['entered'], { sayEntry, figures }: SheetVoice) =>
   enteredValue('answer' in entered ? { ...entered, seen: '' } : entered, sayEntry, figures);
 
-/** A curve is judged as a whole and not by its last reading: while it goes on, what is decided stands under that one. */
+/** A curve is judged as a whole: while it runs, what is decided stands under its last reading. */
 function soFar({ controlPoint, readings, judged }: ControlPointOnLot, { say }: SheetVoice): Entry[] {
   const { controlPointId, name, takenAs } = controlPoint;
   const last = ofProduct(controlPoint, readings).findLast(({ amendedBy }) => amendedBy === undefined);
@@ -160,7 +157,7 @@ const removalEntry = (removal: Lot['removals'][number], { say, sayEntry, figures
   notes: words(removal.note),
 });
 
-/** Why weight left, by its name; a kind that this version does not know stands as it was recorded. */
+/** A kind that this version does not know stands as it was recorded. */
 function removalName(kind: string, sayEntry: SheetVoice['sayEntry']): string {
   const known = removalKinds.find((each) => each === kind);
   return known ? sayEntry(codeOf('removed', known)) : kind;

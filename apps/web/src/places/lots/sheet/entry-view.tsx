@@ -18,10 +18,6 @@ type EntryViewProps = {
   onCorrect?: (line: SheetLine) => void;
 };
 
-/**
- * What stands on one line: what, value as entered, who, verdict with its margin; corrections, flags and a missed
- * limit with it.
- */
 export function EntryView({ line, continues = false, onCorrect }: EntryViewProps) {
   const shown = line.judged.filter(({ verdict }) => !(line.deviation && verdict.kind === 'missed'));
   const { tell } = useTell();
@@ -65,7 +61,7 @@ export function EntryView({ line, continues = false, onCorrect }: EntryViewProps
   );
 }
 
-/** Its word and margin; without one what is due, or which of several values it is. */
+/** Without a margin: what is due, or which of several values it is. */
 function ShortVerdict({ told, isOneOfMany }: { told: Told; isOneOfMany: boolean }) {
   const { margin, running, measured } = told;
   return <Status {...statusOf(told)} margin={margin ?? running?.bound ?? (isOneOfMany ? measured : undefined)} />;

@@ -1,6 +1,6 @@
 import type { Correction, SheetLine } from './sheet-line';
 
-/** A recorded row before corrected ones are folded under the row that counts. */
+/** A row before corrected ones are folded under the one that counts. */
 export type Entry = Omit<SheetLine, 'corrects' | 'deviation'> & {
   amendedBy?: string;
   amends?: string;
@@ -9,8 +9,8 @@ export type Entry = Omit<SheetLine, 'corrects' | 'deviation'> & {
 };
 
 /**
- * Rows that correct one another become one line: the last of the chain counts, the earlier ones hang above it.
- * A row whose successor is not among the entries stays a line of its own: nothing recorded may vanish from the sheet.
+ * Rows that correct one another become one line; the last counts. A row whose successor is not among the entries stays
+ * a line: nothing recorded may vanish from the sheet.
  */
 export function foldAmendments(entries: Entry[]): (SheetLine & { deviationId?: string })[] {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
@@ -18,7 +18,7 @@ export function foldAmendments(entries: Entry[]): (SheetLine & { deviationId?: s
   return entries.filter(({ id }) => !replaced.has(id)).map((entry) => lineOf(entry, chainBefore(entry, byId)));
 }
 
-/** What an entry corrects, oldest first, each with the entry that replaced it. */
+/** Oldest first, each with the entry that replaced it. */
 function chainBefore(entry: Entry, byId: Map<string, Entry>): { old: Entry; by: Entry }[] {
   const chain: { old: Entry; by: Entry }[] = [];
   let by = entry;

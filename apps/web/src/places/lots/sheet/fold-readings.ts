@@ -2,11 +2,11 @@ import type { SheetLine } from './sheet-line';
 
 export type Folded = { kind: 'line'; line: SheetLine } | { kind: 'folded'; id: string; lines: SheetLine[] };
 
-/** A run of plain readings longer than this is folded to its first and last few. */
+/** A longer run of plain readings is folded to its first and last few. */
 const longest = 12;
 const keptAtEachEnd = 3;
 
-/** Folds long runs of plain readings of one control point; whatever a person must see is never folded away. */
+/** Whatever a person must see is never folded away. */
 export function foldReadings(lines: SheetLine[], unfolded: ReadonlySet<string>): Folded[] {
   return runsOf(lines).flatMap((run): Folded[] => {
     const middle = run.slice(keptAtEachEnd, -keptAtEachEnd);

@@ -5,8 +5,8 @@ import type { SheetVoice } from './sheet-voice';
 type Said = Lot['corrections'][number];
 
 /**
- * Puts what was corrected of goods and stages on the line of what counts now; what was voided, and what a delivery was
- * before, stand on lines of their own at the moment they were entered.
+ * Corrections stand on the line that counts now; what was voided, and what a delivery was before, stand on lines of
+ * their own when they were entered.
  */
 export function hangCorrections<L extends SheetLine>(lines: readonly L[], lot: Lot, say: SheetVoice['say']): (L | SheetLine)[] {
   const on = new Map(lines.map((line) => [line.id.split(' ')[0] ?? line.id, line]));
@@ -20,7 +20,6 @@ export function hangCorrections<L extends SheetLine>(lines: readonly L[], lot: L
   return [...hung, ...lot.corrections.filter((said) => !lineOf(said)).map((said) => aloneOf(said, say))];
 }
 
-/** One for each thing that was said otherwise. */
 const correctionsOf = ({ correctionId, changes, made, reason }: Said, say: SheetVoice['say']): Correction[] =>
   changes.map(({ what, before, isMoment }) => ({
     id: `${correctionId} ${what}`,

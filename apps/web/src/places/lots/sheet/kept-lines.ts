@@ -2,7 +2,6 @@ import type { SayOf } from '@larderbook/messages';
 import type { Entry } from '../../../outbox/entry';
 import type { SheetLine } from './sheet-line';
 
-/** What was recorded on a lot and is only on this device so far, as lines of its sheet. */
 export function keptLines(entries: Entry[], lotId: string, say: SayOf<'day-sheet'>): SheetLine[] {
   return entries
     .filter(({ body }) => body?.lotId === lotId)

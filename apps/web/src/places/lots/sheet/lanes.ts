@@ -2,24 +2,21 @@ import type { Lot } from '@larderbook/contracts';
 import type { LinePart } from '@larderbook/haccp';
 import type { Span } from './stretch';
 
-/** A stage as a band down the margin: the time it has taken, and the time it has left. */
+/** A stage as a band down the margin of the sheet. */
 export type Band = Span & {
   id: string;
   controlPointId: string;
   label: LinePart;
   kind: 'met' | 'missed' | 'undetermined' | 'running';
-  /** The reading that decided it; absent while none has. */
+  /** Absent while no reading has decided it. */
   decidedAt?: number;
-  /** Up to here the band is filled (epoch ms). */
+  /** Epoch ms up to which the band is filled. */
   spentTo: number;
   /** Bands of one time lie side by side; 0 is next to the time. */
   lane: number;
 };
 
-/**
- * The bands of a lot, side by side where they overlap. A running band reaches to its deadline, or to now when it has
- * none.
- */
+/** A running band reaches to its deadline, or to now when it has none. */
 export function bandsOf(lot: Lot, now: number): Band[] {
   const all = lot.controlPoints.flatMap(({ controlPoint, bands, endedAt }) =>
     bands.map(({ limitId, label, startAt, endAt, deadline, kind }) => {

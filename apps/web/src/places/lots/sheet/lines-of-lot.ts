@@ -5,13 +5,12 @@ import { foldAmendments } from './fold-amendments';
 import { lineKinds, type LineDeviation, type SheetLine } from './sheet-line';
 import type { SheetVoice } from './sheet-voice';
 
-/** Everything recorded on a lot as lines of its day sheet, in the order it happened. */
 export function linesOfLot(lot: Lot, voice: SheetVoice): SheetLine[] {
   const lines = hangDeviations(hangCorrections(foldAmendments(entriesOf(lot, voice)), lot, voice.say), lot, voice.say);
   return lines.sort((a, b) => a.at - b.at || lineKinds.indexOf(a.kind) - lineKinds.indexOf(b.kind));
 }
 
-/** Puts each deviation under the line that opened it; one that no line names stands on a line of its own. */
+/** A deviation that no line names stands on a line of its own. */
 function hangDeviations(lines: (SheetLine & { deviationId?: string })[], lot: Lot, say: SheetVoice['say']): SheetLine[] {
   const left = new Map(lot.deviations.map((deviation) => [deviation.deviationId, deviation]));
   const hang = ({ deviationId, ...line }: SheetLine & { deviationId?: string }, id = deviationId): SheetLine => {
@@ -41,7 +40,7 @@ function aloneOf(deviation: Lot['deviations'][number], lot: Lot, say: SheetVoice
   return { ...line, deviation: withPoint(deviation, lot, line) };
 }
 
-/** What was missed stands with the line itself, or, for a curve, with its control point as a whole. */
+/** What a curve missed stands with its control point as a whole. */
 function withPoint(deviation: Lot['deviations'][number], lot: Lot, line: SheetLine): LineDeviation {
   const point = pointOf(lot, line);
   const own = line.judged.filter(({ verdict }) => verdict.kind === 'missed');

@@ -5,15 +5,12 @@ import type { Band } from './lanes';
 import css from './margin.module.css';
 import { beginsIn, placeIn, stretchIn, type RowSpan, type Span } from './stretch';
 
-/** What the margin of the whole sheet shows; each row draws its own stretch of it. */
+/** Each row draws its own stretch of it. */
 export type Drawing = { bands: Band[]; curves: Curves | undefined };
 
 const dashes = ['', '7 4', '2 4', '10 4 2 4'];
 
-/**
- * One row's stretch of the margin: bands of stages, ruled limits, and the curve. What it shows is said in the
- * entries.
- */
+/** Hidden from screen readers: the entries say what it shows. */
 export function Margin({ row, drawing: { bands, curves } }: { row: RowSpan; drawing: Drawing }) {
   return (
     <div className={css.margin} aria-hidden="true">

@@ -19,13 +19,12 @@ type SheetRowViewProps = {
   row: SheetRow;
   drawing: Drawing;
   now: number;
-  /** A new day begins with this row. */
+  /** Set when a new day begins with this row. */
   day?: string;
   onCorrect?: (line: SheetLine) => void;
   onUnfold: (id: string) => void;
 };
 
-/** One row of the day sheet: its stretch of the margin, its moment, and what stands on it. */
 export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: SheetRowViewProps) {
   const say = useSay('day-sheet');
   const line = useLines([]);
@@ -58,7 +57,7 @@ export function SheetRowView({ row, drawing, now, day, onCorrect, onUnfold }: Sh
   );
 }
 
-/** A stage is judged by the reading that ends it, and its word stands beside that one. */
+/** The word of a stage stands beside the reading that ends it. */
 function StageWord({ band: { label, kind } }: { band: Band }) {
   const say = useSay('day-sheet');
   const line = useLines([]);

@@ -5,10 +5,7 @@ import { foldReadings } from './fold-readings';
 import type { SheetLine } from './sheet-line';
 import type { RowSpan } from './stretch';
 
-/**
- * A bound that a running stage has still to reach; `by` epoch ms when a time is set. While a temperature is held, `by`
- * is when it has been held long enough.
- */
+/** `by` (epoch ms) is absent when no time is set; while a temperature is held, it is when that has been long enough. */
 export type Due = {
   id: string;
   controlPointId: string;
@@ -20,24 +17,17 @@ export type Due = {
 };
 
 export type RowContent =
-  | { kind: 'line'; line: SheetLine /** The next probe of the round that the row above began. */; continues?: boolean }
+  | { kind: 'line'; line: SheetLine /** The next probe of the round begun above. */; continues?: boolean }
   | { kind: 'folded'; id: string; lines: SheetLine[] }
   | { kind: 'now' }
   | { kind: 'due'; due: Due };
 
-/**
- * One row of the sheet, from its own moment to that of the next row (epoch ms); `ruled` is its least height in ruled
- * lines.
- */
+/** From its own moment to that of the next row (epoch ms); `ruled` is its least height in ruled lines. */
 export type SheetRow = RowContent & RowSpan & { ruled: number };
 
-/** What is under way on a lot, at this moment (epoch ms). */
+/** `now` is epoch ms. */
 export type UnderWay = { now: number; isRunning: boolean; dues: Due[] };
 
-/**
- * The rows of the sheet down the page: what was recorded, where we are now while a stage runs, and what is still to
- * be reached.
- */
 export function sheetRows(
   lines: SheetLine[],
   { now, isRunning: runs, dues }: UnderWay,
@@ -59,7 +49,7 @@ export function sheetRows(
 
 const longestRound = 5 * 60_000;
 
-/** One person reads one probe after the other, in the order of their names: one round, which is said once. */
+/** One person reads probe after probe in the order of their names: that round is said once. */
 const isSameRound = (before: SheetLine, line: SheetLine): boolean =>
   line.kind === 'reading' &&
   before.kind === 'reading' &&
@@ -77,10 +67,9 @@ const startOf = (content: { kind: 'line'; line: SheetLine } | { kind: 'folded'; 
 const msPerRuledLine = 20 * 60_000;
 const [fewest, most] = [2, 6];
 
-/** Time is to scale, one ruled line for twenty minutes, between what the text needs and what a page can spare. */
+/** To scale, one ruled line for twenty minutes, between what the text needs and what a page can spare. */
 export const ruledLines = (ms: number): number => Math.max(fewest, Math.min(most, Math.ceil(ms / msPerRuledLine)));
 
-/** The stages of a lot that run, and the bounds they have still to reach. */
 export function underWay(lot: Lot, now: number, tell: Tell): UnderWay {
   const running = lot.controlPoints.filter(isRunning);
   return { now, isRunning: running.length > 0, dues: running.flatMap((point) => duesAt(point, tell)) };

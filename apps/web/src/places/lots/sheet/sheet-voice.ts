@@ -1,7 +1,6 @@
 import type { SayOf } from '@larderbook/messages';
 import { useFigures, useSay } from '../../../ui/voice';
 
-/** What the lines of a day sheet are said with. */
 export type SheetVoice = {
   say: SayOf<'day-sheet'>;
   sayEntry: SayOf<'entries'>;

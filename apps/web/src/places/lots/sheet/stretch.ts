@@ -1,12 +1,12 @@
-/** A span of time; instants in epoch ms. */
+/** Instants in epoch ms. */
 export type Span = { from: number; to: number };
 
-/** Where something begins and ends in a row of the sheet: 0 is the row's upper rule, 1 its lower. */
+/** 0 is the row's upper rule, 1 its lower. */
 export type Stretch = { top: number; bottom: number };
 
 /**
- * The part of `span` that falls into a row, or nothing. Each row is drawn by itself, so that the time axis follows
- * whatever height its text needs. A row without duration (two entries of one minute) is inside or outside as a whole.
+ * Each row is drawn by itself, so that the time axis follows the height of its text. A row without duration is inside
+ * or outside as a whole.
  */
 export function stretchIn(row: Span, span: Span): Stretch | undefined {
   if (row.to <= row.from) return span.from <= row.from && row.to < span.to ? { top: 0, bottom: 1 } : undefined;
@@ -15,12 +15,12 @@ export function stretchIn(row: Span, span: Span): Stretch | undefined {
   return bottom > top ? { top, bottom } : undefined;
 }
 
-/** A row knows where the one above it begins, so that of several rows of one minute only the first begins anything. */
+/** `before` is where the row above begins: of several rows of one minute only the first begins anything. */
 export type RowSpan = Span & { before?: number };
 
-/** Whether something that begins at this instant begins in this row; in one without duration only at its own moment. */
+/** In a row without duration only at its own moment. */
 export const beginsIn = ({ from, to, before }: RowSpan, at: number): boolean =>
   (at === from || (at > from && at < to)) && (before === undefined || before < at);
 
-/** How far down a row an instant lies; below 0 and above 1 it is outside. */
+/** 0 to 1 inside the row. */
 export const placeIn = ({ from, to }: Span, at: number): number => (to <= from ? 0 : (at - from) / (to - from));

@@ -75,7 +75,6 @@ export function aControlPoint({ name, takenAs, limits, ...rest }: PointParts): C
   };
 }
 
-/** A control point of a lot on which nothing was recorded yet. */
 export function aPoint(parts: PointParts, onLot: Partial<Omit<ControlPointOnLot, 'controlPoint'>> = {}): ControlPointOnLot {
   return {
     controlPoint: aControlPoint(parts),
