@@ -17,7 +17,6 @@ import { ShopFrame } from './shop-frame';
 
 type Open = { what: 'add' } | { what: 'check' | 'correct'; instrument: Instrument };
 
-/** Thermometers, scales and meters: when each was last right, and which is due. */
 export function InstrumentsPage() {
   const say = useSay('instruments');
   const { mayRecord } = useShop();

@@ -11,7 +11,7 @@ import { LedgerHead } from './ledger/ledger-head';
 import { VerifyLedger } from './ledger/verify-ledger';
 import { ShopFrame } from './shop-frame';
 
-/** The chain in which every record is a line: its head, its newest lines, and whether all of it still holds. */
+/** Every record is a line of this chain. */
 export function LedgerPage() {
   const say = useSay('shop');
   const { data, error, refetch } = useQuery(ask(ledgerHead, {}));

@@ -17,7 +17,6 @@ import { ShopFrame } from './shop-frame';
 
 type Open = { what: 'add' } | { what: 'own password' } | { what: 'change'; person: Person };
 
-/** Everyone with an account and what each may do; the owner makes accounts, anyone changes their own password. */
 export function PeoplePage() {
   const say = useSay('people');
   const { isOwner } = useShop();

@@ -14,7 +14,6 @@ const pages = [
 
 type ShopFrameProps = { title: (typeof pages)[number]['name']; under?: ReactNode; actions?: ReactNode; children: ReactNode };
 
-/** The pages about the shop itself, under one head. */
 export function ShopFrame({ title, under, actions, children }: ShopFrameProps) {
   const say = useSay('shop');
   const who = useSession();

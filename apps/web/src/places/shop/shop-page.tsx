@@ -8,7 +8,6 @@ import { EstablishmentFacts } from './establishment/establishment-facts';
 import { OnlyOwners } from './persons/only-owners';
 import { ShopFrame } from './shop-frame';
 
-/** The establishment as it stands on every record; its owner changes it. */
 export function ShopPage() {
   const say = useSay('shared');
   const who = useSession();

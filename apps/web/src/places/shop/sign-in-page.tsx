@@ -12,7 +12,7 @@ import { OfferDemonstration } from './demonstration/offer-demonstration';
 import { LanguageHere } from './language/language-here';
 import { SignInForm } from './sign-in/sign-in-form';
 
-/** Signing in. Where nothing has been set up yet there is nobody to sign in: that is the welcome. */
+/** Where nothing has been set up yet, nobody can sign in: the welcome opens. */
 export function SignInPage() {
   const say = useSay('sign-in');
   const { data } = useQuery(ask(firstRun, {}));

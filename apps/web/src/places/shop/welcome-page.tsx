@@ -8,7 +8,6 @@ import { OpenDemonstration } from './demonstration/open-demonstration';
 import { Doors } from './welcome/doors';
 import { SetUpShop } from './welcome/set-up-shop';
 
-/** The first page of a new Larderbook: set up a shop, or look round one that is made up. */
 export function WelcomePage() {
   const { door } = useSearch({ from: '/welcome' });
   const { data, error, refetch } = useQuery(ask(firstRun, {}));

@@ -9,7 +9,6 @@ import { MakingProgress } from './making-progress';
 import css from './demonstration.module.css';
 import { useDemonstration } from './use-demonstration';
 
-/** Everybody who works in the demonstration shop: one tap signs in as that person. */
 export function DemonstrationSignIns() {
   const say = useSay('welcome');
   const sayShared = useSay('shared');

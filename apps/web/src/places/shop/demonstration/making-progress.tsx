@@ -6,7 +6,6 @@ import { useFigures, useSay } from '../../../ui/voice';
 
 const aSecond = 1000;
 
-/** The demonstration is being made: what is going on, and how much of it is done. */
 export function MakingProgress() {
   const say = useSay('welcome');
   const { number } = useFigures();

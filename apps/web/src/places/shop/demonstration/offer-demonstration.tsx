@@ -4,7 +4,6 @@ import { Section } from '../../../ui/section';
 import { useSay } from '../../../ui/voice';
 import { DemonstrationSignIns } from './demonstration-sign-ins';
 
-/** The demonstration's sign-ins beside one's own: at once where there is nothing else, else behind one tap. */
 export function OfferDemonstration({ isAlone }: { isAlone: boolean }) {
   const say = useSay('sign-in');
   const [open, setOpen] = useState(isAlone);

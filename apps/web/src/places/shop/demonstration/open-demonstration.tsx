@@ -4,7 +4,7 @@ import { Stack } from '../../../ui/stack';
 import { useSay } from '../../../ui/voice';
 import { DemonstrationSignIns } from './demonstration-sign-ins';
 
-/** The demonstration shop: made on the first visit, then a tap away for each of its people. */
+/** Made on the first visit. */
 export function OpenDemonstration() {
   const say = useSay('welcome');
   const sayShared = useSay('shared');

@@ -3,6 +3,6 @@ import { useQuery } from '@tanstack/react-query';
 import { allOf } from '../../../api/ask';
 import { call } from '../../../api/client';
 
-/** How to sign in to the demonstration; makes it first where there is none, which takes a while. Asking twice finds the same one. */
+/** Makes the demonstration where there is none, which takes a while; asking twice finds the same one. */
 export const useDemonstration = () =>
   useQuery({ queryKey: allOf(openDemonstration), queryFn: () => call(openDemonstration, {}), staleTime: Infinity, retry: false });

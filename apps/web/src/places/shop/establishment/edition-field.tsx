@@ -11,7 +11,7 @@ type EditionFieldProps = { value: Where; error: string | undefined; onChange: (l
 
 const usual = 'usual';
 
-/** Which edition counts, where the jurisdiction has more than one: of the Food Code, the one the state has adopted. */
+/** Where a jurisdiction has more than one: of the Food Code, the one the state has adopted. */
 export function EditionField({ value: { jurisdiction, limitSet }, error, onChange }: EditionFieldProps) {
   const say = useSay('shop');
   const { data, error: failed, refetch } = useQuery({ ...ask(listLimitSets, {}), enabled: jurisdiction !== undefined });

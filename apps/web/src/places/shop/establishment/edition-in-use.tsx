@@ -5,7 +5,6 @@ import { useSay } from '../../../ui/voice';
 import { editionInUse } from './editions';
 import type { Where } from './where-fields';
 
-/** The edition in use by its title, once the sets are here. */
 export function EditionInUse({ where }: { where: Where }) {
   const say = useSay('shop');
   const { data } = useQuery(ask(listLimitSets, {}));

@@ -6,14 +6,13 @@ export type PublishedSet = Pick<
   'setId' | 'jurisdiction' | 'title' | 'edition' | 'validFrom' | 'usual'
 >;
 
-/** The editions of a jurisdiction, the newest first. */
 export const editionsOf = <T extends PublishedSet>(sets: readonly T[], jurisdiction: string): T[] =>
   sets.filter((set) => set.jurisdiction === jurisdiction).toSorted((a, b) => b.validFrom.localeCompare(a.validFrom));
 
 export const titleOf = ({ title, edition }: Pick<PublishedSet, 'title' | 'edition'>): string =>
   title.includes(edition) ? title : `${title}, ${edition}`;
 
-/** The edition a shop works by, and whether it is the usual one because none was chosen; nothing while neither is known. */
+/** `isUsual` when none was chosen; undefined while the set is unknown. */
 export function editionInUse(
   sets: readonly PublishedSet[],
   { jurisdiction, limitSet }: Where,

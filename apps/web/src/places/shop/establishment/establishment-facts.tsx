@@ -10,7 +10,6 @@ import { lotCodeExample } from './lot-code-example';
 
 const aMinute = 60_000;
 
-/** The establishment's details, with what a lot code looks like. */
 export function EstablishmentFacts({ establishment }: { establishment: EstablishmentFields }) {
   const { name, number, address, timeZone, units, paper, lotCodePattern, jurisdiction, place } = establishment;
   const say = useSay('shop');

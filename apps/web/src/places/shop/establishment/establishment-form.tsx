@@ -16,7 +16,7 @@ import { WhereFields } from './where-fields';
 
 type EstablishmentFormProps = { establishment: EstablishmentFields; onDone: () => void };
 
-/** New details of the establishment; what was recorded under the earlier ones keeps them. */
+/** What was recorded under the earlier details keeps them. */
 export function EstablishmentForm({ establishment, onDone }: EstablishmentFormProps) {
   const say = useSay('shop');
   const sayShared = useSay('shared');

@@ -11,7 +11,6 @@ import { zoneChoices } from './time-zones';
 type Habits = Pick<EstablishmentFields, 'timeZone' | 'units' | 'paper'>;
 type HabitsFieldsProps<T extends Habits> = { value: T; errors: FieldErrors; onChange: (value: T) => void };
 
-/** Time zone, units on screen and paper. */
 export function HabitsFields<T extends Habits>({ value, errors, onChange }: HabitsFieldsProps<T>) {
   const say = useSay('shop');
   const zones = useMemo(() => zoneChoices(value.timeZone), [value.timeZone]);
@@ -49,7 +48,6 @@ export function HabitsFields<T extends Habits>({ value, errors, onChange }: Habi
   );
 }
 
-/** The proof that the zone is right: what the clock on the wall shows. */
 function WallClock({ zone }: { zone: string }) {
   const say = useSay('shop');
   const time = useClock(zone).time(useNow(5_000));

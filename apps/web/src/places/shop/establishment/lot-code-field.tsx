@@ -8,7 +8,7 @@ type LotCodeFieldProps = { zone: string; value: string; error?: string; onChange
 
 const aMinute = 60_000;
 
-/** The pattern of lot codes, with the codes it would give today while it is being written. */
+/** Shows the codes the pattern would give today. */
 export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps) {
   const say = useSay('shop');
   const example = lotCodeExample(value, wallTime(useNow(aMinute), zone).slice(0, 10));

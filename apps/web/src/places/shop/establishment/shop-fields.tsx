@@ -8,7 +8,6 @@ import { useSay } from '../../../ui/voice';
 type Named = Pick<EstablishmentFields, 'name' | 'number' | 'address'>;
 type ShopFieldsProps<T extends Named> = { value: T; errors: FieldErrors; onChange: (value: T) => void };
 
-/** Name, number and address of the establishment. */
 export function ShopFields<T extends Named>({ value, errors, onChange }: ShopFieldsProps<T>) {
   const say = useSay('shop');
   return (

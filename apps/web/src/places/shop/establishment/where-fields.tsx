@@ -11,7 +11,6 @@ type WhereFieldsProps<T extends Where> = { value: T; errors: FieldErrors; onChan
 
 const notSaid = 'not said';
 
-/** Whose published limits count, and where within it some are told apart. Moving takes the place and edition along. */
 export function WhereFields<T extends Where>({ value, errors, onChange }: WhereFieldsProps<T>) {
   const say = useSay('shop');
   const { sayName } = useLimits();

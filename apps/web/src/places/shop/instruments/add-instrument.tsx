@@ -12,7 +12,7 @@ import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
 import { instrumentFields, unitsOf, usualInstrument, usualTolerance, type InstrumentDraft } from './instrument-draft';
 
-/** A thermometer, a scale or a meter; it counts as overdue until its first check. */
+/** It counts as overdue until its first check. */
 export function AddInstrument({ onClose }: { onClose: () => void }) {
   const say = useSay('instruments');
   const { units } = useShop();

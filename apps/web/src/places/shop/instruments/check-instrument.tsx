@@ -15,7 +15,7 @@ import { CheckSaved } from './check-saved';
 import { FailedCheck } from './failed-check';
 import { knownBy, KnownValue } from './known-value';
 
-/** A check of an instrument against a known value: one number, judged at once; one that failed asks what was done with it. */
+/** A check that failed asks what was done with the instrument. */
 export function CheckInstrument({ instrument, onClose }: { instrument: Instrument; onClose: () => void }) {
   const say = useSay('instruments');
   const { instrumentId, name, unit, tolerance } = instrument;

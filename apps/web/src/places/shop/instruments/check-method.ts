@@ -7,10 +7,8 @@ export type CheckMethod = InputOf<typeof recordCalibration>['method'];
 
 const checkMethods = ['ice point', 'boiling point', 'reference instrument', 'test weight'] as const satisfies CheckMethod[];
 
-/** How an instrument was checked; a newer server may know other ways. */
 export const knownMethod = (method: string): CheckMethod | undefined => checkMethods.find((each) => each === method);
 
-/** The ways to check an instrument, the usual one first. */
 export function methodsFor({ kind }: Pick<Instrument, 'kind'>): CheckMethod[] {
   if (kind === 'thermometer') return ['ice point', 'boiling point', 'reference instrument'];
   return kind === 'scale' ? ['test weight', 'reference instrument'] : ['reference instrument'];
@@ -18,7 +16,9 @@ export function methodsFor({ kind }: Pick<Instrument, 'kind'>): CheckMethod[] {
 
 export const isTemperature = (unit: string): unit is TemperatureUnit => unit === '°C' || unit === '°F';
 
-/** What a thermometer should read at the ice point, or in boiling water so many metres above the sea. Undefined when it has to be read off a standard. */
+/**
+ * At the ice point, or in boiling water so many metres above the sea; undefined when it has to be read off a standard.
+ */
 export function shouldRead(method: CheckMethod, unit: string, metres?: number): number | undefined {
   if (!isTemperature(unit)) return undefined;
   if (method === 'ice point') return Number(decimalText(icePoint(unit).hundredths, 2));
@@ -30,7 +30,10 @@ export function shouldRead(method: CheckMethod, unit: string, metres?: number): 
 const decimalsOf: Record<string, number> = { '°C': 1, '°F': 1, g: 2, oz: 3, kg: 3, lb: 3, pH: 2 };
 const least: Record<string, number> = { '°C': 5, '°F': 10, pH: 1 };
 
-/** What an instrument may well show at a known value, right or wrong: beyond it the person is asked. Common practice, no source. */
+/**
+ * What an instrument may show at a known value, right or wrong; beyond it the person is asked. Common practice, no
+ * source.
+ */
 export function usualShown({ unit, tolerance }: Pick<Instrument, 'unit' | 'tolerance'>, expected: number): UnitChoice {
   const decimals = decimalsOf[unit] ?? 2;
   const around = Math.max(5 * tolerance, least[unit] ?? expected * 0.1);

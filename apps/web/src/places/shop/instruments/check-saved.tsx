@@ -5,7 +5,6 @@ import { useSay } from '../../../ui/voice';
 
 type CheckSavedProps = { name: string; state: 'sent' | 'kept'; verdict: SaidVerdict; onClose: () => void };
 
-/** What became of a check, and how it came out. */
 export function CheckSaved({ name, state, verdict, onClose }: CheckSavedProps) {
   const say = useSay('instruments');
   const sayShared = useSay('shared');

@@ -16,7 +16,7 @@ import type { CheckMethod, Instrument } from './check-method';
 
 type Check = NonNullable<Instrument['lastCheck']>;
 
-/** The last check of an instrument as it really was, or voided; what was measured since then is flagged anew. */
+/** What was measured since the check is flagged anew. */
 export function CorrectCheck({ instrument, check, onClose }: { instrument: Instrument; check: Check; onClose: () => void }) {
   const say = useSay('instruments');
   const sayShared = useSay('shared');

@@ -7,7 +7,7 @@ export type Due = { state: State; word: string; margin?: string };
 
 const dayMs = 86_400_000;
 
-/** When an instrument is due for its check. One whose last check failed is due until a good one. `now` epoch ms. */
+/** One whose last check failed is due until a good one. `now` is epoch ms. */
 export function dueOf(
   { lastCheck, checkEveryDays, overdue }: Pick<Instrument, 'lastCheck' | 'checkEveryDays' | 'overdue'>,
   now: number,

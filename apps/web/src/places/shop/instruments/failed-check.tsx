@@ -19,7 +19,6 @@ type FailedCheckProps = {
   onClose: () => void;
 };
 
-/** A check that failed is saved with what was done with the instrument, or read again. */
 export function FailedCheck({ name, verdict, action, saving, onAction, onSave, onReadAgain, onClose }: FailedCheckProps) {
   const say = useSay('instruments');
   const sayShared = useSay('shared');

@@ -19,7 +19,6 @@ type InstrumentTableProps = {
 
 const aMinute = 60_000;
 
-/** Each instrument with what it may be off by, its last check, and when the next is due; those that are due come first. */
 export function InstrumentTable({ instruments, onCheck, onCorrect }: InstrumentTableProps) {
   const say = useSay('instruments');
   const sayShared = useSay('shared');

@@ -8,15 +8,13 @@ import { Stack } from '../../../ui/stack';
 import { useSay } from '../../../ui/voice';
 import { methodsFor, shouldRead, type CheckMethod, type Instrument } from './check-method';
 
-/** Against what an instrument is checked, and what it should read there once that is known. */
+/** `expected` is absent until it is known. */
 export type Known = { method: CheckMethod; expected?: number };
 
-/** A way of checking as it starts: what the ice point should read is known before anybody says. */
 export const knownBy = (method: CheckMethod, unit: string): Known => ({ method, expected: shouldRead(method, unit) });
 
 type KnownValueProps = { instrument: Instrument; known: Known; onChange: (known: Known) => void };
 
-/** Asks against what an instrument is checked, and what it should therefore read. */
 export function KnownValue({ instrument, known: { method, expected }, onChange }: KnownValueProps) {
   const say = useSay('instruments');
   const methods = methodsFor(instrument);
@@ -68,7 +66,10 @@ function Standard({
 
 const metresPerFoot = 0.3048;
 
-/** Water boils lower the higher the shop stands (IAPWS-IF97 and the US Standard Atmosphere 1976); weather moves it by about a degree. */
+/**
+ * Water boils lower the higher the shop stands (IAPWS-IF97 and the US Standard Atmosphere 1976); weather moves it by
+ * about a degree.
+ */
 function Height({
   unit,
   expected,

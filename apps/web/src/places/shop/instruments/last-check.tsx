@@ -8,7 +8,6 @@ import css from './instruments.module.css';
 
 type LastCheckProps = { instrument: Pick<Instrument, 'lastCheck' | 'corrections'>; zone: string };
 
-/** The check that counts, with what was corrected or voided before it. */
 export function LastCheck({ instrument: { lastCheck, corrections }, zone }: LastCheckProps) {
   const say = useSay('instruments');
   const { tell } = useTell();

@@ -11,7 +11,7 @@ type LanguageFieldProps = {
   onChange: (language: Language) => void;
 };
 
-/** One of the languages. Each is named in itself: who cannot read the present one finds their own. */
+/** Each language is named in itself: who cannot read the present one finds their own. */
 export function LanguageField({ placeholder, ...rest }: LanguageFieldProps) {
   return <SelectField placeholder={placeholder ?? rest.label} choices={choices} {...rest} />;
 }

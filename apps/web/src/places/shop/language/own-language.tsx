@@ -7,7 +7,7 @@ import { Stack } from '../../../ui/stack';
 import { useSay } from '../../../ui/voice';
 import { LanguageField } from './language-field';
 
-/** In which language the person signed in is spoken to, on every device. */
+/** For the person signed in, on every device. */
 export function OwnLanguage() {
   const say = useSay('language');
   const queries = useQueryClient();

@@ -7,7 +7,6 @@ import { useSay } from '../../../ui/voice';
 import css from './ledger.module.css';
 import { kindOf } from './record-kinds';
 
-/** The newest lines of the chain, the last one first. */
 export function LatestEntries({ entries }: { entries: ReplyOf<typeof ledgerHead>['latest'] }) {
   const say = useSay('shop');
   const { zone } = useShop();

@@ -1,4 +1,3 @@
-/** What the ledger calls each kind of record. */
 const kinds = [
   ...(['reading', 'clarification', 'stage-end', 'instrument', 'calibration', 'lot', 'input', 'weighing', 'removal'] as const),
   ...(['supplier', 'item', 'receipt', 'packing', 'customer', 'shipment', 'void'] as const),
@@ -7,5 +6,5 @@ const kinds = [
   ...(['establishment', 'establishment details', 'person', 'role grant', 'password change', 'password reset'] as const),
 ] as const;
 
-/** The kind by a word there is a name for; a newer server may know others. */
+/** A newer server may know other kinds. */
 export const kindOf = (kind: string): (typeof kinds)[number] | 'other' => kinds.find((each) => each === kind) ?? 'other';

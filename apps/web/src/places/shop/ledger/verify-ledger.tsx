@@ -7,7 +7,7 @@ import { Row, Stack } from '../../../ui/stack';
 import { Status } from '../../../ui/status';
 import { useFigures, useSay, useSpoken } from '../../../ui/voice';
 
-/** Recomputes the whole chain and every record's digest, and says where it breaks first. */
+/** Recomputes the whole chain and every record's digest. */
 export function VerifyLedger() {
   const say = useSay('shop');
   const { send, busy, problem, reply } = useSend(verifyLedger);

@@ -9,7 +9,7 @@ import { suggestUserName } from './suggest-user-name';
 type Account = { name: string; userName: string; password: string };
 type AccountFieldsProps = { value: Account; errors: FieldErrors; onChange: (value: Account) => void; isMine?: boolean };
 
-/** Name, user name and first password of an account; the user name follows the name until it is changed by hand. */
+/** The user name follows the name until it is changed by hand. */
 export function AccountFields({ value, errors, onChange, isMine = false }: AccountFieldsProps) {
   const say = useSay('people');
   const [follows, setFollows] = useState(value.userName === '' || value.userName === suggestUserName(value.name));

@@ -9,7 +9,6 @@ import { useSay } from '../../../ui/voice';
 import { AccountFields } from './account-fields';
 import { RolesField } from './roles-field';
 
-/** The owner makes an account and tells the person its first password. */
 export function AddPerson({ onClose }: { onClose: () => void }) {
   const say = useSay('people');
   const [personId] = useState(newId);

@@ -6,7 +6,6 @@ import { ChangeRoles } from './change-roles';
 import type { Person } from './person-table';
 import { ResetPassword } from './reset-password';
 
-/** What an owner can do about one account: roles, a new password, and that the person has left. */
 export function ChangePerson({ person, onClose }: { person: Person; onClose: () => void }) {
   const say = useSay('people');
   return (

@@ -12,7 +12,7 @@ import type { Person } from './person-table';
 import { RolesField } from './roles-field';
 import { useRoleNames } from './use-role-names';
 
-/** From now on this person may do this and no more; what they recorded stays under their name. Without any role they have left. */
+/** What a person recorded stays under their name; without any role they have left. */
 export function ChangeRoles({ person: { personId, name, roles: before }, onDone }: { person: Person; onDone: () => void }) {
   const say = useSay('people');
   const sayShared = useSay('shared');

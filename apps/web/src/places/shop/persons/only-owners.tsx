@@ -9,7 +9,7 @@ const codes = {
   add: ['only-owner-adds', 'ask-owner-to-add'],
 } as const;
 
-/** Tells whoever is no owner why there is no button, and whom to ask. Nothing for an owner. */
+/** Tells whoever is no owner whom to ask. */
 export function OnlyOwners({ may }: { may: keyof typeof codes }) {
   const say = useSay('people');
   const { isOwner } = useShop();

@@ -7,7 +7,7 @@ import { FormDialog } from '../../../ui/form-dialog';
 import { PasswordField } from '../../../ui/password-field';
 import { useSay } from '../../../ui/voice';
 
-/** One's own password: the present one proves who is at the tablet. */
+/** The present password proves who is at the tablet. */
 export function OwnPassword({ onClose }: { onClose: () => void }) {
   const say = useSay('people');
   const [current, setCurrent] = useState('');

@@ -11,7 +11,7 @@ export type Person = ReplyOf<typeof listPeople>['people'][number];
 
 type PersonTableProps = { people: Person[]; onChange?: (person: Person) => void };
 
-/** Those who work here first; those who have left stay in the list, because their records do. */
+/** Those who have left stay in the list, because their records do. */
 export function PersonTable({ people, onChange }: PersonTableProps) {
   const say = useSay('people');
   const sayShared = useSay('shared');

@@ -6,7 +6,6 @@ import { useSay } from '../../../ui/voice';
 
 type RolesFieldProps = { roles: Role[]; error?: string; onChange: (roles: Role[]) => void };
 
-/** What a person may do, each role with what it is for. */
 export function RolesField({ roles, error, onChange }: RolesFieldProps) {
   const say = useSay('people');
   const sayShared = useSay('shared');

@@ -2,7 +2,7 @@ import type { Role } from '@larderbook/contracts';
 import { codeOf } from '@larderbook/messages';
 import { useSay } from '../../../ui/voice';
 
-/** Says the roles of a person: "Owner, Reviewer"; whoever has none has left. */
+/** "Owner, Reviewer"; whoever has no role has left. */
 export function useRoleNames(): (roles: readonly Role[]) => string {
   const say = useSay('people');
   const sayShared = useSay('shared');

@@ -10,7 +10,7 @@ import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
 import { useSignIn } from './use-sign-in';
 
-/** User name and password; what is wrong is said in a sentence, never which of the two. */
+/** A refusal never says which of the two is wrong. */
 export function SignInForm() {
   const [userName, setUserName] = useState('');
   const [password, setPassword] = useState('');

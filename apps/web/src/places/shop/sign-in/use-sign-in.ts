@@ -5,7 +5,6 @@ import { enter } from '../../../api/session';
 import { useSend } from '../../../api/use-send';
 import { whereTo } from './where-to';
 
-/** Signs in and goes on to the page that was asked for. */
 export function useSignIn() {
   const queries = useQueryClient();
   const navigate = useNavigate();

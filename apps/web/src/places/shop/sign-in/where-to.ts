@@ -1,4 +1,4 @@
-/** Where to go after signing in: a page of our own that was asked for, or Today. Never another site, never a door. */
+/** A page of our own that was asked for, or Today; never another site, sign-in or welcome. */
 export function whereTo(asked: string | undefined): string {
   if (asked === undefined || !/^\/(?![/\\])/.test(asked)) return '/';
   return /^\/(sign-in|welcome)\b/.test(asked) ? '/' : asked;

@@ -6,7 +6,6 @@ import css from './doors.module.css';
 
 type DoorsProps = { hasShop: boolean };
 
-/** Two doors: one's own shop, or the demonstration. */
 export function Doors({ hasShop }: DoorsProps) {
   const say = useSay('welcome');
   return (

@@ -2,7 +2,6 @@ import { establishmentFields, setUpShop, type EstablishmentFields } from '@larde
 import { check, type FieldErrors } from '../../../api/check';
 import { deviceZone, usualHabits } from '../establishment/time-zones';
 
-/** What is being written down while a shop is set up. */
 export type SetUpDraft = {
   establishment: EstablishmentFields;
   owner: { name: string; userName: string; password: string };
@@ -22,14 +21,12 @@ const ofShop = establishmentFields.pick({ name: true, number: true, address: tru
 const ofHabits = establishmentFields.pick({ timeZone: true, units: true, paper: true });
 const ofOwner = setUpShop.body.shape.owner.pick({ name: true, userName: true, password: true });
 
-/** What is wrong on one step, by the contract; empty when the next may come. */
 export function stepErrors(step: SetUpStep, { establishment, owner }: SetUpDraft): FieldErrors {
   if (step === 'shop') return check(ofShop, establishment).errors ?? {};
   if (step === 'habits') return check(ofHabits, establishment).errors ?? {};
   return step === 'owner' ? (check(ofOwner, owner).errors ?? {}) : {};
 }
 
-/** The step on which something the server refused is put right. */
 export function stepOf(errors: FieldErrors, code: string | undefined): SetUpStep | undefined {
   if (code === 'user-name-taken' || Object.keys(errors).some((field) => field.startsWith('owner'))) return 'owner';
   const [field] = Object.keys(errors).filter((each) => each.startsWith('establishment.'));

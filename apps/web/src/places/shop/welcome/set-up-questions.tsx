@@ -14,7 +14,6 @@ import type { SetUpDraft, SetUpStep } from './set-up-draft';
 
 type SetUpQuestionProps = { step: SetUpStep; draft: SetUpDraft; errors: FieldErrors; onChange: (draft: SetUpDraft) => void };
 
-/** What one step of setting up asks. */
 export function SetUpQuestion({ step, draft, errors, onChange }: SetUpQuestionProps) {
   const ofShop = (establishment: SetUpDraft['establishment']) => onChange({ ...draft, establishment });
   if (step === 'shop') return <ShopQuestion value={draft.establishment} errors={errors} onChange={ofShop} />;

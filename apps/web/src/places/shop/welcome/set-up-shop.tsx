@@ -20,7 +20,6 @@ import { useSay } from '../../../ui/voice';
 import { emptyDraft, setUpSteps, stepErrors, stepOf, type SetUpStep } from './set-up-draft';
 import { SetUpQuestion } from './set-up-questions';
 
-/** A shop is set up: one group of questions a screen, then it opens with its owner signed in. */
 export function SetUpShop() {
   const say = useSay('welcome');
   const sayShared = useSay('shared');
