@@ -8,7 +8,6 @@ import { CalculateBatch } from './batch/calculate-batch';
 import { WithProduct } from './with-product';
 import { useSay } from '../../ui/voice';
 
-/** A batch calculated by the latest formula of a product. */
 export function BatchPage() {
   const say = useSay('batches');
   const { productId } = useParams({ from: '/products/$productId/batch' });

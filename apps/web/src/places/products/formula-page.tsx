@@ -15,7 +15,6 @@ import { useShop } from '../../api/use-shop';
 import { WithProduct } from './with-product';
 import { useSay } from '../../ui/voice';
 
-/** Writing the next version of a product’s formula. */
 export function FormulaPage() {
   const say = useSay('formulas');
   const { productId } = useParams({ from: '/products/$productId/formula' });

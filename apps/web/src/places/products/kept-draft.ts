@@ -8,13 +8,13 @@ const listeners = new Set<() => void>();
 
 type Kept<D> = {
   draft: D | undefined;
-  /** Keeps it on this device, or forgets it when there is none. */
+  /** Forgets the draft when it is undefined. */
   keep: (draft: D | undefined) => void;
 };
 
 /**
- * Something half written, kept on this device until it is saved or thrown away: a long form outlives a closed tablet.
- * What an older version kept in another shape is passed over.
+ * A draft is kept on this device until it is saved or thrown away, so that it outlives a closed tablet. A draft of an
+ * older shape is passed over.
  */
 export function useKeptDraft<S extends z.ZodType>(schema: S, name: string): Kept<z.output<S>> {
   const say = useSay('products');
@@ -28,7 +28,7 @@ function listen(listener: () => void) {
   return () => void listeners.delete(listener);
 }
 
-/** Read from the device once; from then on the draft in hand counts, with every blank as it was typed. */
+/** Read from the device once; from then on the draft in memory counts, with every blank as typed. */
 function draftOf<S extends z.ZodType>(schema: S, key: string): z.output<S> | undefined {
   if (!drafts.has(key)) drafts.set(key, read(schema, key));
   return drafts.get(key) as z.output<S> | undefined;

@@ -3,7 +3,6 @@ import { useSay } from '../../ui/voice';
 
 export type LineHandsProps = { called: string; onMove: (by: -1 | 1) => void; onRemove?: () => void };
 
-/** What can be done with one line of a list: up, down, away. */
 export function LineHands({ called, onMove, onRemove }: LineHandsProps) {
   const sayShared = useSay('shared');
   const say = useSay('products');

@@ -2,7 +2,7 @@ import { NoConnection } from '../../api/api-problem';
 import { Problem } from '../../ui/problem';
 import { useSay } from '../../ui/voice';
 
-/** Why something was not written into the book. What is planned does not wait in the outbox: it is saved again. */
+/** What is planned does not wait in the outbox: it is saved again. */
 export function NotSaved({ error }: { error: unknown }) {
   const say = useSay('products');
   if (!error) return null;

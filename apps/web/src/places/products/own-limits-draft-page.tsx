@@ -12,7 +12,6 @@ import { useOwnDraft } from './own-limits/own-draft';
 import { useShop } from '../../api/use-shop';
 import { useSay } from '../../ui/voice';
 
-/** Writing an edition of limits of one's own; kept on this device until it is saved. */
 export function OwnLimitsDraftPage() {
   const say = useSay('own-limits');
   const { isOwner, zone } = useShop();

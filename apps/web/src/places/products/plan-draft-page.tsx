@@ -18,7 +18,6 @@ import { WithDraft, type Drafting } from './drafting/with-draft';
 import { WithProduct } from './with-product';
 import { useSay } from '../../ui/voice';
 
-/** Writing the next version of a plan: its head, its flow diagram and, from there, every step and control point. */
 export function PlanDraftPage() {
   const say = useSay('plan-drafts');
   const { productId } = useParams({ from: '/products/$productId/plan' });

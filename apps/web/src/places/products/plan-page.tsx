@@ -6,7 +6,6 @@ import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
 import { PlanView } from './document/plan-view';
 
-/** One version of a plan. */
 export function PlanPage() {
   const { planId } = useParams({ from: '/plans/$planId' });
   const { data: plan, error, refetch } = useQuery(ask(showPlan, { planId }));

@@ -4,7 +4,6 @@ import { PointView } from './drafting/point-view';
 import { WithDraft } from './drafting/with-draft';
 import { useSay } from '../../ui/voice';
 
-/** One control point of the plan being written. */
 export function PlanPointPage() {
   const say = useSay('plan-drafts');
   const { productId, controlPointId } = useParams({ from: '/products/$productId/plan/points/$controlPointId' });

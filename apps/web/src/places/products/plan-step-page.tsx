@@ -4,7 +4,6 @@ import { StepView } from './drafting/step-view';
 import { WithDraft } from './drafting/with-draft';
 import { useSay } from '../../ui/voice';
 
-/** One step of the plan being written. */
 export function PlanStepPage() {
   const say = useSay('plan-drafts');
   const { productId, stepId } = useParams({ from: '/products/$productId/plan/steps/$stepId' });

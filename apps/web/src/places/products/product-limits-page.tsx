@@ -14,7 +14,6 @@ import { BackToProduct } from './back-to-product';
 import { WithProduct } from './with-product';
 import { useSay } from '../../ui/voice';
 
-/** The published limits that apply to a product, each explained, beside what its plan does about it. */
 export function ProductLimitsPage() {
   const say = useSay('product-limits');
   const { productId } = useParams({ from: '/products/$productId/limits' });

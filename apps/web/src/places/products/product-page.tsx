@@ -17,7 +17,6 @@ import { WithProduct } from './with-product';
 import { useSay } from '../../ui/voice';
 import { codeOf } from '@larderbook/messages';
 
-/** One product: what it is, by which formula it is weighed and by which plan it is judged. */
 export function ProductPage() {
   const say = useSay('products');
   const sayLimits = useSay('limits');

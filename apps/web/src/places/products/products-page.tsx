@@ -15,7 +15,6 @@ import { ProductsList } from './described/products-list';
 import { useShop } from '../../api/use-shop';
 import { useSay } from '../../ui/voice';
 
-/** Every product with the formula and the plan its next lot is made by. */
 export function ProductsPage() {
   const say = useSay('products');
   const { isOwner } = useShop();

@@ -7,7 +7,7 @@ import { PageProblem } from '../../ui/page-problem';
 
 type WithProductProps = { productId: string; children: (product: Product, planInForce: PlanContent | undefined) => ReactNode };
 
-/** The product a page is about, with the plan in force; until both are here, what is fetched or what went wrong. */
+/** Waits for the product and its plan in force. */
 export function WithProduct({ productId, children }: WithProductProps) {
   const product = useQuery(ask(showProduct, { productId }));
   const planId = product.data?.plans.find(({ inForce }) => inForce)?.planId;

@@ -7,7 +7,6 @@ import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { editionWords } from './edition-words';
 
-/** What the limits were chosen by, and what to know of the edition in use. */
 export function Basis({ limits }: { limits: ProductLimits }) {
   const say = useSay('product-limits');
   const told = useLimits();

@@ -1,7 +1,6 @@
 import type { LimitThatApplies } from '@larderbook/contracts';
 import type { Purpose } from '@larderbook/haccp';
 
-/** Limits under what they are about, in the order they come. */
 export function byPurpose(limits: readonly LimitThatApplies[]): [purpose: Purpose, limits: LimitThatApplies[]][] {
   const groups = new Map<Purpose, LimitThatApplies[]>();
   for (const limit of limits) groups.set(limit.purpose, [...(groups.get(limit.purpose) ?? []), limit]);

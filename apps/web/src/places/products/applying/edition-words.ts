@@ -3,6 +3,5 @@ import type { SayOf } from '@larderbook/messages';
 
 type SetOf = NonNullable<ProductLimits['set']>;
 
-/** A set with its edition, said once. */
 export const editionWords = ({ title, edition }: Pick<SetOf, 'title' | 'edition'>, say: SayOf<'product-limits'>): string =>
   title.includes(edition) ? title : say('edition-of', { title, edition });

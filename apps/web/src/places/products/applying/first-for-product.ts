@@ -13,11 +13,10 @@ export type Offered = {
 type Given = {
   limits: readonly LimitThatApplies[];
   published: readonly Published[];
-  /** Kinds that can be judged from what is recorded at the control point. */
+  /** Kinds that what is recorded at the control point can judge. */
   kinds: readonly CriticalLimit['kind'][];
 };
 
-/** The published limits to choose from: those of the product in their own order, then all the others, none twice. */
 export function firstForProduct({ limits, published, kinds }: Given): { own: Offered[]; others: Offered[] } {
   const own = limits.flatMap(({ rowId, title, limit, alsoNeeds, ended }): Offered[] =>
     limit && !ended && kinds.includes(limit.kind) ? [{ key: rowId, title, limit, alsoNeeds }] : [],

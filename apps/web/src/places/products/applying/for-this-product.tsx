@@ -5,7 +5,7 @@ import { codeOf } from '@larderbook/messages';
 
 type ForThisProductProps = { limits: ProductLimits; count: number };
 
-/** Over the limits that are offered first: by which class and edition they were found, or why there are none. */
+/** Tells by which class and edition the limits were found, or why there are none. */
 export function ForThisProduct({ limits: { productClass, jurisdiction, set }, count }: ForThisProductProps) {
   const say = useSay('product-limits');
   const sayLimits = useSay('limits');

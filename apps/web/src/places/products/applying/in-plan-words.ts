@@ -5,7 +5,7 @@ import type { State } from '../../../ui/status';
 type Said = { state: State; word: string; margin?: string };
 type InPlan = LimitThatApplies['inPlan'];
 
-/** What the plan does about a limit. Only the very figure counts as judged; nothing here is a verdict on a lot. */
+/** Only the very figure counts as judged; nothing here is a verdict on a lot. */
 export function inPlanWords({ kind, at, from }: InPlan, plan: ProductLimits['plan'], say: SayOf<'product-limits'>): Said | undefined {
   if (kind === 'not at a step') return { state: 'undetermined', word: say('no-step'), margin: say('show-it-by') };
   if (kind === 'no plan' || !plan) return undefined;

@@ -8,7 +8,6 @@ import { codeOf } from '@larderbook/messages';
 
 type LimitLineProps = { limit: LimitThatApplies; plan: ProductLimits['plan'] };
 
-/** One limit: what is printed, why it applies, where it stands, what it also needs, and what the plan does about it. */
 export function LimitLine({ limit, plan }: LimitLineProps) {
   const say = useSay('product-limits');
   const { title, says, isForClass, alsoNeeds, force, known, source, note, ended, inPlan } = limit;

@@ -10,7 +10,6 @@ import { shownWhen, showing, type Showing } from './showing';
 import { useSay } from '../../../ui/voice';
 import { codeOf } from '@larderbook/messages';
 
-/** Every limit under what it is about; those that the plan judges, or does not, by themselves where there is a plan. */
 export function LimitsList({ limits: { limits, plan } }: { limits: ProductLimits }) {
   const say = useSay('product-limits');
   const [chosen, choose] = useState<Showing>('all');

@@ -1,2 +1,2 @@
-/** What else has to hold, in one line without its last stop. */
+/** Without the last full stop. */
 export const needsWords = (needs: readonly string[]): string => needs.map((need) => need.replace(/\.$/, '')).join('; ');

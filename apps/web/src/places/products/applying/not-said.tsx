@@ -9,7 +9,6 @@ import { useSay } from '../../../ui/voice';
 
 type NotSaidProps = { product: Product; limits: ProductLimits };
 
-/** Which of class, jurisdiction and edition is still to be said, and the way to say it. Nothing when all are. */
 export function NotSaid({ product, limits: { productClass, jurisdiction, set } }: NotSaidProps) {
   const say = useSay('product-limits');
   const { isOwner } = useShop();

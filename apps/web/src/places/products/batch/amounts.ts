@@ -9,18 +9,18 @@ export const ownFigure = (grams: number, heavy: MassUnit, light: MassUnit): Quan
 export const inGrams = (grams: number, inward: Rounding = 'nearest'): Quantity =>
   figure(grams, 'g', grams < 1000 || inward !== 'nearest' ? 1 : 0, inward);
 
-/** A weight in the shop's own heavy unit: kilograms, or pounds and ounces. */
+/** Kilograms, or pounds and ounces. */
 export const inHeavy = (grams: number, heavy: MassUnit, inward: Rounding = 'nearest'): Quantity[] =>
   heavy === 'lb' ? poundsAndOunces(grams, inward) : [figure(grams, 'kg', 3, inward)];
 
-/** As it is weighed in the kitchen: grams, and beyond a pound or a kilogram the shop's own unit, which is as much. */
+/** As weighed in the kitchen: grams, and from a pound or a kilogram on the same in the shop's own unit. */
 export const toWeighIn = (grams: number, heavy: MassUnit, inward: Rounding = 'nearest'): Quantity[][] =>
   grams < gramsIn[heavy] ? [[inGrams(grams, inward)]] : [[inGrams(grams, inward)], inHeavy(grams, heavy, inward)];
 
-/** The least or most allowed in grams, rounded inward to the tenth so that neither is passed by reading it. */
+/** Rounded inward to a tenth of a gram, so that neither bound is passed by reading it. */
 export const allowedFigure = (grams: number, rounding: Rounding): Quantity => figure(grams, 'g', 1, rounding);
 
-/** A pound and more in pounds and ounces, as a butcher's scale shows it; less than a pound in ounces. */
+/** As a butcher's scale shows it; less than a pound in ounces. */
 function poundsAndOunces(grams: number, inward: Rounding): Quantity[] {
   const pounds = Math.floor(grams / gramsIn.lb);
   const ounces = figure(grams - pounds * gramsIn.lb, 'oz', 2, inward);
@@ -28,6 +28,6 @@ function poundsAndOunces(grams: number, inward: Rounding): Quantity[] {
   return pounds > 0 && ounces.value === '0' ? whole : [...whole, ounces];
 }
 
-/** Grams as the book answers them: a number of at most a few decimals. */
+/** The server answers grams with at most a few decimals. */
 const figure = (grams: number, unit: MassUnit, decimals = unit === 'g' ? 1 : 2, rounding: Rounding = 'nearest'): Quantity =>
   roundedMass(massFromGrams(grams.toFixed(9)), unit, decimals, rounding);

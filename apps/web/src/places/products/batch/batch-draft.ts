@@ -7,7 +7,6 @@ import type { Say, WordsOf } from '@larderbook/messages';
 
 type Asked = z.output<typeof planBatch.body>;
 
-/** What a batch is calculated from, as typed. */
 export type BatchDraft = {
   from: 'meat' | 'packages';
   trimmed: string;
@@ -17,7 +16,6 @@ export type BatchDraft = {
   netUnit: MassUnit;
 };
 
-/** What is asked of the book, or what is wrong with which field. */
 export function checkBatch(draft: BatchDraft, say: Say<WordsOf<'batches'>>): { value?: Asked; errors?: Record<string, string> } {
   const [trimmed, net, packages] = [numberOf(draft.trimmed), numberOf(draft.net), numberOf(draft.packages)];
   const missing = {

@@ -15,7 +15,6 @@ type BatchFormProps = {
   onChange: (draft: BatchDraft) => void;
 };
 
-/** From the meat that is there, or back from the packages that are wanted. */
 export function BatchForm({ draft, yieldPercent, errors, onChange }: BatchFormProps) {
   const say = useSay('batches');
   return (

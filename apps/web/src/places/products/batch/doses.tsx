@@ -22,7 +22,6 @@ const steps: EnteredMass[] = [
 
 const keyOf = ({ value, unit }: EnteredMass) => `${value} ${unit}`;
 
-/** The curing ingredients: how much at least and at most, and what the steps of the scale do to it. */
 export function Doses({ batch }: { batch: Batch }) {
   const say = useSay('batches');
   const { quantity } = useFigures();

@@ -13,7 +13,7 @@ import { useSay, useFigures } from '../../../ui/voice';
 
 type KitchenSheetProps = { batch: Batch; product: string; formula: number; at: number };
 
-/** The weighing sheet on paper, one page: what to weigh, between what, and room to write what was weighed, and by whom. */
+/** One page, with room to write what was weighed and by whom. */
 export function KitchenSheet({ batch, product, formula, at }: KitchenSheetProps) {
   const say = useSay('batches');
   const { establishment, zone, heavy, light } = useShop();

@@ -1,20 +1,20 @@
 import { divide, roundedMass, massFromGrams, massOf, type EnteredMass, type Quantity } from '@larderbook/haccp';
 
-/** A curing ingredient of a batch, in grams: what is aimed at, and what is allowed at least and at most. */
+/** Grams aimed at, and the least and most allowed. */
 export type Dose = { grams: number; ppm: number; minGrams?: number; maxGrams?: number };
 
-/** What a scale can tell of a dose. Weights in femtograms. */
+/** What a scale can tell of a dose, in femtograms. */
 export type OnTheScale = {
-  /** The reading nearest to the target, inside what is surely allowed where there is such; and what may really lie there. */
+  /** The reading nearest to the target, inside `sure` where there is such; `really` is what may lie there. */
   reading: bigint;
   really: { least: bigint; most: bigint };
-  /** Readings that are surely allowed, however the scale rounded; none when it is too coarse for so little. */
+  /** Readings that are surely allowed, however the scale rounded; absent when it is too coarse. */
   sure?: { from: bigint; to: bigint };
 };
 
 /**
- * A scale that shows steps of `step` rounds to the nearest: what lies on it may be half a step less or more than it
- * reads. This is the rounding alone; the error of the scale itself comes on top of it.
+ * What lies on a scale may be half a `step` less or more than it reads. This is the rounding alone; the scale's own
+ * error comes on top.
  */
 export function onTheScale({ grams, minGrams, maxGrams }: Dose, step: EnteredMass): OnTheScale {
   const width = massOf(step);
@@ -34,7 +34,6 @@ export function onTheScale({ grams, minGrams, maxGrams }: Dose, step: EnteredMas
 const within = (reading: bigint, { from, to }: { from: bigint; to: bigint }): bigint =>
   reading < from ? from : reading > to ? to : reading;
 
-/** The ppm that another weight of the same ingredient would give, rounded up to the hundredth. */
 export function ppmOf(mass: bigint, { grams, ppm }: Dose): number {
   const target = exactly(grams);
   const hundredths = BigInt(Math.ceil(ppm * 100));
@@ -47,5 +46,5 @@ export const gramsFigure = (mass: bigint): Quantity => roundedMass(mass, 'g', 3)
 /** As the scale itself shows it. */
 export const readingFigure = (reading: bigint, { unit }: EnteredMass): Quantity => roundedMass(reading, unit, 3);
 
-/** Grams as the book answers them: a number of at most a few decimals. */
+/** The server answers grams with at most a few decimals. */
 const exactly = (grams: number): bigint => massFromGrams(grams.toFixed(9));

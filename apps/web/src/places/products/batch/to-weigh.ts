@@ -4,7 +4,7 @@ import type { Rounding } from '@larderbook/haccp';
 type Batch = ReplyOf<typeof planBatch>;
 type Line = Batch['lines'][number];
 
-/** What is restricted is weighed as the scale shows it, and read towards the inside of its limit. */
+/** A restricted ingredient is weighed as the scale shows it, rounded towards the inside of its limit. */
 export function toWeigh(line: Line, { doses }: Batch): Line & { inward: Rounding } {
   const dose = doses.find(({ itemName }) => itemName === line.itemName);
   const inward = dose === undefined ? 'nearest' : dose.maxGrams === undefined ? 'up' : 'down';

@@ -10,7 +10,6 @@ import { inGrams, inHeavy, ownFigure } from './amounts';
 
 export type Batch = ReplyOf<typeof planBatch>;
 
-/** Everything to be weighed for a batch, in grams and in the shop's own unit. */
 export function WeighingSheet({ batch, title }: { batch: Batch; title: string }) {
   const say = useSay('batches');
   const { quantity } = useFigures();

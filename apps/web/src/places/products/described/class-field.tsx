@@ -7,7 +7,6 @@ const notSaid = 'not said';
 
 type ClassFieldProps = { value: ProductClass | undefined; error?: string; onChange: (value: ProductClass | undefined) => void };
 
-/** The class that published limits are sorted by; it may be left unsaid. */
 export function ClassField({ value, error, onChange }: ClassFieldProps) {
   const say = useSay('products');
   const sayLimits = useSay('limits');

@@ -8,7 +8,6 @@ import { PlanStanding } from '../document/plan-standing';
 import { useShop } from '../../../api/use-shop';
 import { useSay } from '../../../ui/voice';
 
-/** The versions of a product's plan, the latest first, and how each stands. */
 export function PlanSection({ product: { productId, plans } }: { product: Product }) {
   const say = useSay('products');
   const { isOwner } = useShop();

@@ -13,13 +13,12 @@ import { ProductFields } from './product-fields';
 import { useSay } from '../../../ui/voice';
 
 type ProductDialogProps = {
-  /** The product to correct; without it, a new one is added. */
+  /** Without it, a new product is added. */
   corrects?: Product;
   onSaved: (productId: string) => void;
   onClose: () => void;
 };
 
-/** Adding a product, or correcting how one is described. */
 export function ProductDialog({ corrects, onSaved, onClose }: ProductDialogProps) {
   const sayShared = useSay('shared');
   const say = useSay('products');

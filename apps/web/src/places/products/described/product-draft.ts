@@ -5,7 +5,7 @@ import { numberOf } from '../../../ui/keypad-text';
 import type { Say, WordsOf } from '@larderbook/messages';
 
 type ProductFields = z.output<typeof productFields>;
-/** A product as it is typed: nothing is chosen until the person chooses. */
+/** Nothing is chosen until the person chooses. */
 export type ProductDraft = Omit<ProductFields, 'process' | 'species' | 'useByDays'> & {
   process: ProductFields['process'] | '';
   species: ProductFields['species'] | '';
@@ -19,7 +19,6 @@ export const draftOf = (product: ProductFields): ProductDraft => {
   return { name, code, process, species, productClass, storage, useByDays: String(useByDays) };
 };
 
-/** The fields as the book takes them, or what is wrong with which. */
 export function checkProduct(draft: ProductDraft, say: Say<WordsOf<'products'>>) {
   const { value, errors } = check(productFields, { ...draft, useByDays: numberOf(draft.useByDays) });
   if (value) return { value };

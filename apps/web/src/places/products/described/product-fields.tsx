@@ -12,7 +12,6 @@ import { useSay } from '../../../ui/voice';
 
 type ProductFieldsProps = { draft: ProductDraft; errors: FieldErrors; onChange: (draft: ProductDraft) => void };
 
-/** What a product is called, how it is made, and how long it keeps. */
 export function ProductFields({ draft, errors, onChange }: ProductFieldsProps) {
   const say = useSay('products');
   return (

@@ -4,7 +4,6 @@ export type ProductHead = ReplyOf<typeof listProducts>['products'][number];
 
 type Missing = 'needs-both' | 'needs-formula' | 'needs-plan';
 
-/** What a product still needs before a lot of it can be started; nothing when it is ready. */
 export function whatIsMissing(product: Pick<ProductHead, 'formulaVersion' | 'planInForce'>): Missing | undefined {
   const { formulaVersion, planInForce } = product;
   if (formulaVersion === undefined && planInForce === undefined) return 'needs-both';

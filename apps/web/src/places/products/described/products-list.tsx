@@ -5,7 +5,6 @@ import { Readiness } from './readiness';
 import { codeOf } from '@larderbook/messages';
 import { useSay } from '../../../ui/voice';
 
-/** Every product on its ruled line: what it is, what it is made by, and what it still needs. */
 export function ProductsList({ products }: { products: ProductHead[] }) {
   const say = useSay('products');
   return (

@@ -4,7 +4,6 @@ import { useSay } from '../../../ui/voice';
 
 type ReadinessProps = { product: Pick<ProductHead, 'formulaVersion' | 'planInForce'>; note?: string };
 
-/** Whether the next lot of a product can be started, or what has to be done first. */
 export function Readiness({ product, note }: ReadinessProps) {
   const say = useSay('products');
   const missing = whatIsMissing(product);

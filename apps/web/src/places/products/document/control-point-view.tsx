@@ -7,7 +7,6 @@ import { plausibleWords, stepName, surroundingsWords } from './plan-words';
 import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
-/** One control point in full: hazard, limits and their source, who looks how often, and what is done on a miss. */
 export function ControlPointView({ point, content }: { point: ControlPoint; content: PlanContent }) {
   const say = useSay('plans');
   const { sayClockStart, sayErrors, sayFrequency, sayPiece } = useLimits();

@@ -1,12 +1,11 @@
 import type { LimitTeller, Say, WordsOf } from '@larderbook/messages';
 import type { SayPlans } from './plan-words';
 
-/** One thing in which two versions of a plan differ; `before` stood there, `after` stands there now. */
+/** `before` stood there, `after` stands there now. */
 export type Difference = { where: string; what: string; before?: string; after?: string };
 
 export type Named = [what: string, before: string, after: string];
 
-/** What speaks of a plan and of what became of it. */
 export type Speakers = {
   say: Say<WordsOf<'plan-versions'>>;
   sayPlans: SayPlans;
@@ -14,7 +13,6 @@ export type Speakers = {
   limits: LimitTeller;
 };
 
-/** The fields that differ, each with both its values. */
 export const changedFields = (where: string, fields: Named[], { say }: Speakers): Difference[] =>
   fields
     .filter(([, before, after]) => before !== after)

@@ -12,7 +12,6 @@ import css from './sentences.module.css';
 import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
-/** In what this version differs from another one, in words; at first from the version before it. */
 export function Differences({ plan }: { plan: Plan }) {
   const say = useSay('plan-versions');
   const { data: product } = useQuery(ask(showProduct, { productId: plan.productId }));

@@ -7,7 +7,6 @@ import { codeOf } from '@larderbook/messages';
 import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
-/** The flow diagram: steps down one ruled line, their hazards beside them, control points hanging at their step. */
 export function FlowDiagram({ content }: { content: PlanContent }) {
   const say = useSay('plans');
   return (

@@ -2,7 +2,7 @@ import { codeOf } from '@larderbook/messages';
 import { changedFields, type Difference, type Speakers } from './difference';
 import type { Hazard } from './plan-words';
 
-/** Hazards have no number of their own: the same words name the same hazard, and other words another one. */
+/** Hazards have no id: the same words name the same hazard, other words another. */
 export function hazardDifferences(where: string, before: readonly Hazard[], after: readonly Hazard[], speakers: Speakers): Difference[] {
   const { say, sayPlans } = speakers;
   const likelyWords = (likely: boolean) => sayPlans(likely ? 'likely' : 'not-likely');

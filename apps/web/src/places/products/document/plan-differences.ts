@@ -4,7 +4,6 @@ import { changedFields, type Difference, type Speakers } from './difference';
 import { hazardDifferences } from './hazard-differences';
 import { pointDifferences } from './point-differences';
 
-/** Everything in which a later version of a plan differs from an earlier one, in words, from its head downward. */
 export function planDifferences(before: PlanContent, after: PlanContent, speakers: Speakers): Difference[] {
   return [
     ...headDifferences(before, after, speakers),

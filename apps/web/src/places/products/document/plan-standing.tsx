@@ -3,7 +3,6 @@ import { useSay } from '../../../ui/voice';
 
 type Stood = { inForce: boolean; adoptedAt?: string };
 
-/** In force, superseded or not adopted, in a word with its shape. */
 export function PlanStanding({ plan: { inForce, adoptedAt } }: { plan: Stood }) {
   const say = useSay('plans');
   if (inForce) return <Status state="met" word={say('in-force')} />;

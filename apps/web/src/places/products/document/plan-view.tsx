@@ -26,7 +26,6 @@ import { ReassessSection } from './reassess-section';
 import { Signature } from './signature';
 import { WhatKeeps } from './what-keeps';
 
-/** A plan as a document to read, from its signature to its last control point. */
 export function PlanView({ plan }: { plan: Plan }) {
   const say = useSay('plans');
   const sayProduct = useSay('products');

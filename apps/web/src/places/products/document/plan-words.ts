@@ -7,14 +7,14 @@ export type Hazard = Step['hazards'][number];
 export type TakenAs = ControlPoint['takenAs'];
 export type SayPlans = Say<WordsOf<'plans'>>;
 
-/** "Air of the blast chiller, set to 34 °F by the shop’s own habit" */
+/** "Air of the blast chiller, set to 34 °F by the shop’s own habit". */
 export function surroundingsWords({ surroundings: around }: ControlPoint, say: SayPlans): string {
   if (!around?.setPoint) return around?.name ?? '';
   const { value, unit } = around.setPoint;
   return say('surroundings-set', { name: around.name, temperature: { value: String(value), unit } });
 }
 
-/** Between what a reading is not asked about, in both units: "−10 °F to 212.5 °F (−23.33 °C to 100.28 °C)". */
+/** No question is asked within it: "−10 °F to 212.5 °F (−23.33 °C to 100.28 °C)". */
 export function plausibleWords({ plausible }: ControlPoint, say: SayPlans): string {
   if (!plausible) return '';
   const [[least, most], [leastToo, mostToo]] = [plausible['°F'], plausible['°C']];
@@ -28,7 +28,6 @@ export function plausibleWords({ plausible }: ControlPoint, say: SayPlans): stri
 
 const figure = (count: number, decimals: number, unit: Quantity['unit']): Quantity => ({ value: decimalText(count, decimals), unit });
 
-/** The control points that hang at a step. */
 export const pointsAt = ({ controlPoints }: PlanContent, stepId: string): ControlPoint[] =>
   controlPoints.filter((point) => point.stepId === stepId);
 

@@ -13,7 +13,6 @@ import { codeOf } from '@larderbook/messages';
 import { changedFields, type Difference, type Speakers } from './difference';
 import { plausibleWords, surroundingsWords } from './plan-words';
 
-/** Control points that went, that are new, and every field in which the others differ. */
 export function pointDifferences(before: PlanContent, after: PlanContent, speakers: Speakers): Difference[] {
   const { say } = speakers;
   const earlier = new Map(before.controlPoints.map((point) => [point.controlPointId, point]));
@@ -38,7 +37,7 @@ export function pointDifferences(before: PlanContent, after: PlanContent, speake
 
 type Field = [what: string, value: string];
 
-/** What a step or a control point is called now, or was called when there still was one. */
+/** The name of now, or of when it still existed. */
 const namesIn = (before: PlanContent, after: PlanContent): ReadonlyMap<string, string> =>
   new Map(
     [before, after].flatMap(({ steps, controlPoints }) => [
@@ -68,7 +67,7 @@ const fieldsOf = (point: ControlPoint, names: ReadonlyMap<string, string>, { say
   [say('verification'), point.verification],
 ];
 
-/** Figures in °F, or in °C where only those differ; a limit never changes unseen. */
+/** Figures in °F, or in °C where only those differ: a limit never changes unseen. */
 function limitFields(point: ControlPoint, other: ControlPoint, speakers: Speakers): Field[] {
   const { say, limits: told } = speakers;
   const unit = figuresOf(point, '°F', speakers) === figuresOf(other, '°F', speakers) ? '°C' : '°F';
@@ -90,7 +89,7 @@ function sourceWords(source: Source, { say, limits }: Speakers): string {
 const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit, speakers: Speakers): string =>
   limits.map(({ limit }) => figureWords(limit, unit, speakers)).join('; ');
 
-/** Every row of a table and the exact maximum behind a printed one, which a single line leaves out. */
+/** With every row and the exact maximum behind a printed one, which a single line leaves out. */
 function figureWords(limit: CriticalLimit, unit: TemperatureUnit, { say, limits: { sayAnyRow, sayLimit } }: Speakers): string {
   const rows = kindOf(limit).rows(limit);
   if (rows.length > 0) return sayAnyRow(rows, unit);

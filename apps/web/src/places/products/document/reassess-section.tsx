@@ -6,10 +6,7 @@ import { Status } from '../../../ui/status';
 import { Sentences } from './sentences';
 import { useSay } from '../../../ui/voice';
 
-/**
- * How the plan in force stands beside the edition in use and newer ones, and why it should be looked at again; it stays
- * in force until its owner adopts another.
- */
+/** The plan stays in force until its owner adopts another. */
 export function ReassessSection({ plan: { productId, inForce, reassess = [], elsewhere = [] } }: { plan: Plan }) {
   const say = useSay('plans');
   if (!inForce || reassess.length + elsewhere.length === 0) return null;

@@ -1,6 +1,5 @@
 import css from './sentences.module.css';
 
-/** Sentences somebody has to read, each behind its bar. */
 export function Sentences({ said }: { said: string[] }) {
   if (said.length === 0) return null;
   return (

@@ -3,7 +3,6 @@ import type { Plan } from '@larderbook/contracts';
 import css from './signature.module.css';
 import { useClock, useSay } from '../../../ui/voice';
 
-/** What was signed, by whom and when; or that nobody has signed yet. */
 export function Signature({ plan }: { plan: Plan }) {
   const clock = useClock();
   const say = useSay('plans');

@@ -2,7 +2,7 @@ import type { PlanContent } from '@larderbook/contracts';
 import type { LimitTeller } from '@larderbook/messages';
 import type { SayPlans } from './plan-words';
 
-/** What a plan says of the figures it rests on, in sentences: its adopter confirms them with the signature. */
+/** The adopter confirms these sentences with the signature. */
 export const supportOf = ({ controlPoints }: PlanContent, say: SayPlans, { saySupport }: LimitTeller): string[] =>
   controlPoints.flatMap(({ name, limits }) =>
     limits.flatMap(({ limit }) => saySupport(limit.source).map((support) => say('support-of', { point: name, support }))),

@@ -5,7 +5,6 @@ import { Status } from '../../../ui/status';
 import { Sentences } from './sentences';
 import { useSay } from '../../../ui/voice';
 
-/** What keeps a plan from being adopted, and what its owner should know before signing it. */
 export function WhatKeeps({ plan: { adoptedAt, incomplete, warnings } }: { plan: Plan }) {
   const say = useSay('plans');
   const isOpen = !adoptedAt;

@@ -1,7 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { useSay } from '../../../ui/voice';
 
-/** The way back from a step or a control point to the plan being written. */
 export function BackToDraft({ productId }: { productId: string }) {
   const say = useSay('plan-drafts');
   return (

@@ -16,7 +16,6 @@ import { draftOfContent, draftOfPlan, type PlanDraft } from './plan-draft';
 
 type BeginPlanProps = { product: Product; onBegin: (draft: PlanDraft) => void };
 
-/** What the next plan begins from: an earlier version, a starter plan filled with published figures, or nothing. */
 export function BeginPlan({ product, onBegin }: BeginPlanProps) {
   const say = useSay('plan-drafts');
   const sayProduct = useSay('products');

@@ -13,7 +13,6 @@ import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { codeOf, type Say, type WordsOf } from '@larderbook/messages';
 
-/** The flow diagram being written: each step and each control point opens its own page; steps change places here. */
 export function DraftFlow(drafting: Drafting) {
   const say = useSay('plan-drafts');
   const { content, errors, change, productId } = drafting;

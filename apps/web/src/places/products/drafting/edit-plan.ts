@@ -4,7 +4,7 @@ import type { Hazard, Step } from '../document/plan-words';
 import { intoTheChiller } from './into-the-chiller';
 import type { Say, WordsOf } from '@larderbook/messages';
 
-/** Every change that can be made to the content of a plan. Control points stand in the order of their steps. */
+/** Control points stand in the order of their steps. */
 
 export const emptyPlan = (process: PlanContent['process']): PlanContent => ({
   title: '',
@@ -30,7 +30,6 @@ export const emptyPoint = (stepId: string): ControlPoint => ({
   verification: '',
 });
 
-/** Puts a step after another, or at the end. */
 export function addStep(content: PlanContent, step: Step, after?: string): PlanContent {
   const at = content.steps.findIndex(({ stepId }) => stepId === after);
   return { ...content, steps: content.steps.toSpliced(at < 0 ? content.steps.length : at + 1, 0, step) };
@@ -49,21 +48,20 @@ export function moveStep(content: PlanContent, stepId: string, by: -1 | 1): Plan
   return arranged({ ...content, steps: content.steps.with(from, other).with(from + by, step) });
 }
 
-/** A step at which control points hang stays: they are moved or removed first. */
+/** A step with control points stays: they are moved or removed first. */
 export const mayRemoveStep = ({ controlPoints }: PlanContent, stepId: string): boolean =>
   !controlPoints.some((point) => point.stepId === stepId);
 
 export const removeStep = (content: PlanContent, stepId: string): PlanContent =>
   mayRemoveStep(content, stepId) ? { ...content, steps: content.steps.filter((step) => step.stepId !== stepId) } : content;
 
-/** Adds a control point, or puts it in the place of the one with its id. */
 export function putPoint(content: PlanContent, point: ControlPoint): PlanContent {
   const at = content.controlPoints.findIndex(({ controlPointId }) => controlPointId === point.controlPointId);
   const controlPoints = at < 0 ? [...content.controlPoints, point] : content.controlPoints.with(at, point);
   return arranged({ ...content, controlPoints });
 }
 
-/** With a cook goes the clock of the chill counted from its end; where only a moment goes, the chill follows the cook. */
+/** A chill counted from a removed cook loses its clock; one counted from a removed moment follows the cook. */
 export function removePoint(content: PlanContent, controlPointId: string): PlanContent {
   const gone = content.controlPoints.find((point) => point.controlPointId === controlPointId);
   const follows = gone && recordsMoment(gone) ? gone.follows : undefined;
@@ -75,7 +73,7 @@ export function removePoint(content: PlanContent, controlPointId: string): PlanC
   };
 }
 
-/** Puts a control point before a chill that asks when chilling began; the clock of the chill then starts with it. */
+/** Puts a control point before a chill that asks when chilling began, and counts the chill from it. */
 export function addChillStart(content: PlanContent, chill: ControlPoint, say: Say<WordsOf<'plan-points'>>): PlanContent {
   const start = { ...intoTheChiller(chill, say), controlPointId: newId() };
   const at = content.controlPoints.indexOf(chill);

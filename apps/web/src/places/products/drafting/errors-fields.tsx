@@ -8,7 +8,7 @@ import { useSay } from '../../../ui/voice';
 
 type ErrorsFieldsProps = { point: ControlPoint; onChange: (errors: ControlPoint['errors']) => void };
 
-/** What each instrument of a control point may be wrong by; the verdicts allow for it. */
+/** The verdicts allow for these errors. */
 export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
   const say = useSay('plan-points');
   const { degrees } = useShop();
@@ -57,7 +57,7 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
 
 type ScaleErrorsProps = { errors: InstrumentErrors; isMeat: boolean; onChange: (changed: InstrumentErrors) => void };
 
-/** The scale of the bench, and beside it the one that meat is weighed on. */
+/** The bench scale, and beside it the one that meat is weighed on. */
 function ScaleErrors({ errors: { mass, meat }, isMeat, onChange }: ScaleErrorsProps) {
   const say = useSay('plan-points');
   const { light, heavy } = useShop();
@@ -97,7 +97,6 @@ function ScaleErrors({ errors: { mass, meat }, isMeat, onChange }: ScaleErrorsPr
   );
 }
 
-/** Which instruments its limits are read with. */
 function instrumentsOf({ takenAs, limits }: ControlPoint) {
   const units = unitsRead(limits.map(({ limit }) => limit));
   const isWeighed = takenAs === 'weighings';

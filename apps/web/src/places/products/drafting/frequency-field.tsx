@@ -17,7 +17,7 @@ type Counted = 'unsaid' | 'everyMinutes' | 'timesInALot';
 
 const choices = { unsaid: 'counted-unsaid', everyMinutes: 'counted-minutes', timesInALot: 'counted-times' } as const;
 
-/** The least that is to be read, as a figure: the review says where fewer readings were taken. */
+/** The review says where fewer readings were taken. */
 export function FrequencyField({ value, errors, onChange }: FrequencyFieldProps) {
   const say = useSay('plan-points');
   const [counted, setCounted] = useState<Counted>(() => countedIn(value));
@@ -52,7 +52,7 @@ export function FrequencyField({ value, errors, onChange }: FrequencyFieldProps)
   );
 }
 
-/** Without a number it is none, which the contract refuses beside the field when the draft is saved. */
+/** Without a number it is 0, which the contract refuses beside the field when the draft is saved. */
 function frequencyOf({ counted, text }: { counted: Counted; text: string }): Frequency | undefined {
   const figure = numberOf(text) ?? 0;
   if (counted === 'unsaid') return undefined;

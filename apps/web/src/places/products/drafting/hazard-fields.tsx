@@ -18,7 +18,6 @@ type HazardFieldsProps = {
   onRemove: () => void;
 };
 
-/** One hazard of a step: what it is, whether it is likely to occur, why, and what controls it. */
 export function HazardFields({ hazard, isNew, number, errors, onChange, onRemove }: HazardFieldsProps) {
   const sayShared = useSay('shared');
   const say = useSay('plan-drafts');

@@ -7,7 +7,6 @@ import { codeOf } from '@larderbook/messages';
 import { useSay } from '../../../ui/voice';
 import type { Drafting } from './with-draft';
 
-/** What the plan is for: its title, the process, who eats the product and how. */
 export function HeadFields({ content, errors, change }: Drafting) {
   const say = useSay('plan-drafts');
   const sayProduct = useSay('products');

@@ -2,7 +2,6 @@ import type { ControlPoint } from '@larderbook/contracts';
 import { newId } from '../../../outbox/new-id';
 import type { Say, WordsOf } from '@larderbook/messages';
 
-/** What asks when the chilling of `chill` began, after the cook that the chill was counted from. */
 export const intoTheChiller = (
   { stepId, follows, name }: ControlPoint,
   say: Say<WordsOf<'plan-points'>>,

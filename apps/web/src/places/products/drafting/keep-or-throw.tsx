@@ -9,11 +9,10 @@ type KeepOrThrowProps = {
   busy: boolean;
   onSave: () => void;
   onThrowAway: () => void;
-  /** What becomes of it when it is thrown away, and what stays as it is. */
+  /** What becomes of the draft when it is thrown away, and what stays. */
   afterwards: string;
 };
 
-/** The two ends of a draft: into the book, or away, which is asked about because nothing brings it back. */
 export function KeepOrThrow({ saveLabel, busy, onSave, onThrowAway, afterwards }: KeepOrThrowProps) {
   const sayShared = useSay('shared');
   const say = useSay('plan-drafts');

@@ -4,7 +4,7 @@ import { Button } from '../../../ui/button';
 import { draftOfPlan, usePlanDraft } from './plan-draft';
 import { useSay } from '../../../ui/voice';
 
-/** From a plan that is read to the next version that is written; a draft that is begun already is gone on with. */
+/** A draft already begun goes on. */
 export function NextVersion({ plan }: { plan: Plan }) {
   const say = useSay('plan-drafts');
   const { productId } = plan;

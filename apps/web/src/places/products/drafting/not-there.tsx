@@ -2,7 +2,7 @@ import { EmptyState } from '../../../ui/empty-state';
 import { LinkButton } from '../../../ui/link-button';
 import { useSay } from '../../../ui/voice';
 
-/** A page of a draft, or a draft, that is not on this device any more. */
+/** The draft, or its page, is not on this device any more. */
 export function NotThere({ title, productId }: { title: string; productId: string }) {
   const say = useSay('plan-drafts');
   return (

@@ -20,7 +20,7 @@ type Solid = Exclude<Piece, { shape: 'stirred' }>;
 const shapes = ['unsaid', 'cylinder', 'sphere', 'slab', 'stirred'] as const;
 const units = { mm: 'millimetres', in: 'inches' } as const;
 
-/** The piece whose core is read. A core that moves faster than such a piece can is doubted. */
+/** A core that moves faster than such a piece can is doubted. */
 export function PieceField({ value, errors, onChange }: PieceFieldProps) {
   const say = useSay('plan-points');
   const [shape, setShape] = useState<Piece['shape'] | 'unsaid'>(value?.shape ?? 'unsaid');
@@ -71,5 +71,4 @@ function pieceOf(shape: Piece['shape'] | 'unsaid', smallest: Solid['smallest']):
   return shape === 'stirred' ? { shape } : { shape, smallest };
 }
 
-/** A draft kept without a number has none when it is opened again. */
 const textOf = (piece: Solid | undefined): string => (piece && Number.isFinite(piece.smallest.value) ? String(piece.smallest.value) : '');

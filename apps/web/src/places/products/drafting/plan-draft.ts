@@ -16,14 +16,14 @@ const pointDraft = controlPoint.extend({
   correctiveAction: anything,
 });
 
-/** The next version of a plan while it is written: fields may still be empty. The id belongs to exactly these words. */
+/** Fields may still be empty. The id belongs to exactly these words. */
 export const planDraft = z.object({
   planId: z.uuid(),
-  /** The version it began from; none for a plan begun anew. */
+  /** Absent for a plan begun anew. */
   basedOn: z.number().optional(),
-  /** The title of the plan to start from that it began from. */
+  /** The title of the plan it started from. */
   starter: z.string().optional(),
-  /** A save was tried: from then on what is missing is marked. */
+  /** Once a save was tried, what is missing is marked. */
   tried: z.boolean(),
   content: planContent.extend({
     title: anything,
@@ -34,7 +34,6 @@ export const planDraft = z.object({
 });
 export type PlanDraft = z.output<typeof planDraft>;
 
-/** The draft of a product's next plan that is kept on this device. */
 export const usePlanDraft = (productId: string) => useKeptDraft(planDraft, `plan.${productId}`);
 
 export const draftOfPlan = ({ version, content }: Pick<Plan, 'version' | 'content'>): PlanDraft => ({
@@ -45,7 +44,6 @@ export const draftOfPlan = ({ version, content }: Pick<Plan, 'version' | 'conten
   content,
 });
 
-/** A draft that begins from a starter plan, or from nothing. */
 export const draftOfContent = (content: PlanContent, starter?: string): PlanDraft => ({
   planId: newId(),
   starter,
@@ -55,13 +53,13 @@ export const draftOfContent = (content: PlanContent, starter?: string): PlanDraf
 
 export const edited = (draft: PlanDraft, content: PlanContent): PlanDraft => ({ ...draft, planId: newId(), content });
 
-/** The request that saves a draft, or what is wrong with which field: `steps.0.name`. */
+/** Errors are keyed by field, as in `steps.0.name`. */
 export function checkPlan({ content }: PlanDraft, productId: string) {
   const { value, errors } = check(recordPlan.body, { productId, content });
   return value ? { value } : { errors: errorsUnder(errors, 'content') };
 }
 
-/** What is wrong with the fields of one part of a form, named from there. */
+/** The errors below `path`, keyed from there. */
 export const errorsUnder = (errors: FieldErrors, path: string): FieldErrors =>
   Object.fromEntries(
     Object.entries(errors)
@@ -69,7 +67,7 @@ export const errorsUnder = (errors: FieldErrors, path: string): FieldErrors =>
       .map(([name, said]) => [name.slice(path.length + 1), said]),
   );
 
-/** The same under ids of its own: a starter plan may be taken for two products, and their records must not mix. */
+/** A starter plan may be taken for two products, and their records must not mix. */
 export function withOwnIds(content: PlanContent): PlanContent {
   const ids = new Map<string, string>();
   const own = (id: string) => ids.get(id) ?? ids.set(id, newId()).get(id) ?? id;

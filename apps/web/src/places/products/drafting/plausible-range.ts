@@ -5,7 +5,7 @@ import { numberOf } from '../../../ui/keypad-text';
 export type Plausible = NonNullable<ControlPoint['plausible']>;
 export type RangeText = { least: string; most: string };
 
-/** A range typed in the shop's unit, in both: rounded to the hundredth in the other. Nothing while it is no range. */
+/** Typed in the shop's unit and kept in both, the other rounded to the hundredth; undefined while it is no range. */
 export function plausibleRange({ least, most }: RangeText, unit: TemperatureUnit): Plausible | undefined {
   const [from, to] = [least, most].map((text) => scaled(numberOf(text) ?? NaN, 2));
   if (from === undefined || to === undefined || from >= to) return undefined;

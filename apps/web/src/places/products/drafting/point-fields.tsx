@@ -14,7 +14,6 @@ type PointFieldsProps = {
   onChange: (point: ControlPoint) => void;
 };
 
-/** What a control point is called, at which step it is, of which kind, and against what hazard. */
 export function PointFields({ point, steps, errors, onChange }: PointFieldsProps) {
   const say = useSay('plan-points');
   return (

@@ -23,7 +23,6 @@ type RecordedFieldsProps = {
   onAddChillStart: () => void;
 };
 
-/** What the person at the control point is asked for, and what that depends on. */
 export function RecordedFields({ point, others, errors, onChange, onAddChillStart }: RecordedFieldsProps) {
   const say = useSay('plan-points');
   const isChill = point.limits.some(({ limit }) => isOfKind(limit, 'cooling'));

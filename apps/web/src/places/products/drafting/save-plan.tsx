@@ -10,7 +10,7 @@ import { checkPlan } from './plan-draft';
 import type { Drafting } from './with-draft';
 import { useSay } from '../../../ui/voice';
 
-/** Saving the draft as the next version, or throwing it away. A version binds nobody until it is adopted. */
+/** A version binds nobody until it is adopted. */
 export function SavePlan({ drafting, product }: { drafting: Drafting; product: Product }) {
   const say = useSay('plan-drafts');
   const { draft, errors, keep, productId } = drafting;

@@ -20,7 +20,6 @@ import { codeOf } from '@larderbook/messages';
 
 type StepViewProps = { drafting: Drafting; step: Step };
 
-/** One step being written: its name, its place, its hazards, and the control points that hang at it. */
 export function StepView({ drafting, step }: StepViewProps) {
   const say = useSay('plan-drafts');
   const { content, change, productId } = drafting;

@@ -14,7 +14,7 @@ type SurroundingsFieldProps = {
   onChange: (value: Surroundings | undefined) => void;
 };
 
-/** What the product lies in while it is read: it tells when the core will be there, and no limit is judged by it. */
+/** It tells when the core will be there; no limit is judged by it. */
 export function SurroundingsField({ value, errors, onChange }: SurroundingsFieldProps) {
   const say = useSay('plan-points');
   const { degrees } = useShop();

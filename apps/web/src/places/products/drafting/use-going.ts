@@ -1,6 +1,5 @@
 import { useNavigate } from '@tanstack/react-router';
 
-/** From one page of the plan being written to another; resolves when it is there. */
 export function useGoing(productId: string) {
   const navigate = useNavigate();
   return {

@@ -13,7 +13,7 @@ export type Drafting = {
   productId: string;
   draft: PlanDraft;
   content: PlanContent;
-  /** What is missing, once a save was tried. */
+  /** Empty until a save was tried. */
   errors: FieldErrors;
   change: (content: PlanContent) => void;
   keep: (draft: PlanDraft | undefined) => void;
@@ -21,7 +21,7 @@ export type Drafting = {
 
 type WithDraftProps = { productId: string; children: (drafting: Drafting) => ReactNode; begin?: ReactNode };
 
-/** The draft a page works on, and every change kept at once; where there is none, the way to begin one. */
+/** Every change is kept at once. */
 export function WithDraft({ productId, children, begin }: WithDraftProps) {
   const say = useSay('plan-drafts');
   const { isOwner } = useShop();

@@ -7,7 +7,7 @@ import { numberOf } from '../../../ui/keypad-text';
 const part = z.enum(['meat', 'ingredient']);
 export type Part = z.output<typeof part>;
 
-/** The next version of a formula while it is written. Numbers are kept as typed; the id is that of these words. */
+/** Numbers are kept as typed; the id belongs to exactly these words. */
 export const formulaDraft = z.object({
   formulaId: z.uuid(),
   basedOn: z.number().optional(),
@@ -17,7 +17,7 @@ export const formulaDraft = z.object({
 export type FormulaDraft = z.output<typeof formulaDraft>;
 export type DraftLine = FormulaDraft['lines'][number];
 
-/** A draft that starts from the last version, or with one empty line of meat. */
+/** Starts from the last version, or with one empty line of meat. */
 export function draftFrom(last: Formula | undefined): FormulaDraft {
   if (!last) return { formulaId: newId(), expectedYield: '', lines: [{ ...emptyLine('meat'), percent: '100' }] };
   return {
@@ -43,7 +43,7 @@ export const changeLine = (draft: FormulaDraft, lineId: string, change: LineChan
     draft.lines.map((line) => (line.lineId === lineId ? { ...line, ...change } : line)),
   );
 
-/** Changes places with the line above or below of the same part. */
+/** Changes places only with a line of the same part. */
 export function moveLine(draft: FormulaDraft, lineId: string, by: -1 | 1): FormulaDraft {
   const from = draft.lines.findIndex((line) => line.lineId === lineId);
   const [line, other] = [draft.lines[from], draft.lines[from + by]];
@@ -59,11 +59,10 @@ export const changeYield = (draft: FormulaDraft, expectedYield: string): Formula
 
 type UncheckedLine = Omit<z.output<typeof formulaLine>, 'percent'> & { percent: number | undefined };
 
-/** Lines as the book takes them; a percentage that is no number yet stays away and is asked for. */
+/** A percentage that is no number yet is left for the contract to ask for. */
 export const linesOf = ({ lines }: FormulaDraft): UncheckedLine[] =>
   lines.map(({ part: of, itemId, percent }) => ({ part: of, itemId, percent: numberOf(percent) }));
 
-/** The meats together, and whether that is the whole meat block. */
 export function meatSum({ lines }: FormulaDraft): { percent: Quantity; isWhole: boolean } {
   const parts = lines
     .filter((line) => line.part === 'meat')

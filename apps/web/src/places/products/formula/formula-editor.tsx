@@ -27,12 +27,11 @@ type FormulaEditorProps = {
   draft: FormulaDraft;
   items: Item[];
   plan: PlanContent | undefined;
-  /** Shown once a save was tried. */
   faults: FormulaFaults | undefined;
   onChange: (draft: FormulaDraft) => void;
 };
 
-/** The lines of a formula being written; the meats are added up and restricted substances judged as they are typed. */
+/** The meats are added up and restricted substances judged while they are typed. */
 export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaEditorProps) {
   const say = useSay('formulas');
   const [added, setAdded] = useState<string>();

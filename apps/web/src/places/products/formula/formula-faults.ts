@@ -6,14 +6,12 @@ import type { Say, WordsOf } from '@larderbook/messages';
 type SayFormulas = Say<WordsOf<'formulas'>>;
 
 export type FormulaFaults = {
-  /** What is wrong with a line, under its id. */
   lines: Record<string, string>;
-  /** What is wrong with the meat block. */
   meats?: string;
   expectedYield?: string;
 };
 
-/** Everything that keeps a draft from being a formula, beside what it is about; names of items by their id. */
+/** `names` are of items by their id. */
 export function formulaFaults(draft: FormulaDraft, names: ReadonlyMap<string, string>, say: SayFormulas): FormulaFaults {
   const lines = draft.lines.map(({ itemId, percent }) => ({ name: names.get(itemId) ?? '', percent: numberOf(percent) ?? NaN }));
   const faulty = faultsOf(lines).map(({ line, because }) => [draft.lines[line]?.lineId ?? '', because] as const);

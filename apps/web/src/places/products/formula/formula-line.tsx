@@ -11,7 +11,7 @@ import { useSay } from '../../../ui/voice';
 export type Item = ReplyOf<typeof listItems>['items'][number];
 type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
   line: DraftLine;
-  /** Just added: the hand goes there. */
+  /** A line just added takes the focus. */
   isNew: boolean;
   number: number;
   items: Item[];
@@ -20,7 +20,6 @@ type FormulaLineProps = Pick<LineHandsProps, 'onMove' | 'onRemove'> & {
   onChange: (change: LineChange) => void;
 };
 
-/** One line of the formula being written: what goes in, how much, and what is wrong or restricted about it under it. */
 export function FormulaLine(props: FormulaLineProps) {
   const say = useSay('formulas');
   const { line, isNew, number, items, fault, restricted, onChange, onMove, onRemove } = props;

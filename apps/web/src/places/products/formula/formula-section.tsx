@@ -14,7 +14,6 @@ import { FormulaTable } from './formula-table';
 import { limitFor } from './restricted';
 import { useSay } from '../../../ui/voice';
 
-/** The formula of a product, the latest version first; earlier ones can be looked at. */
 export function FormulaSection({ product, plan }: { product: Product; plan: PlanContent | undefined }) {
   const say = useSay('formulas');
   const { isOwner } = useShop();

@@ -9,7 +9,7 @@ import { useSay, useFigures } from '../../../ui/voice';
 
 type Line = Formula['lines'][number];
 
-/** A formula as it is weighed: the meats make the meat block, everything else is a percentage of it. */
+/** The meats make the meat block; everything else is a percentage of it. */
 export function FormulaTable({ formula: { lines }, plan }: { formula: Formula; plan: PlanContent | undefined }) {
   const say = useSay('formulas');
   const [meats, ingredients] = [lines.filter(({ part }) => part === 'meat'), lines.filter(({ part }) => part === 'ingredient')];

@@ -9,7 +9,6 @@ import { useSay } from '../../../ui/voice';
 
 type Seen = { restricted: Restricted };
 
-/** The ppm that the percentage of a line gives. */
 export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined }) {
   const say = useSay('formulas');
   const sayLimits = useSay('limits');
@@ -27,7 +26,7 @@ export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined 
   );
 }
 
-/** The limit as its source prints it, and the source. */
+/** As its source prints it. */
 export function LimitBeside({ restricted: { limit } }: Seen) {
   const say = useSay('formulas');
   const { sayLimit } = useLimits();

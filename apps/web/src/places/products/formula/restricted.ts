@@ -13,20 +13,19 @@ import {
 } from '@larderbook/haccp';
 
 export type Substance = (typeof substances)[number];
-/** A line of a formula as far as restricted substances go; `percent` is of the meat block. */
+/** `percent` is of the meat block. */
 export type Carrier = { itemName: string; percent: number; substance?: Substance; fractionPercent?: number };
 
-/** What one line brings, and how everything that brings the same substance is judged together. */
 export type Restricted = {
   substance: Substance;
-  /** The line by itself. */
+  /** Of this line only; `verdict` is of all lines with the substance. */
   alone: Verdict;
   limit: ConcentrationLimit;
   verdict: Verdict;
   isAlone: boolean;
 };
 
-/** Chopped meat is what most formulas are for, and its maxima are the lowest. */
+/** Most formulas are for chopped meat, and its maxima are the lowest. */
 const published: Record<Substance, ConcentrationLimit> = {
   'sodium nitrite': nitriteComminuted,
   'sodium nitrate': nitrateComminuted,
@@ -34,12 +33,12 @@ const published: Record<Substance, ConcentrationLimit> = {
   phosphate,
 };
 
-/** 100 % in ten-thousandths of a percent: a formula is judged on so much meat, each line in the same parts. */
+/** 100 % in ten-thousandths of a percent, the unit of each line's mass. */
 const meatBlock = 1_000_000n;
 
 type LimitFor = { limit: ConcentrationLimit; isPlanned: boolean };
 
-/** The limit of the plan for a substance, or else the published one for chopped meat. */
+/** The plan's limit, or else the published one for chopped meat. */
 export function limitFor(substance: Substance, plan: PlanContent | undefined): LimitFor {
   const planned = plan?.controlPoints
     .flatMap(({ limits }) => limits.map(({ limit }) => limit))
@@ -47,7 +46,7 @@ export function limitFor(substance: Substance, plan: PlanContent | undefined): L
   return { limit: planned ?? published[substance], isPlanned: planned !== undefined };
 }
 
-/** The ppm that the percentage of one line gives, judged together with the other lines that hold the same substance. */
+/** Lines with the same substance are judged together. */
 export function restrictedIn(line: Carrier, lines: readonly Carrier[], plan: PlanContent | undefined): Restricted | undefined {
   const { substance } = line;
   if (!substance) return undefined;
@@ -62,7 +61,7 @@ export function restrictedIn(line: Carrier, lines: readonly Carrier[], plan: Pla
   };
 }
 
-/** A percentage that cannot be used has a negative mass, which no judge takes for a weight. */
+/** A percentage that cannot be used becomes a negative mass, which no judge takes for a weight. */
 const portionOf = ({ itemName, percent, fractionPercent }: Carrier): Portion => ({
   name: itemName,
   mass: percentParts(percent) ?? -1n,

@@ -19,7 +19,6 @@ import { useSay } from '../../../ui/voice';
 
 type WriteFormulaProps = { product: Product; items: Item[]; plan: PlanContent | undefined };
 
-/** Writing the next version of a formula; the draft stays on this device until it is saved or thrown away. */
 export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
   const sayShared = useSay('shared');
   const say = useSay('formulas');
@@ -87,7 +86,7 @@ const bodyOf = (draft: FormulaDraft, productId: string) =>
 
 const contractErrors = (draft: FormulaDraft, productId: string) => bodyOf(draft, productId).errors;
 
-/** What the contract or the server says about a line stands beside it too, unless the rules said something better. */
+/** The contract's or server's word stands beside a line unless the rules said something better. */
 function withAnswers(faults: FormulaFaults, { lines }: FormulaDraft, errors: Record<string, string>): FormulaFaults {
   const answered = lines.flatMap(({ lineId }, i) => {
     const said = errors[`lines.${i}`] ?? errors[`lines.${i}.percent`];

@@ -6,7 +6,7 @@ import { useSay } from '../../../ui/voice';
 
 type ConditionsFieldProps = { conditions: LimitCondition[]; onChange: (conditions: LimitCondition[]) => void };
 
-/** What has to hold before the figures may be used: it came with them, and goes only with another source. */
+/** The conditions came with the figures, and go only with another source. */
 export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) {
   const say = useSay('limit-forms');
   const { sayCondition } = useLimits();

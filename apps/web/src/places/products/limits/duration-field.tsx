@@ -16,7 +16,6 @@ type DurationFieldProps = {
 
 const units = ['s', 'min', 'h'] as const;
 
-/** A length of time: a number and its unit. */
 export function DurationField({ label, hint, value, error, optional, onChange }: DurationFieldProps) {
   const say = useSay('limit-forms');
   return (

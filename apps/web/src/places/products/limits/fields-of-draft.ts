@@ -3,7 +3,6 @@ import type { FieldsOf } from './fields-of';
 import { editorOf } from './kinds/editors';
 import type { LimitDraft } from './limit-draft';
 
-/** The fields of the kind of limit that is being written. */
 export function fieldsOfDraft({ draft, errors, onChange }: FieldsOf<LimitDraft>): ReactNode {
   const { source } = draft;
   return createElement(editorOf(draft.kind).Fields, { draft, errors, onChange: (next) => onChange({ ...next, source }) });

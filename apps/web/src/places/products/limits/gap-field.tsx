@@ -3,7 +3,7 @@ import type { DurationText } from './duration-text';
 import type { FieldsOf } from './fields-of';
 import { useSay } from '../../../ui/voice';
 
-/** How far two readings may lie apart before the verdict would rest on a guess. */
+/** A verdict over a longer gap would rest on a guess. */
 export function GapField<D extends { gap: DurationText }>({ draft, errors, onChange }: FieldsOf<D>) {
   const say = useSay('limit-forms');
   return (

@@ -17,15 +17,14 @@ import { codeOf } from '@larderbook/messages';
 import { useSay } from '../../../ui/voice';
 
 type LimitDialogProps = {
-  /** Kinds that can be judged from what is recorded here. */
   kinds: LimitKind[];
-  /** The limit whose figures are changed; without it, one's own is written. */
+  /** Without it, one's own limit is written. */
   before?: CriticalLimit;
   onDone: (limit: CriticalLimit) => void;
   onClose: () => void;
 };
 
-/** A limit in one's own figures, with the source they come from; said back as it would stand in the plan. */
+/** Said back as it would stand in the plan. */
 export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps) {
   const say = useSay('limit-forms');
   const { degrees } = useShop();

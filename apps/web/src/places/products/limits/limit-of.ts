@@ -4,10 +4,9 @@ import { check, type FieldErrors } from '../../../api/check';
 import { editorOf } from './kinds/editors';
 import { draftOfLimit, type LimitDraft } from './limit-draft';
 
-/** A limit that could be judged by, or what is wrong with which field; with the whole, under `limit`. */
 export type LimitOf = { value: CriticalLimit; errors?: undefined } | { value?: undefined; errors: FieldErrors };
 
-/** Reads what was typed as a limit. `before` is the limit that is being changed: other figures need another source. */
+/** `before` is the limit being changed: other figures need another source. A fault of the whole is under `limit`. */
 export function limitOf(draft: LimitDraft, before?: CriticalLimit): LimitOf {
   const { kind, source, conditions } = draft;
   const { value, errors } = check(criticalLimit, { ...editorOf(kind).figuresOf(draft), kind, source, conditions });
@@ -24,7 +23,7 @@ export function limitOf(draft: LimitDraft, before?: CriticalLimit): LimitOf {
 
 const isSameSource = (one: CriticalLimit, other: CriticalLimit): boolean => one.source.citation.trim() === other.source.citation.trim();
 
-/** Compared as typed; how long a gap between readings may be is the shop's own affair. */
+/** Compared as typed; the longest gap is the shop's own affair. */
 function isSameFigures(one: CriticalLimit, other: CriticalLimit): boolean {
   const figures = (limit: CriticalLimit) => JSON.stringify({ ...draftOfLimit(limit), source: undefined, gap: undefined });
   return figures(one) === figures(other);

@@ -16,7 +16,6 @@ import { SupportFields } from './support-fields';
 type Limits = ControlPoint['limits'];
 type LimitsFieldProps = { point: ControlPoint; error: string | undefined; onChange: (limits: Limits) => void };
 
-/** The limits of a control point: chosen from the published ones, or in one's own figures with one's own source. */
 export function LimitsField({ point: { limits, takenAs }, error, onChange }: LimitsFieldProps) {
   const [say, sayPlans, sayForms] = [useSay('plan-points'), useSay('plans'), useSay('limit-forms')];
   const [open, setOpen] = useState<'published' | 'own' | Limits[number]>();

@@ -5,15 +5,13 @@ import css from './limits.module.css';
 
 type NumberedRowsProps<Row> = {
   rows: readonly Row[];
-  /** What a row is called, by its number from 1. */
   title: (number: number) => string;
   removeLabel: (number: number) => string;
   onChange: (rows: Row[]) => void;
-  /** The fields of one row; `put` has it changed. */
   children: (row: Row, place: number, put: (next: Row) => void) => ReactNode;
 };
 
-/** The rows of a limit one under the other; each can be removed while there is another. */
+/** The last row cannot be removed. */
 export function NumberedRows<Row>({ rows, title, removeLabel, onChange, children }: NumberedRowsProps<Row>) {
   const say = useSay('shared');
   return (

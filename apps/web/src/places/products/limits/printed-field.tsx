@@ -11,7 +11,7 @@ type PrintedFieldProps = {
   onChange: (value: PrintedText) => void;
 };
 
-/** A temperature as its source prints it: in °F, °C or both. A reading is compared in its own unit. */
+/** In °F, °C or both; a reading is compared in its own unit. */
 export function PrintedField({ label, hint, value, error, onChange }: PrintedFieldProps) {
   return (
     <fieldset className={css.group} data-wrong={error ? true : undefined}>

@@ -19,10 +19,7 @@ import { useSay } from '../../../ui/voice';
 
 type PublishedDialogProps = { kinds: LimitKind[]; onTake: (limit: CriticalLimit) => void; onClose: () => void };
 
-/**
- * The published limits that can be judged from what is recorded here, each with its source: first those that apply to
- * the product by the edition in use, then all the others, kind by kind. None is chosen until the person chooses.
- */
+/** Limits that apply to the product by the edition in use come first. None is chosen until the person chooses. */
 export function PublishedDialog({ kinds, onTake, onClose }: PublishedDialogProps) {
   const say = useSay('limit-forms');
   const { productId } = useParams({ from: '/products/$productId/plan/points/$controlPointId' });

@@ -8,7 +8,7 @@ import { useSay } from '../../../ui/voice';
 
 type SourceFieldsProps = { source: Source; errors: FieldErrors; onChange: (source: Source) => void };
 
-/** Where a figure comes from, and whether somebody has read it there. */
+/** Includes whether somebody has read the figure there. */
 export function SourceFields({ source, errors, onChange }: SourceFieldsProps) {
   const say = useSay('limit-forms');
   return (

@@ -6,8 +6,8 @@ import { useSay } from '../../../ui/voice';
 type SupportFieldsProps = { limit: CriticalLimit; onChange: (limit: CriticalLimit) => void };
 
 /**
- * What the plan says of a figure that nobody has read in its source, or of an option that its source has left behind;
- * without it the plan cannot be adopted. Nothing is asked where the figure needs no words.
+ * A figure nobody has read in its source, or an option its source has left behind: without these words the plan cannot
+ * be adopted.
  */
 export function SupportFields({ limit, onChange }: SupportFieldsProps) {
   const say = useSay('limit-forms');
@@ -51,7 +51,7 @@ export function SupportFields({ limit, onChange }: SupportFieldsProps) {
   );
 }
 
-/** Emptied fields say nothing, and nothing said at all is absent. */
+/** Emptied fields are left out, and a support without fields is absent. */
 function said({ read, gap, own }: Support): Support | undefined {
   const kept = { ...(read && { read }), ...(gap && { gap }), ...(own && { own }) };
   return Object.keys(kept).length > 0 ? kept : undefined;

@@ -1,15 +1,15 @@
 import { decimalText, scaled, type PrintedTemperature } from '@larderbook/haccp';
 import { numberOf } from '../../../ui/keypad-text';
 
-/** A temperature as its source prints it, in one unit or in both, as typed. */
+/** In °F, °C or both, as typed. */
 export type PrintedText = { '°F': string; '°C': string };
 
 export const noPrinted: PrintedText = { '°F': '', '°C': '' };
 
-/** So many of the smallest step as a number to type; nothing where there is no figure. */
+/** `count` is in the smallest step. */
 export const typed = (count: number | undefined, decimals: number): string => (count === undefined ? '' : decimalText(count, decimals));
 
-/** What was typed, in whole smallest steps; undefined where it is no such number. */
+/** In the smallest step; undefined where it is no such number. */
 export const counted = (text: string, decimals: number): number | undefined => scaled(numberOf(text) ?? NaN, decimals);
 
 export const printedText = (printed: PrintedTemperature): PrintedText => ({ '°F': typed(printed['°F'], 2), '°C': typed(printed['°C'], 2) });

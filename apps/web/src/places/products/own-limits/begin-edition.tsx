@@ -13,7 +13,7 @@ import { useSay } from '../../../ui/voice';
 
 type BeginEditionProps = { today: string; onBegin: (draft: OwnDraft) => void };
 
-/** What an edition begins from: the last one of a set, which it then replaces, or nothing. */
+/** An edition begun from the last one of a set replaces it. */
 export function BeginEdition({ today, onBegin }: BeginEditionProps) {
   const say = useSay('own-limits');
   const { data, error, refetch } = useQuery(ask(listLimitSets, {}));

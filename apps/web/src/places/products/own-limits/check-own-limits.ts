@@ -7,14 +7,14 @@ import type { SayOf } from '@larderbook/messages';
 
 type Body = Omit<InputOf<typeof recordOwnLimits>, 'ownSetId'>;
 
-/** The request that saves a draft, or what is wrong: with which field (`rows.0.title`), which row, and the whole. */
+/** Errors are keyed by field (`rows.0.title`); a fault without `row` is of the whole. */
 export type Checked = {
   value?: Body;
   errors: FieldErrors;
   faults: { row?: number; because: string }[];
 };
 
-/** By the contract first, then by the rules that judge every set. `before` is the edition that is replaced. */
+/** Checked by the contract, then by the rules of every set. `before` is the edition that is replaced. */
 export function checkOwnLimits(draft: OwnDraft, say: SayOf<'own-limits'>, before?: EditionBefore): Checked {
   const { ownSetId, replaces, title, edition, validFrom } = draft;
   const rows = withIds(draft.rows);
@@ -31,7 +31,7 @@ export function checkOwnLimits(draft: OwnDraft, say: SayOf<'own-limits'>, before
   return { errors: {}, faults };
 }
 
-/** Every row under an id; what was left empty is left out. */
+/** Every row gets an id; what was left empty is left out. */
 function withIds(rows: readonly RowDraft[]) {
   const taken = new Set(rows.flatMap(({ rowId }) => rowId ?? []));
   return rows.map(({ key: _key, rowId, validUntil, note, ...row }) => {
@@ -41,7 +41,7 @@ function withIds(rows: readonly RowDraft[]) {
   });
 }
 
-/** A row without its figures says so, whatever the contract misses in them. */
+/** A row without figures says so, whatever the contract misses in them. */
 function inWords(errors: FieldErrors, rows: readonly RowDraft[], say: SayOf<'own-limits'>): FieldErrors {
   const missing = rows.flatMap(({ limit }, i) => (limit ? [] : [[`rows.${i}.limit`, say('figures-missing')]]));
   return { ...errors, ...Object.fromEntries(missing) };

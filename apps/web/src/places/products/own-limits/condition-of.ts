@@ -4,7 +4,6 @@ import { check } from '../../../api/check';
 import { numberOf } from '../../../ui/keypad-text';
 import type { SayOf } from '@larderbook/messages';
 
-/** A condition while it is written: its kind, and the one thing that is said of it. */
 export type ConditionDraft = { kind: Condition['kind'] | ''; said: string };
 export const noCondition: ConditionDraft = { kind: '', said: '' };
 
@@ -18,7 +17,6 @@ export const conditionKinds = [
   'place',
 ] as const satisfies Condition['kind'][];
 
-/** What was typed as a condition, or a sentence on what is missing. */
 export function conditionOf({ kind, said }: ConditionDraft, say: SayOf<'own-limits'>): { value: Condition } | { fault: string } {
   const { value } = check(limitCondition, partsOf(kind, said.trim()));
   return value ? { value } : { fault: say(missing[kind]) };
@@ -51,7 +49,7 @@ const missing = {
   support: 'missing-support',
 } as const satisfies Record<ConditionDraft['kind'], string>;
 
-/** With one more condition; another class or place is one more that will do, anything else has to hold as well. */
+/** Another class or place is one more that will do; anything else has to hold as well. */
 export function withCondition(conditions: readonly Condition[], added: Condition): Condition[] {
   const at = conditions.findIndex(({ kind }) => kind === added.kind);
   const before = conditions[at];

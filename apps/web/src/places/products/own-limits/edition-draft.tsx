@@ -19,7 +19,6 @@ import { useSay } from '../../../ui/voice';
 
 type EditionDraftProps = { draft: OwnDraft; today: string; keep: (draft: OwnDraft | undefined) => void };
 
-/** An edition being written: its name and day, and every figure on its own slip. */
 export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
   const say = useSay('own-limits');
   const { data } = useQuery(ask(listLimitSets, {}));

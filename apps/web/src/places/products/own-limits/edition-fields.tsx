@@ -8,7 +8,6 @@ import type { OwnDraft } from './own-draft';
 type Edition = Pick<OwnDraft, 'title' | 'edition' | 'validFrom'>;
 type EditionFieldsProps = { draft: Edition; errors: FieldErrors; onChange: (changed: Partial<Edition>) => void };
 
-/** The name of the set, of this edition of it, and its first day. */
 export function EditionFields({ draft, errors, onChange }: EditionFieldsProps) {
   const say = useSay('own-limits');
   return (

@@ -13,7 +13,7 @@ const kinds = (['value', 'curve', 'weighings', 'attestation'] as const).flatMap(
 
 type FigureFieldProps = { row: RowDraft; error: string | undefined; onChange: (row: RowDraft) => void };
 
-/** The limit of a row, written in the same dialog as in a plan, with the source its figures come from. */
+/** Written in the same dialog as in a plan. */
 export function FigureField({ row, error, onChange }: FigureFieldProps) {
   const say = useSay('own-limits');
   const [isOpen, setOpen] = useState(false);
@@ -39,7 +39,7 @@ export function FigureField({ row, error, onChange }: FigureFieldProps) {
   );
 }
 
-/** Whether it was read in its source is said with the figure; anything else has to be said beside it. */
+/** Only a figure confirmed in its source counts as read there. */
 function knownOf({ source }: CriticalLimit, before: RowDraft['known']): RowDraft['known'] {
   if (source.confirmed) return 'read in the source';
   return before === 'read in the source' ? 'from memory' : before;

@@ -10,7 +10,7 @@ const unchosen = z.literal('');
 
 const rowDraft = ownLimitRow.extend({
   key: z.uuid(),
-  /** Of a figure that another set has on the same matter; a new one gets its own when it is saved. */
+  /** The id of the same matter in another set; a new figure gets its own when it is saved. */
   rowId: text.optional(),
   title: text,
   purpose: z.enum(purposes).or(unchosen),
@@ -23,14 +23,13 @@ const rowDraft = ownLimitRow.extend({
 });
 export type RowDraft = z.output<typeof rowDraft>;
 
-/** An edition while it is written: fields may still be empty. The id belongs to exactly these words. */
 const ownDraft = z.object({
   ownSetId: z.uuid(),
-  /** The edition it takes the place of; none for a set begun anew. */
+  /** Absent for a set begun anew. */
   replaces: text.optional(),
   /** The edition it began from. */
   after: text.optional(),
-  /** A save was tried: from then on what is missing is marked. */
+  /** Once a save was tried, what is missing is marked. */
   tried: z.boolean(),
   title: text,
   edition: text,
@@ -39,10 +38,10 @@ const ownDraft = z.object({
 });
 export type OwnDraft = z.output<typeof ownDraft>;
 
-/** The edition that is being written on this device for the shop that is open. */
+/** Kept on this device for the shop that is open. */
 export const useOwnDraft = () => useKeptDraft(ownDraft, `own-limits.${useSession()?.establishmentId ?? ''}`);
 
-/** A figure as it stands in another set, to go on with. */
+/** Takes a figure over from another set. */
 export const draftOfRow = ({ validUntil = '', note = '', ...row }: OwnLimitRow): RowDraft => ({
   ...row,
   key: newId(),
@@ -50,7 +49,7 @@ export const draftOfRow = ({ validUntil = '', note = '', ...row }: OwnLimitRow):
   note,
 });
 
-/** What a shop has written itself is its own validation until it says otherwise. */
+/** A shop's own figure is its own validation until the shop says otherwise. */
 export const emptyRow = (today: string): RowDraft => ({
   key: newId(),
   title: '',
@@ -76,7 +75,7 @@ export const emptyDraft = (today: string): OwnDraft => ({
 
 type Before = { setId: string; title: string; edition: string };
 
-/** The next edition of a set, with everything the last one holds. */
+/** Holds everything of the last edition. */
 export const draftAfter = ({ setId, title, edition }: Before, rows: OwnLimitRow[], today: string): OwnDraft => ({
   ...emptyDraft(today),
   replaces: setId,

@@ -14,7 +14,6 @@ import { purposes } from '@larderbook/haccp';
 
 type RowFieldsProps = { row: RowDraft; errors: FieldErrors; onChange: (row: RowDraft) => void };
 
-/** Everything written about one figure: what it is for, its limit, where the support is filed, when it holds. */
 export function RowFields({ row, errors, onChange }: RowFieldsProps) {
   const say = useSay('own-limits');
   const sayPurpose = useSay('limit-purposes');

@@ -1,6 +1,6 @@
 /**
- * The id of a figure from its title: "Core of ham (whole)" is "core-of-ham-whole". It says from edition to edition that
- * the same matter is meant, so it is made once and taken by no other row.
+ * "Core of ham (whole)" is "core-of-ham-whole". The id means the same matter from edition to edition: it is made once
+ * and taken by no other row.
  */
 export function rowIdOf(title: string, taken: ReadonlySet<string>): string {
   const plain = title

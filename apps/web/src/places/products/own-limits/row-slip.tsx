@@ -12,7 +12,7 @@ import { codeOf } from '@larderbook/messages';
 
 type RowSlipProps = {
   row: RowDraft;
-  /** "Figure 3", where it has no title yet. */
+  /** Names a row without a title: "Figure 3". */
   number: number;
   errors: FieldErrors;
   faults: string[];
@@ -22,7 +22,7 @@ type RowSlipProps = {
   onRemove: () => void;
 };
 
-/** One figure on its own slip: as it reads, or open to be written. What is wrong with it stands on it. */
+/** What is wrong with a figure stands on its slip. */
 export function RowSlip({ row, number, errors, faults, isOpen, onOpen, onChange, onRemove }: RowSlipProps) {
   const sayShared = useSay('shared');
   const say = useSay('own-limits');

@@ -12,7 +12,7 @@ import { useSay } from '../../../ui/voice';
 
 type SaveEditionProps = { draft: OwnDraft; checked: Checked; keep: (draft: OwnDraft | undefined) => void };
 
-/** Saving the draft as an edition, or throwing it away. An edition changes no plan. */
+/** An edition changes no plan. */
 export function SaveEdition({ draft, checked: { value, errors, faults }, keep }: SaveEditionProps) {
   const say = useSay('own-limits');
   const sayDrafts = useSay('plan-drafts');

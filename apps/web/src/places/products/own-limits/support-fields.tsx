@@ -7,12 +7,11 @@ import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
 import type { RowDraft } from './own-draft';
 
-/** A figure that was read in its source says so with the figure. */
+/** Whether a figure was read in its source is said with the figure. */
 const unconfirmed = waysKnown.filter((known) => known !== 'read in the source');
 
 type SupportFieldsProps = { row: RowDraft; errors: FieldErrors; onChange: (row: RowDraft) => void };
 
-/** Where the support of a figure is filed, how much it weighs, and from when until when it counts. */
 export function SupportFields({ row, errors, onChange }: SupportFieldsProps) {
   const say = useSay('own-limits');
   const isUnconfirmed = row.limit !== undefined && !row.limit.source.confirmed;

@@ -23,7 +23,7 @@ type TakeDialogProps = {
   onClose: () => void;
 };
 
-/** Figures of a published set, or of another of one's own, to go on with: each keeps its source and its conditions. */
+/** Each figure keeps its source and its conditions. */
 export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
   const say = useSay('own-limits');
   const sets = useQuery(ask(listLimitSets, {}));

@@ -33,7 +33,6 @@ const survival = {
   control: 'Cooking',
 };
 
-/** A small plan that is complete: trim, cook, chill. */
 export const aPlan = (own: Partial<PlanContent> = {}): PlanContent => ({
   title: 'Roast',
   process: 'roast',

@@ -13,7 +13,6 @@ import { lethalityEditor } from './lethality/lethality-editor';
 import { rangeEditor } from './range/range-editor';
 import { weightLossEditor } from './weight-loss/weight-loss-editor';
 
-/** How each kind of limit is typed. */
 const editors = {
   range: rangeEditor,
   figure: figureEditor,
@@ -29,7 +28,6 @@ const editors = {
   attestation: attestationEditor,
 } satisfies { [K in LimitKind]: EditorOfKind<K> };
 
-/** The figures of a limit while they are typed. */
 export type FiguresDraft = ReturnType<(typeof editors)[LimitKind]['empty']>;
 
 export const editorOf = (kind: LimitKind): Editor<CriticalLimit, FiguresDraft> =>

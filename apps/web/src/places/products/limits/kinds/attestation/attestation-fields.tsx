@@ -8,7 +8,6 @@ import { useSay } from '../../../../../ui/voice';
 
 const asked = ['nothing', 'moment', 'humidity'] as const;
 
-/** A statement, and what is recorded when it is answered. */
 export function AttestationFields({ draft, errors, onChange }: FieldsOf<AttestationDraft>) {
   const say = useSay('limit-forms');
   const choices = asked.map((value) => ({ value, name: say(codeOf('asks', value)), detail: say(`asks-${value}-detail`) }));

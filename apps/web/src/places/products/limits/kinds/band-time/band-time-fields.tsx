@@ -6,7 +6,6 @@ import type { BandTimeDraft } from './band-time-editor';
 import { PrintedField } from '../../printed-field';
 import { useSay } from '../../../../../ui/voice';
 
-/** The most time that may pass between two temperatures, all of it added up. */
 export function BandTimeFields({ draft, errors, onChange }: FieldsOf<BandTimeDraft>) {
   const say = useSay('limit-forms');
   return (

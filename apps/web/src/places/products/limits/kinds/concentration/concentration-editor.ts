@@ -33,7 +33,7 @@ export const concentrationEditor: Editor<ConcentrationLimit, ConcentrationDraft>
   Fields: ConcentrationFields,
 };
 
-/** A maximum in hundredths of a ppm, and exactly in thousandths where hundredths cannot hold it. */
+/** Hundredths of a ppm, and thousandths where hundredths cannot hold it. */
 function mostPpm(text: string) {
   const thousandths = counted(text, 3);
   if (thousandths === undefined) return {};

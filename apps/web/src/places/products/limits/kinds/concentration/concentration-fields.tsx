@@ -16,7 +16,6 @@ const ionOf: Partial<Record<ConcentrationDraft['substance'], CountedAs>> = {
   'sodium nitrate': 'NO₃',
 };
 
-/** Ingoing ppm of a restricted substance on the meat block. */
 export function ConcentrationFields({ draft, errors, onChange }: FieldsOf<ConcentrationDraft>) {
   const say = useSay('limit-forms');
   const sayLimits = useSay('limits');

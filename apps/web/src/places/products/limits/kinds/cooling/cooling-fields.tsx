@@ -10,7 +10,7 @@ import { NumberedRows } from '../../numbered-rows';
 import { PrintedField } from '../../printed-field';
 import { useSay } from '../../../../../ui/voice';
 
-/** One stage or several, each from one temperature down to another in so much time. */
+/** Each stage goes from one temperature down to another in so much time. */
 export function CoolingFields({ draft, errors, onChange }: FieldsOf<CoolingDraft>) {
   const say = useSay('limit-forms');
   const fromOwn = { value: 'stage' as const, name: say('clock-own') };

@@ -15,7 +15,6 @@ const units = [
   { value: '°C', name: '°C' },
 ] as const;
 
-/** Degree-hours of the chamber until the pH is down, by the hottest it was. */
 export function DegreeHoursFields({ draft, errors, onChange }: FieldsOf<DegreeHoursDraft>) {
   const say = useSay('limit-forms');
   const { classes, unit } = draft;

@@ -10,7 +10,6 @@ import { PrintedField } from '../../printed-field';
 import { noPrinted } from '../../typed';
 import type { DwellDraft } from './dwell-editor';
 
-/** A table of temperatures and the time each is held; one row is enough. */
 export function DwellFields({ draft, errors, onChange }: FieldsOf<DwellDraft>) {
   const say = useSay('limit-forms');
   const { rows } = draft;

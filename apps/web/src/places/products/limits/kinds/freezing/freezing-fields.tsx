@@ -8,7 +8,7 @@ import css from '../../limits.module.css';
 import type { FreezingDraft } from './freezing-editor';
 import { useSay } from '../../../../../ui/voice';
 
-/** Pork frozen against trichinae by the printed rows. */
+/** Against trichinae in pork. */
 export function FreezingFields({ draft, errors, onChange }: FieldsOf<FreezingDraft>) {
   const say = useSay('limit-forms');
   return (

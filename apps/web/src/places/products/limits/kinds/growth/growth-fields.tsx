@@ -11,7 +11,7 @@ import { useSay } from '../../../../../ui/voice';
 
 const species = ['beef', 'chicken', 'pork', 'mixed or unknown'] as const;
 
-/** Predicted growth while cooling: a screening beside a cooling limit. */
+/** A screening beside a cooling limit. */
 export function GrowthFields({ draft, errors, onChange }: FieldsOf<GrowthDraft>) {
   const say = useSay('limit-forms');
   return (

@@ -12,7 +12,7 @@ import { useSay } from '../../../../../ui/voice';
 
 const measured = ['temperature', 'pH', 'aw', 'percent'] as const satisfies Measured[];
 
-/** At least, at most, or both; the figures themselves are within unless the source says “above” or “less than”. */
+/** The figures themselves are within unless the source says “above” or “less than”. */
 export function RangeFields({ draft, errors, onChange }: FieldsOf<RangeDraft>) {
   const say = useSay('limit-forms');
   return (

@@ -3,7 +3,7 @@ import type { FieldsOf } from '../../fields-of';
 import type { WeightLossDraft } from './weight-loss-editor';
 import { useSay } from '../../../../../ui/voice';
 
-/** The share of the weight at the start that has to be gone. */
+/** Of the weight at the start. */
 export function WeightLossFields({ draft, errors, onChange }: FieldsOf<WeightLossDraft>) {
   const say = useSay('limit-forms');
   return (
