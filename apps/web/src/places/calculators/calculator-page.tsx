@@ -8,7 +8,6 @@ import { forms } from './forms';
 
 const route = getRouteApi('/calculators/$calculator');
 
-/** One calculator: what it asks, and its calculation. */
 export function CalculatorPage() {
   const say = useSay('calculators');
   const sayList = useSay('calculators-list');

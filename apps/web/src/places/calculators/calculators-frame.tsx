@@ -6,7 +6,6 @@ import { useSay } from '../../ui/voice';
 
 type CalculatorsFrameProps = { title: string; under?: ReactNode; actions?: ReactNode; children: ReactNode };
 
-/** The pages of figures that belong to no lot, under one head. */
 export function CalculatorsFrame({ title, under, actions, children }: CalculatorsFrameProps) {
   const say = useSay('calculators');
   const pages = [

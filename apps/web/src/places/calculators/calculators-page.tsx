@@ -6,7 +6,6 @@ import { CalculatorsFrame } from './calculators-frame';
 import { forms, groups } from './forms';
 import { useSay } from '../../ui/voice';
 
-/** Everything that can be worked out without a lot. */
 export function CalculatorsPage() {
   const say = useSay('calculators');
   const sayList = useSay('calculators-list');

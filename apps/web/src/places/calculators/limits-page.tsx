@@ -14,7 +14,6 @@ import { SetRows } from './limits/set-rows';
 import { useSay } from '../../ui/voice';
 import type { SayOf } from '@larderbook/messages';
 
-/** What is published, jurisdiction by jurisdiction and edition by edition, and how two of them differ. */
 export function LimitsPage() {
   const say = useSay('calculators');
   const { data, error, refetch } = useQuery(ask(listLimitSets, {}));

@@ -18,7 +18,6 @@ import { SetDifferences } from './limits/set-differences';
 import { SetRows } from './limits/set-rows';
 import { useSay } from '../../ui/voice';
 
-/** The shop's own limits in their editions: what each holds, which plans use it, how it differs from another set. */
 export function OwnLimitsPage() {
   const say = useSay('calculators');
   const { isOwner } = useShop();

@@ -1,12 +1,11 @@
 import { partsOfAction, type CorrectiveActionForm, type Deviation, type PartCode, type PartOfAction } from '@larderbook/contracts';
 import type { SayOf } from '@larderbook/messages';
 
-/** One question of a corrective action; `code` names its words, the paragraph is of 9 CFR. */
+/** `code` names the words; the paragraph is of 9 CFR. */
 type Asked = Omit<PartOfAction, 'code'> & { code: PartCode | 'reassessed-by' | 'different' };
 
 export type ActionPart = { key: string; question: string; hint: string; label: string; paragraph?: string };
 
-/** What a corrective action is asked for, one question each. */
 const askedFor: Record<CorrectiveActionForm, readonly Asked[]> = {
   ...partsOfAction,
   unforeseen: [...partsOfAction.unforeseen, { key: 'reassessedBy', code: 'reassessed-by', paragraph: '417.3(b)(4)' }],
@@ -15,7 +14,6 @@ const askedFor: Record<CorrectiveActionForm, readonly Asked[]> = {
 /** Asked only when the control point deviated before. */
 const different: Asked = { key: 'different', code: 'different' };
 
-/** The questions of one deviation's corrective action, in order. */
 export function actionParts({ form, recurrence }: Pick<Deviation, 'form' | 'recurrence'>, say: SayOf<'settling'>): readonly ActionPart[] {
   const asked = askedFor[form];
   if (recurrence.length === 0 || form === 'unforeseen') return asked.map((part) => inWords(part, say));
@@ -23,7 +21,7 @@ export function actionParts({ form, recurrence }: Pick<Deviation, 'form' | 'recu
   return [...asked, last].map((part) => inWords(part, say));
 }
 
-/** Every part that may have been written, for showing what was. */
+/** Every part that may have been written. */
 export const writtenParts = (form: CorrectiveActionForm, say: SayOf<'settling'>): readonly ActionPart[] =>
   [...askedFor[form], different].map((part) => inWords(part, say));
 

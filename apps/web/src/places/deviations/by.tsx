@@ -2,7 +2,6 @@ import { useShop } from '../../api/use-shop';
 import { BothMoments } from '../../ui/moment';
 import css from './deviations.module.css';
 
-/** Under whose name it is, and when. */
 export function By({ name, at, recordedAt = at }: { name: string; at: string; recordedAt?: string }) {
   const { zone } = useShop();
   return (

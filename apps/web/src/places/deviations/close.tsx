@@ -9,7 +9,7 @@ import { Stack } from '../../ui/stack';
 import { TextArea } from '../../ui/text-area';
 import { useSay } from '../../ui/voice';
 
-/** Closes a deviation; the hold of its lot ends with the last one. */
+/** The hold of the lot ends with its last deviation. */
 export function Close({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
   const say = useSay('deviations');
   const recording = useRecording(closeDeviation);

@@ -11,7 +11,7 @@ import { By } from './by';
 import { whyNot } from './next-part';
 import { Struck } from './struck';
 
-/** The closing of a deviation, which may be taken back, and those that were. */
+/** Includes closings that were taken back. */
 export function Closings({ deviation }: { deviation: Deviation }) {
   const say = useSay('deviations');
   const { roles } = useShop();

@@ -8,7 +8,7 @@ import { givenBack } from './given-back';
 
 type CorrectDecidedProps = { deviation: Deviation; disposition: Disposition; said: string; onClose: () => void };
 
-/** Corrects a decision: first why, then the decision as it should have been. The old one stays, struck through. */
+/** The old decision stays, struck through. */
 export function CorrectDecided({ deviation, disposition, said, onClose }: CorrectDecidedProps) {
   const say = useSay('settling');
   const sayShared = useSay('shared');

@@ -14,11 +14,10 @@ import { actionParts, type ActionPart } from './action-parts';
 import { Recurrence } from './recurrence';
 import { useDraft, type Draft } from './use-draft';
 
-/** The corrective action that another takes the place of, and why. */
+/** The action that another replaces, and why. */
 export type AmendingAction = Deviation['actions'][number] & { reason: string };
 type CorrectiveActionProps = { deviation: Deviation; amending?: AmendingAction; onClose: () => void };
 
-/** What was done about a deviation, or what it should have said: the parts of its form, one question at a time. */
 export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveActionProps) {
   const say = useSay('deviations');
   const sayShared = useSay('shared');

@@ -26,7 +26,6 @@ import { leftToDecide, lesser, weightOf } from './weights';
 type Basis = (typeof releaseBases)[number];
 type Chosen = { product?: ProductConcerned; decision?: Decision; weight?: EnteredMass; basis?: Basis };
 
-/** What becomes of the product. */
 export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: () => void }) {
   const say = useSay('settling');
   const recording = useRecording(recordDisposition);
@@ -45,7 +44,7 @@ export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: 
 
 type Made = InputOf<typeof correctDisposition>['disposition'];
 type DecidingProps = {
-  /** What may be decided about, with how much of each. */
+  /** With how much of each may be decided. */
   products: ProductConcerned[];
   speaksFor: (product: ProductConcerned, weight: EnteredMass, most: Weight) => Named[];
   recording: Progress;
@@ -53,7 +52,6 @@ type DecidingProps = {
   onClose: () => void;
 };
 
-/** A decision, one step at a time: about which product, what, how much of it, on what basis, and why. */
 export function Deciding({ products, speaksFor: spokenForBy, recording, onSave, onClose }: DecidingProps) {
   const say = useSay('settling');
   const sayShared = useSay('shared');
@@ -166,7 +164,7 @@ function mostFor(decision: Decision, { undecided, here, left }: ProductConcerned
 
 type Named = { deviationId: string; number: number };
 
-/** This deviation, and every other open one of the product that has as much to decide: nobody decides it twice. */
+/** Includes every other open deviation of the product with as much to decide: nobody decides it twice. */
 function spokenFor(deviation: Deviation, product: ProductConcerned, weight: EnteredMass, most: Weight): Named[] {
   const isAll = weight.value === most.value && weight.unit === most.unit;
   const mass = isAll ? massFromGrams(most.grams.toFixed(9)) : massOf(weight);

@@ -6,7 +6,6 @@ import { Decided } from './decided';
 import css from './deviations.module.css';
 import { leftToDecide } from './weights';
 
-/** What becomes of the product: every decision with its weight, what is still to decide, and what is to be destroyed. */
 export function DecidedList({ deviation }: { deviation: Deviation }) {
   const say = useSay('settling');
   const { products, dispositions, covered, atStake } = deviation;

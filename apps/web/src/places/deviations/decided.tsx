@@ -14,7 +14,7 @@ import { Struck } from './struck';
 import { VoidDecided } from './void-decided';
 import { weightOf } from './weights';
 
-/** One decision with what came of it; one that counts no more is struck through, with why. */
+/** A decision that no longer counts is struck through, with why. */
 export function Decided({ disposition, of }: { disposition: Disposition; of: Deviation }) {
   const say = useSay('settling');
   const { roles, mayRecord } = useShop();

@@ -1,6 +1,6 @@
 import type { Decision, ProductConcerned } from '@larderbook/contracts';
 
-/** What can become of this product: of a delivery, of a lot, of what has left. */
+/** Differs for a delivery, for a lot, and for what has left. */
 export function decisionsFor({ lotId, left, here }: ProductConcerned): Decision[] {
   const isHere: Decision[] = lotId ? ['rework', 'condemn'] : ['condemn', 'return'];
   return ['release', ...(here.grams > 0 ? isHere : []), ...(left.grams > 0 ? ['recall' as const] : [])];

@@ -12,11 +12,11 @@ import { TextArea } from '../../ui/text-area';
 import { useSay } from '../../ui/voice';
 import { weightOf } from './weights';
 
-/** The record that another takes the place of, and why. */
+/** The record that another replaces, and why. */
 export type AmendingDestruction = NonNullable<Disposition['destruction']> & { reason: string };
 type DestroyProps = { disposition: Disposition; amending?: AmendingDestruction; onClose: () => void };
 
-/** How and when condemned product was destroyed, or what its record should have said. */
+/** `amending` is the record to correct. */
 export function Destroy({ disposition, amending, onClose }: DestroyProps) {
   const say = useSay('settling');
   const sayShared = useSay('shared');

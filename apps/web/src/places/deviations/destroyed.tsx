@@ -11,7 +11,6 @@ import { Struck } from './struck';
 import { VoidDecided } from './void-decided';
 import { weightOf } from './weights';
 
-/** How condemned product was destroyed, and what was written of it that counts no more. */
 export function Destroyed({ disposition }: { disposition: Disposition }) {
   const say = useSay('settling');
   const sayShared = useSay('shared');

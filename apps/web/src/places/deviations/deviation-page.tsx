@@ -10,7 +10,6 @@ import { PageProblem } from '../../ui/page-problem';
 import { useSay } from '../../ui/voice';
 import { DeviationView } from './deviation-view';
 
-/** One deviation, from the missed limit to its closing. */
 export function DeviationPage(): ReactNode {
   const say = useSay('deviations');
   const { deviationId } = useParams({ from: '/deviations/$deviationId' });

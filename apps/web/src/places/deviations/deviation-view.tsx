@@ -21,7 +21,6 @@ import { SaidOfReadings } from './said-of-readings';
 import { about } from './about';
 import { WhatWasMissed } from './what-was-missed';
 
-/** One deviation: what was missed, what the plan says, what is still to be done and by whom, and what was recorded. */
 export function DeviationView({ deviation }: { deviation: Deviation }) {
   const say = useSay('deviations');
   const { roles } = useShop();

@@ -24,7 +24,6 @@ const filters: { value: Shown; code: 'open' | 'all' }[] = [
   { value: 'all', code: 'all' },
 ];
 
-/** Missed limits and what became of them; the open ones first. */
 export function DeviationsPage() {
   const say = useSay('deviations');
   const [open, setOpen] = useState<Shown>('only');

@@ -3,7 +3,7 @@ import { massFromGrams, formatMass } from '@larderbook/haccp';
 
 type Weight = ProductConcerned['undecided'];
 
-/** A product as though a decision about it had not been made: what it decided is to decide, and where it would be. */
+/** Undoes a decision: its weight is to decide again, and is where it was. */
 export function givenBack(product: ProductConcerned, { lotId, receiptId, decision, weight }: Disposition): ProductConcerned {
   if (product.lotId !== lotId || product.receiptId !== receiptId) return product;
   const { undecided, here, left } = product;

@@ -10,14 +10,12 @@ import { weightOf } from './weights';
 
 type HowMuchProps = {
   title: string;
-  /** The most there is to decide in this way. */
   most: EnteredMass;
   onBack: () => void;
   onWeight: (weight: EnteredMass) => void;
   onClose: () => void;
 };
 
-/** How much product a decision is about: all of it in one tap, or a weight from the scale. */
 export function HowMuch({ title, most, onBack, onWeight, onClose }: HowMuchProps) {
   const say = useSay('settling');
   const sayShared = useSay('shared');

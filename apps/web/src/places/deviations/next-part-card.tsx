@@ -9,7 +9,7 @@ import { leftToDecide } from './weights';
 
 const parts = ['action', 'disposition', 'closing'] as const;
 
-/** Where the deviation is on its way to being closed, and the one thing to do next, or who may do it. */
+/** Names who may do the next part where this person may not. */
 export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (part: Part) => void }) {
   const say = useSay('deviations');
   const { roles } = useShop();

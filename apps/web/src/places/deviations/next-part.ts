@@ -1,6 +1,6 @@
 import type { Deviation, Role } from '@larderbook/contracts';
 
-/** What an open deviation still needs, in this order; `done` when it is closed. */
+/** In this order; `done` when it is closed. */
 export type Part = 'action' | 'disposition' | 'closing' | 'done';
 
 export function nextPart({ open, actions, covered }: Pick<Deviation, 'open' | 'actions' | 'covered'>): Part {
@@ -9,7 +9,7 @@ export function nextPart({ open, actions, covered }: Pick<Deviation, 'open' | 'a
   return covered ? 'closing' : 'disposition';
 }
 
-/** Why a person may not record a part, or nothing when they may. */
+/** Undefined when the person may. */
 export function whyNot(part: Part, roles: readonly Role[]): 'may-not-record' | 'who-decides' | 'who-closes' | undefined {
   const decides = roles.includes('owner') || roles.includes('reviewer');
   if (part === 'done' || decides) return undefined;

@@ -5,7 +5,6 @@ import { Closings } from './closings';
 import { DecidedList } from './decided-list';
 import { WrittenAction, type Written } from './written-action';
 
-/** What was recorded about a deviation, each part under the name of whoever made it; what counts no more stands first. */
 export function RecordedParts({ deviation }: { deviation: Deviation }) {
   const say = useSay('deviations');
   const { actions, voidedActions } = deviation;

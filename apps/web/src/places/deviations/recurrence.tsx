@@ -3,7 +3,6 @@ import { Link } from '@tanstack/react-router';
 import { useSay } from '../../ui/voice';
 import css from './deviations.module.css';
 
-/** Earlier deviations of the same control point, each with the way to it. */
 export function Recurrence({ recurrence }: Pick<Deviation, 'recurrence'>) {
   const say = useSay('deviations');
   if (recurrence.length === 0) return null;

@@ -7,7 +7,7 @@ import { SaidTable } from '../../ui/said-table';
 import { Section } from '../../ui/section';
 import { useFigures, useSay } from '../../ui/voice';
 
-/** What people said of the readings at the control point a deviation is about: who, when, why. */
+/** Of the control point that the deviation is about. */
 export function SaidOfReadings({ deviation: { lot, controlPoint } }: { deviation: Deviation }) {
   const say = useSay('deviations');
   const figures = useFigures();

@@ -2,7 +2,6 @@ import type { Voiding } from '@larderbook/contracts';
 import { useSay } from '../../ui/voice';
 import { By } from './by';
 
-/** How it came that something counts no more: why, by whom and when. */
 export function Struck({ how, reason, by, at }: Voiding) {
   const say = useSay('deviations');
   return (

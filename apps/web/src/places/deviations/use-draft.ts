@@ -2,10 +2,7 @@ import { useState } from 'react';
 
 export type Draft = Record<string, string>;
 
-/**
- * What is half written about a deviation, or to correct what was written; it outlives a closed dialog and a closed
- * tablet, until it is kept.
- */
+/** Outlives a closed dialog and a closed tablet, until it is kept. */
 export function useDraft(subjectId: string, first: Draft = {}) {
   const place = `larderbook.draft.corrective-action.${subjectId}`;
   const [draft, setDraft] = useState<Draft>(() => ({ ...first, ...read(place) }));

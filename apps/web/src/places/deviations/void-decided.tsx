@@ -5,7 +5,7 @@ import { useSay } from '../../ui/voice';
 
 type VoidDecidedProps = { what: 'disposition' | 'destruction' | 'action'; amends: string; said: string; onClose: () => void };
 
-/** Voids a part of what settles a deviation: it stays, struck through. */
+/** The part stays, struck through. */
 export function VoidDecided({ what, amends, said, onClose }: VoidDecidedProps) {
   const say = useSay('settling');
   const voiding = useVoiding(what, amends, said);

@@ -3,10 +3,9 @@ import type { EnteredMass, Quantity } from '@larderbook/haccp';
 
 type Weight = Deviation['atStake'];
 
-/** A weight as a figure: 25.9 lb. */
 export const weightOf = ({ value, unit }: EnteredMass): Quantity => ({ value: String(value), unit });
 
-/** What is still to decide, and of how much in all where a part of it is decided. */
+/** `all` only where a part is decided already. */
 export const leftToDecide = ({
   undecided,
   atStake,

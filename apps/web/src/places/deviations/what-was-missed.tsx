@@ -10,7 +10,6 @@ import { useTell } from '../../ui/use-tell';
 import css from './deviations.module.css';
 import { Recurrence } from './recurrence';
 
-/** What was missed, by how much, against which limit of which source; and what the plan has prepared. */
 export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
   const say = useSay('deviations');
   const { tell } = useTell();
@@ -61,5 +60,5 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
   );
 }
 
-/** Of the figure that the frame does not show: what it was opened with, or that a correction has left nothing missed. */
+/** Figures that the frame does not show: those it was opened with, or those after a correction left nothing missed. */
 const figuresOf = ({ measured, margin }: Told): string => [measured, margin].filter(Boolean).join(', ');

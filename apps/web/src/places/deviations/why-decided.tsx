@@ -9,9 +9,8 @@ import { useSay } from '../../ui/voice';
 
 type WhyDecidedProps = {
   title: string;
-  /** What a release stands on. */
   basis?: string;
-  /** The deviations it speaks for. */
+  /** Numbers of the deviations it speaks for. */
   numbers: number[];
   recording: Progress;
   onBack: () => void;
@@ -19,7 +18,6 @@ type WhyDecidedProps = {
   onClose: () => void;
 };
 
-/** The last step of a decision: why. */
 export function WhyDecided({ title, basis, numbers, recording, onBack, onSave, onClose }: WhyDecidedProps) {
   const say = useSay('settling');
   const sayShared = useSay('shared');

@@ -16,7 +16,7 @@ import { VoidDecided } from './void-decided';
 export type Written = Deviation['actions'][number] & { voided?: Voiding };
 type WrittenActionProps = { deviation: Deviation; written: Written; title: string };
 
-/** One corrective action in its parts; one that counts no more is struck through, with why. */
+/** An action that no longer counts is struck through, with why. */
 export function WrittenAction({ deviation, written, title }: WrittenActionProps) {
   const say = useSay('deviations');
   const sayShared = useSay('shared');
@@ -55,7 +55,6 @@ export function WrittenAction({ deviation, written, title }: WrittenActionProps)
   );
 }
 
-/** First why, then the parts as they should have been. */
 function CorrectAction({ deviation, written, onClose }: Omit<WrittenActionProps, 'title'> & { onClose: () => void }) {
   const say = useSay('deviations');
   const sayShared = useSay('shared');

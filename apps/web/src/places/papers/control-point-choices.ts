@@ -3,7 +3,7 @@ import type { SayOf } from '@larderbook/messages';
 
 type Listed = ReplyOf<typeof listControlPoints>['controlPoints'];
 
-/** Control points to choose from; those that would read alike also name their plan. */
+/** Points that would read alike also name their plan. */
 export function controlPointChoices(listed: Listed, say: SayOf<'papers'>): { value: string; name: string }[] {
   const alike = (one: Listed[number]) =>
     listed.filter(({ productName, name }) => productName === one.productName && name === one.name).length > 1;

@@ -17,7 +17,7 @@ import { useSay } from '../../ui/voice';
 
 const shownAtFirst = 6;
 
-/** One deviation with its corrective action on paper; open ones first. */
+/** Open deviations first. */
 export function DeviationReports() {
   const say = useSay('papers');
   const { data, error, refetch } = useQuery(ask(listDeviations, { open: 'all' }));

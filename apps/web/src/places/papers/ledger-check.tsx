@@ -13,10 +13,7 @@ import { useFigures, useSay, useSpoken } from '../../ui/voice';
 import { hashInGroups } from './hash-in-groups';
 import css from './ledger-check.module.css';
 
-/**
- * The head of the chain, to compare with what is printed on a paper, and whether every record still is what was
- * recorded.
- */
+/** The head is compared with what is printed on a paper. */
 export function LedgerCheck() {
   const say = useSay('papers');
   const figures = useFigures();

@@ -9,7 +9,6 @@ import { TextField } from '../../ui/text-field';
 import { useSay } from '../../ui/voice';
 import { LotRecordList } from './lot-record-list';
 
-/** Everything about one lot on paper: type its code, or take one of the newest. */
 export function LotRecords() {
   const say = useSay('papers');
   const [typed, setTyped] = useState('');

@@ -10,7 +10,7 @@ import { LotRecords } from './lot-records';
 import { MonitoringLog } from './monitoring-log';
 import { ReadOnly } from './read-only';
 
-/** What can be printed, and that the book is unaltered; where an inspector begins. */
+/** An inspector begins here. */
 export function PapersPage() {
   const say = useSay('papers');
   const { mayRecord } = useShop();

@@ -3,13 +3,13 @@ import type { SayOf } from '@larderbook/messages';
 
 export const periods = ['this week', 'this month', 'last 90 days', 'own dates'] as const;
 export type PeriodName = (typeof periods)[number];
-/** Calendar days in the shop, both of them in the period. */
+/** Calendar days in the shop, both included. */
 export type Period = { from: string; to: string };
 
-/** The longest period the record book prints at once. */
+/** Days; the server prints no longer period at once. */
 const mostDays = 400;
 
-/** The days of a named period that ends today. The week begins on Monday (ISO 8601). */
+/** Ends today. The week begins on Monday (ISO 8601). */
 export function periodOf(name: Exclude<PeriodName, 'own dates'>, today: string): Period {
   const day = dayNumber(today) ?? NaN;
   const monday = day - ((day + 3) % 7); // day 0, 1 January 1970, was a Thursday
@@ -21,7 +21,7 @@ export function periodOf(name: Exclude<PeriodName, 'own dates'>, today: string):
   return { from, to: today };
 }
 
-/** What is wrong with a period beside which of its days; nothing when it can be printed. */
+/** Keyed by the day that is wrong; empty when it can be printed. */
 export function periodFaults({ from, to }: Period, say: SayOf<'papers'>): Partial<Period> {
   const [first, last] = [dayNumber(from), dayNumber(to)];
   if (first === undefined) return { from: say('first-day-missing') };

@@ -4,7 +4,7 @@ import { Row } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import css from './read-only.module.css';
 
-/** For an inspector: what this sign-in shows, how to read it, and where the rest is. */
+/** Shown to an inspector. */
 export function ReadOnly() {
   const say = useSay('papers');
   const who = useSession();

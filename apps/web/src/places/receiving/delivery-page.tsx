@@ -26,7 +26,6 @@ import { useTell } from '../../ui/use-tell';
 
 const route = getRouteApi('/receiving/$receiptId');
 
-/** One delivery: everything that was written down at the door, how it was judged, and what is left. */
 export function DeliveryPage() {
   const say = useSay('receiving');
   const { receiptId } = route.useParams();

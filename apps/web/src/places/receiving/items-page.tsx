@@ -17,7 +17,7 @@ import { ReceivingFrame } from './receiving-frame';
 
 type Open = { item?: Item };
 
-/** What comes in at the door: meat, ingredients, packaging, each with what it contains and how it is received. */
+/** Meat, ingredients and packaging. */
 export function ItemsPage() {
   const say = useSay('items');
   const sayShared = useSay('shared');

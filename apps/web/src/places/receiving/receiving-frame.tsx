@@ -13,7 +13,7 @@ const pages = [
 
 type ReceivingFrameProps = { title: (typeof pages)[number]['name']; actions?: ReactNode; children: ReactNode };
 
-/** The pages of the door, under one head. An inspector reads why nothing can be recorded. */
+/** An inspector reads why nothing can be recorded. */
 export function ReceivingFrame({ title, actions, children }: ReceivingFrameProps) {
   const say = useSay('receiving');
   const { mayRecord } = useShop();

@@ -4,7 +4,6 @@ import { useSay } from '../../ui/voice';
 import { DeliveryList } from './deliveries/delivery-list';
 import { ReceivingFrame } from './receiving-frame';
 
-/** What came in at the door, newest first, with what is left of it. */
 export function ReceivingPage() {
   const say = useSay('receiving');
   const { mayRecord } = useShop();

@@ -10,7 +10,6 @@ import { Stack } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import { RecordDelivery } from './record/record-delivery';
 
-/** A delivery at the door, one question a screen. */
 export function RecordDeliveryPage() {
   const say = useSay('receiving');
   const { mayRecord } = useShop();

@@ -15,7 +15,7 @@ import { SupplierDialog } from './suppliers/supplier-dialog';
 
 type Open = { supplier?: Supplier };
 
-/** Who brings it, and whom to call. */
+/** Tells whom to call. */
 export function SuppliersPage() {
   const say = useSay('items');
   const sayShared = useSay('shared');

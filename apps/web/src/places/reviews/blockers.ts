@@ -1,6 +1,6 @@
 import type { Finding } from '@larderbook/contracts';
 
-/** One thing that keeps a lot from being signed for, and where it is dealt with. */
+/** Keeps a lot from being signed for. */
 export type Blocker = {
   kind: Finding['kind'];
   what: string;
@@ -9,10 +9,7 @@ export type Blocker = {
   deviationId?: string;
 };
 
-/**
- * What blocks, in the order of the work. A limit that was missed and the deviation it opened are one thing to do, not
- * two.
- */
+/** In the order of the work. A missed limit and the deviation it opened are one thing to do, not two. */
 export function blockers(findings: readonly Finding[]): Blocker[] {
   const blocking = findings.filter(({ blocks }) => blocks);
   const deviationOf = ({ controlPointId }: Finding) =>

@@ -8,10 +8,7 @@ import { useLimits, useTell } from '../../ui/use-tell';
 import { useSay } from '../../ui/voice';
 import css from './control-points.module.css';
 
-/**
- * Every control point of the plan in force for the lot: its limits with their source, the verdict, and how many
- * readings.
- */
+/** Of the plan in force for the lot. */
 export function ControlPoints({ points }: { points: ControlPointOnLot[] }) {
   const say = useSay('reviews');
   if (points.length === 0) return <p>{say('no-control-points')}</p>;

@@ -12,7 +12,6 @@ const mark: Partial<Record<Finding['kind'], State>> = {
   open: 'missed',
 };
 
-/** What keeps the lot from being signed for: each thing on its rule, with what to do and the way there. */
 export function InTheWay({ lotId, blockers }: { lotId: string; blockers: Blocker[] }) {
   const say = useSay('reviews');
   if (blockers.length === 0)

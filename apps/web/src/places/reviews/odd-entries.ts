@@ -1,10 +1,7 @@
 import { clarificationsOf, type Flag, type Lot } from '@larderbook/contracts';
 import { formatRead } from '@larderbook/haccp';
 
-/**
- * Entries a reviewer should look at: why, how many alike, and when; for a correction what stood there before and after,
- * for a clarification what was said.
- */
+/** An entry to look at; alike ones stand together. A correction has what stood there `before` and `after`. */
 export type OddEntry = {
   /** "Weighing of Salt", "12 readings at Chilling". */
   what: string;
@@ -15,7 +12,6 @@ export type OddEntry = {
   correction?: { before: string; after: string };
 };
 
-/** The parts of a lot that hold what people entered. */
 type Entered = Pick<Lot, 'inputs' | 'weighings' | 'packings' | 'corrections'> & {
   controlPoints: { controlPoint: { name: string }; readings: Reading[] }[];
 };
@@ -55,7 +51,7 @@ const voidedLine = ({ kind, of, value, voided }: Entry): OddEntry[] =>
     ? [{ ...lineOf(`${capital(kind)} ${of}`, `voided; ${voided.reason}`, voided.made), correction: { before: value, after: '' } }]
     : [];
 
-/** A delivery, a stage, goods or an instrument that was corrected or voided: it has no line of its own among the entries. */
+/** Of a delivery, a stage, goods or an instrument, which has no line of its own among the entries. */
 const goodsLine = ({ what, voided, reason, made }: Lot['corrections'][number]): OddEntry =>
   lineOf(what, `${voided ? 'voided' : 'corrected'}; ${reason}`, made);
 
@@ -67,7 +63,7 @@ const lineOf = (what: string, remark: string, { name, at }: { name: string; at: 
   last: at,
 });
 
-/** What was said of readings afterwards, each time it was said, with what it was said of. */
+/** One line for each time something was said of readings. */
 function clarifiedLines({ controlPoint, readings }: Entered['controlPoints'][number]): OddEntry[] {
   return clarificationsOf(readings).map(({ word, reason, made, readings: of }) => ({
     what: `${of.length === 1 ? 'Reading' : `${of.length} readings`} at ${controlPoint.name}: ${of.map(({ entered }) => formatEntered(entered)).join(', ')}`,

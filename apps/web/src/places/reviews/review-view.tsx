@@ -16,7 +16,7 @@ import { WentIn } from './went-in';
 
 export type Review = ReplyOf<typeof showReview>;
 
-/** One page per lot: what stands in the way, what is met or settled, what was odd, what went in, and the signature. */
+/** One page per lot. */
 export function ReviewView({ review }: { review: Review }) {
   const say = useSay('reviews');
   const { lot, findings } = review;

@@ -15,7 +15,7 @@ import type { Review } from './review-view';
 import css from './signature.module.css';
 import { statementFor } from './statement-for';
 
-/** Signs the review. It needs the network: only the record book knows that nothing was recorded in the meantime. */
+/** It needs the network: only the server knows that nothing was recorded in the meantime. */
 export function SignForm({ review: { lot, findings, soleWorker } }: { review: Review }) {
   const say = useSay('reviews');
   const who = useSession();

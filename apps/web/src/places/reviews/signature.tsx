@@ -8,7 +8,6 @@ import { SignForm } from './sign-form';
 import type { Review } from './review-view';
 import { TakeBackReview } from './take-back-review';
 
-/** The signature under the review: the one that counts, the form to give it, or why this person may not. */
 export function Signature({ review }: { review: Review }) {
   const { lot, maySign } = review;
   const isSigned = lot.review?.counts === true;
@@ -55,13 +54,13 @@ function Outdated({ review: { by: who, at, takenBack } }: { review: Given }) {
   return <p>{say('taken-back-since', { ...signed, by: takenBack.by, reason: takenBack.reason })}</p>;
 }
 
-/** What the signature that stands does not cover (9 CFR 417.5(c)). */
+/** What the signature does not cover (9 CFR 417.5(c)). */
 function PackedSince({ review: { by: who, at, packedSince } }: { review: Given }) {
   const say = useSay('reviews');
   return <p>{say('packed-since', { who, when: { at }, count: packedSince })}</p>;
 }
 
-/** Why not, in words, and who could. */
+/** Says why not, and who could. */
 function MayNot({ review: { whyNot, recordedBy } }: { review: Review }) {
   const say = useSay('reviews');
   const sayWhy = useSay('problem-details');

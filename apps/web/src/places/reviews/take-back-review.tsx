@@ -10,7 +10,7 @@ import type { Review } from './review-view';
 
 type Given = NonNullable<Review['lot']['review']>;
 
-/** A signature is taken back by whoever gave it, or by the owner. */
+/** Whoever gave a signature, or the owner, may take it back. */
 export function TakeBackReview({ lotCode, review }: { lotCode: string; review: Given }) {
   const say = useSay('reviews');
   const who = useSession();

@@ -8,10 +8,7 @@ import { useClock, useSay } from '../../ui/voice';
 import { oddEntries, type OddEntry } from './odd-entries';
 import css from './review.module.css';
 
-/**
- * No obstacle, but for the reviewer to judge: settled deviations, what was left out or went in beside the formula,
- * corrected, clarified and flagged entries.
- */
+/** No obstacle, but for the reviewer to judge. */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
   const say = useSay('reviews');
   const sayEntry = useSay('entries');

@@ -11,7 +11,6 @@ import { Stack } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import css from './to-review-page.module.css';
 
-/** The lots that wait for their pre-shipment review. */
 export function ToReviewPage() {
   const say = useSay('reviews');
   return (

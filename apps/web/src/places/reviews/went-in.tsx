@@ -11,7 +11,6 @@ type Target = Lot['targets'][number];
 
 const counts = ({ amendedBy }: { amendedBy?: string }) => amendedBy === undefined;
 
-/** Inputs and weighings in brief, and what was packed, taken out and lost. */
 export function WentIn({ lot }: { lot: Lot }) {
   const say = useSay('reviews');
   const sayLimits = useSay('limits');

@@ -12,7 +12,6 @@ import { CustomerDialog } from './customers/customer-dialog';
 import { CustomerTable } from './customers/customer-table';
 import { ShippingFrame } from './shipping-frame';
 
-/** Everyone who gets packages, and whom to call in a recall. */
 export function CustomersPage() {
   const say = useSay('shipping');
   const { mayRecord } = useShop();

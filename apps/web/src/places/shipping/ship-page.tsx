@@ -6,7 +6,6 @@ import { Stack } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import { ShipForm } from './ship/ship-form';
 
-/** Packages of cleared lots leave for a customer: who, what and how many, on which document. */
 export function ShipPage() {
   const say = useSay('shipping');
   const { mayRecord } = useShop();

@@ -12,7 +12,6 @@ const pages = [
 
 type ShippingFrameProps = { title: string; under?: ReactNode; actions?: ReactNode; children: ReactNode };
 
-/** The pages about what leaves the shop, under one head. */
 export function ShippingFrame({ title, under, actions, children }: ShippingFrameProps) {
   const say = useSay('shipping');
   return (

@@ -9,7 +9,6 @@ import { useSay } from '../../ui/voice';
 import { ShippingFrame } from './shipping-frame';
 import { StockTable } from './stock/stock-table';
 
-/** Every package that is still here, the one to be used first on top, and whether it may ship. */
 export function StockPage() {
   const say = useSay('shipping');
   const { mayRecord } = useShop();

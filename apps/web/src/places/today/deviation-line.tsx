@@ -9,7 +9,6 @@ import type { Verdict } from '@larderbook/haccp';
 import { Suspense } from 'react';
 import { useTell } from '../../ui/use-tell';
 
-/** A deviation that is open: whose it is, what happened, by how much, and what is still to be written. */
 export function DeviationLine({ deviation }: { deviation: Deviation }) {
   const say = useSay('today');
   const { quantity } = useFigures();

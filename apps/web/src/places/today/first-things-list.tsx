@@ -11,7 +11,7 @@ import { SheetLink } from '../../ui/sheet-link';
 import { useSay } from '../../ui/voice';
 import { nextThree } from './first-things';
 
-/** A new shop: the next three things to set up, in order. */
+/** For a new shop. */
 export function FirstThings() {
   const say = useSay('today');
   const { zone, isOwner } = useShop();

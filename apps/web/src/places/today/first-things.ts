@@ -1,4 +1,3 @@
-/** What a shop has set up so far, counted. */
 export type SetUp = {
   items: number;
   suppliers: number;
@@ -10,7 +9,7 @@ export type SetUp = {
 };
 export type FirstThing = { to: string; what: What; isDone: (setUp: SetUp) => boolean };
 
-/** By it a message says what to do, and another why. */
+/** Selects the message that says what to do, and the one that says why. */
 type What = 'items' | 'suppliers' | 'instruments' | 'product' | 'plan' | 'delivery' | 'lot';
 
 const firstThings: FirstThing[] = [
@@ -51,5 +50,5 @@ const firstThings: FirstThing[] = [
   },
 ];
 
-/** The next three things a new shop sets up, in order; the last is its first lot. */
+/** In order; the last is the first lot. */
 export const nextThree = (setUp: SetUp): FirstThing[] => firstThings.filter(({ isDone }) => !isDone(setUp)).slice(0, 3);

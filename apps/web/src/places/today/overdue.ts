@@ -4,7 +4,7 @@ import type { Today } from './today-sections';
 
 type Instrument = Pick<Today['overdueInstruments'][number], 'lastCheck' | 'dueAt'>;
 
-/** Why an instrument has to be checked: never was, failed, or its time has come. */
+/** Never checked, failed, or its time has come. */
 export function whyOverdue({ lastCheck, dueAt }: Instrument, say: SayOf<'today'>, tell: Tell): { word: string; margin?: string } {
   if (!lastCheck) return { word: say('never-checked') };
   if (lastCheck.verdict.kind !== 'met') return { word: say('out-of-tolerance'), margin: tell(lastCheck.verdict).margin };

@@ -8,7 +8,7 @@ import { subjectOf } from './subject';
 import { Suspense } from 'react';
 import { useTell } from '../../ui/use-tell';
 
-/** Product that left before its deviation was found: first on the page, with the way to every package of it. */
+/** Product that left before its deviation was found stands first on the page. */
 export function PossibleRecalls({ deviations }: { deviations: Deviation[] }) {
   const say = useSay('today');
   if (deviations.length === 0) return null;

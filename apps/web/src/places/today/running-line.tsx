@@ -7,10 +7,7 @@ import { Status } from '../../ui/status';
 import { useNow, useTimeLeft } from '../../ui/time-left';
 import { useSay } from '../../ui/voice';
 
-/**
- * A stage whose time is being spent: the bound still to be reached, by when, how long that is, and the warning where it
- * may not be reached in time.
- */
+/** Warns where the bound may not be reached in time. */
 export function RunningLine({ lot: { lotId, code, productName, running, warning } }: { lot: LotHead }) {
   const say = useSay('today');
   const { zone, degrees } = useShop();

@@ -14,7 +14,6 @@ import { RunningLine } from './running-line';
 import { whyOverdue } from './overdue';
 import type { TodaySections } from './today-sections';
 
-/** Everything that waits for somebody, part by part; each line leads to its place. */
 export function ShopSheet({ sections }: { sections: TodaySections }) {
   const say = useSay('today');
   const { zone } = useShop();
@@ -112,7 +111,7 @@ function LotLine({ lot: { lotId, code, productName, because }, to }: { lot: LotH
   );
 }
 
-/** A held lot leads to what has to be settled: each of its deviations, or its own sheet when none is known. */
+/** Leads to each of the lot's deviations, or to the lot when none is known. */
 function HeldLine({ lot, deviations }: { lot: LotHead; deviations: Deviation[] }) {
   if (deviations.length === 0) return <LotLine lot={lot} to="/lots/$lotId" />;
   return deviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />);

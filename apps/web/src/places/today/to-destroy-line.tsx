@@ -5,7 +5,6 @@ import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { useSay } from '../../ui/voice';
 
-/** Product that is held apart until its destruction is recorded. */
 export function ToDestroyLine({ disposition }: { disposition: Disposition }) {
   const say = useSay('today');
   const { zone } = useShop();

@@ -15,11 +15,10 @@ import { PossibleRecalls } from './possible-recalls';
 import { ShopSheet } from './shop-sheet';
 import { isQuiet, todaySections } from './today-sections';
 
-/** Other tablets record too: look again this often. */
+/** Other tablets record too. */
 const lookAgainMs = 20_000;
 const aMinute = 60_000;
 
-/** The sheet of the whole shop, today's: what is about to fail, on hold, running, waiting, late. */
 export function TodayPage() {
   const { zone, mayRecord } = useShop();
   const say = useSay('today');

@@ -4,19 +4,19 @@ export type Today = ReplyOf<typeof showToday>;
 type Instrument = Today['overdueInstruments'][number];
 type PlanMissing = Today['plansMissing'][number];
 
-/** The shop's sheet: what needs somebody first, in the order in which it should be seen. Empty parts are left out. */
+/** In the order in which it should be seen; empty parts are left out. */
 export type TodaySections = {
   /** Shipped before its deviation was found. */
   recalls: Deviation[];
   onHold: { lot: LotHead; deviations: Deviation[] }[];
-  /** Open deviations of deliveries, and any that no lot above stands for. */
+  /** Of deliveries, and any that no lot above stands for. */
   openDeviations: Deviation[];
   /** Condemned or called back, and not yet destroyed. */
   toDestroy: Today['toDestroy'];
-  /** Stages whose time is being spent: those at risk at the top, then the one due first. */
+  /** Those at risk first, then the one due first. */
   running: LotHead[];
   toReview: LotHead[];
-  /** Cleared by rules that have changed since: what they judge otherwise is to be looked at. */
+  /** Cleared by rules that have changed since and now judge otherwise. */
   lookAgain: LotHead[];
   cleared: LotHead[];
   inWork: LotHead[];
@@ -24,7 +24,7 @@ export type TodaySections = {
   plansMissing: PlanMissing[];
 };
 
-/** Sorts what the book says of today: each thing stands once, where it matters most; only a stage that runs is also on hold. */
+/** Each thing stands once, where it matters most; only a running stage may be on hold too. */
 export function todaySections(today: Today): TodaySections {
   const held = new Set(today.onHold.map(({ lotId }) => lotId));
   const recalled = new Set(today.recalls.map(({ deviationId }) => deviationId));
@@ -49,8 +49,7 @@ const morePressing = (a: LotHead, b: LotHead): number =>
   warned.indexOf(a.warning?.forecast.state) - warned.indexOf(b.warning?.forecast.state) || dueAt(a) - dueAt(b);
 const warned: (NonNullable<LotHead['warning']>['forecast']['state'] | undefined)[] = ['will miss', 'at risk', undefined];
 
-/** A stage without a deadline comes after those that have one. */
+/** A stage without a deadline comes last. */
 const dueAt = ({ running }: LotHead): number => running?.deadline ?? Number.POSITIVE_INFINITY;
 
-/** True when there is nothing that anybody has to do or to know. */
 export const isQuiet = (sections: TodaySections): boolean => Object.values(sections).every((part) => part.length === 0);

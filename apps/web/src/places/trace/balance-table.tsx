@@ -10,10 +10,7 @@ import css from './trace-sheet.module.css';
 
 type Balance = Trace['balance'][number];
 
-/**
- * Of each delivery and lot: what went in, what became of it, and what no record explains, which is named and never
- * hidden.
- */
+/** What no record explains is named and never hidden. */
 export function BalanceTable({ balance }: { balance: Balance[] }) {
   const say = useSay('trace');
   const { units } = useShop();

@@ -7,7 +7,6 @@ import css from './trace-sheet.module.css';
 
 type Customer = Trace['customers'][number];
 
-/** Everyone who has packages of it: whom to call, where they are, and what they got. */
 export function CustomersReached({ customers }: { customers: Customer[] }) {
   const say = useSay('trace');
   const { units } = useShop();

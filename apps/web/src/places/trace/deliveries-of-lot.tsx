@@ -10,7 +10,7 @@ import css from './trace-sheet.module.css';
 
 type Delivery = SupplierLotTrace['deliveries'][number];
 
-/** Each delivery of the number, a refused one too, with its weight and what became of it. */
+/** A refused delivery is listed too. */
 export function DeliveriesOfLot({ deliveries }: { deliveries: Delivery[] }) {
   const say = useSay('trace');
   const { units } = useShop();
@@ -82,7 +82,7 @@ function Became({ delivery, units }: { delivery: Delivery; units: Shop['units'] 
   );
 }
 
-/** Nothing is packed of a delivery as it came: what is wrong is a weight, or that it is below zero. */
+/** Nothing is packed of a delivery as it came: its fault is a weight, or that it is below zero. */
 function Fault({ delivery: { fault, unexplainedGrams }, units }: { delivery: Delivery; units: Shop['units'] }) {
   const say = useSay('trace');
   const weight = massIn(units, Math.abs(unexplainedGrams));

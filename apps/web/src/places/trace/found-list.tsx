@@ -14,7 +14,6 @@ const kinds = [
   ['packing', 'packages'],
 ] as const;
 
-/** Where a trace can start, newest first, each kind under its own heading. */
 export function FoundList({ found, supplierLots, words }: Reply & { words: string }) {
   const say = useSay('trace');
   if (found.length + supplierLots.length === 0) return <EmptyState title={say('nothing-found', { words })}>{say('try-fewer')}</EmptyState>;

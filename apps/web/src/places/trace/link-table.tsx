@@ -7,7 +7,6 @@ import { Weight } from '../../ui/weight';
 import { traceGraph, type TraceNode } from './drawing/trace-graph';
 import css from './trace-sheet.module.css';
 
-/** The drawing as a table: every line of it, from what into what and how much. */
 export function LinkTable({ trace }: { trace: Trace }) {
   const say = useSay('trace');
   const { units } = useShop();

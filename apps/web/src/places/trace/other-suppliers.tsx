@@ -6,7 +6,7 @@ import { useSay } from '../../ui/voice';
 
 type OtherSuppliersProps = { trace: SupplierLotTrace; asked: InputOf<typeof traceSupplierLot> };
 
-/** Two suppliers may use one number: which of them this sheet is about is said, and the others are one tap away. */
+/** Two suppliers may use one number. */
 export function OtherSuppliers({ trace: { usedBy, supplierLot }, asked }: OtherSuppliersProps) {
   const say = useSay('trace');
   if (usedBy.length < 2) return null;

@@ -7,7 +7,6 @@ import { CustomersReached } from './customers-reached';
 import { LinkTable } from './link-table';
 import { SuppliersBehind } from './suppliers-behind';
 
-/** What every trace ends with: whom to call, the weights that prove that nothing is forgotten, and each step. */
 export function Reached({ trace }: { trace: Trace }) {
   const say = useSay('trace');
   return (

@@ -2,7 +2,7 @@ import type { Trace } from '@larderbook/contracts';
 import { LinkButton } from '../../ui/link-button';
 import { useSay } from '../../ui/voice';
 
-/** From one delivery to all that came under its number: a supplier recalls the number, not the delivery. */
+/** A supplier recalls the number, not the delivery. */
 export function SameNumber({ trace: { start, suppliers } }: { trace: Trace }) {
   const say = useSay('trace');
   const [lot] = suppliers.flatMap(({ receipts }) => receipts.filter(({ code }) => code === start.code));

@@ -1,8 +1,6 @@
 import type { Trace } from '@larderbook/contracts';
 
-/**
- * What a trace reaches, in numbers. Packages are counted over all packing runs reached; `shipped` of them have left.
- */
+/** Packages are counted over all packing runs reached; `shipped` of them have left. */
 export type Reach = {
   suppliers: number;
   deliveries: number;

@@ -6,7 +6,7 @@ import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
 import { SupplierLotSheet } from './supplier-lot-sheet';
 
-/** Every delivery of a supplier's lot number, and everything after them; without a number it is to be found first. */
+/** Without a number it has to be found first. */
 export function SupplierLotPage() {
   const { lot: supplierLot, supplier } = useSearch({ from: '/trace/supplier-lot' });
   if (!supplierLot) return <Navigate to="/trace" replace />;

@@ -6,7 +6,7 @@ import { useSay } from '../../ui/voice';
 import { Weight } from '../../ui/weight';
 import css from './trace-sheet.module.css';
 
-/** Everyone something in it came from: whom to call, and by which lot numbers they know it. */
+/** Names the lot numbers by which the suppliers know it. */
 export function SuppliersBehind({ suppliers }: { suppliers: Trace['suppliers'] }) {
   const say = useSay('trace');
   const { zone, units } = useShop();

@@ -11,7 +11,7 @@ import { TextField } from '../../ui/text-field';
 import { useSay } from '../../ui/voice';
 import { FoundList } from './found-list';
 
-/** One field for a bad day: whatever is printed on the package or the delivery note finds where to trace from. */
+/** Whatever is printed on the package or the delivery note finds where to trace from. */
 export function TracePage() {
   const say = useSay('trace');
   const { words = '' } = useSearch({ from: '/trace' });

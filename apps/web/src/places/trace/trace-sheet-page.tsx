@@ -7,7 +7,6 @@ import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
 import { TraceSheet } from './trace-sheet';
 
-/** Everything behind and everything after one delivery, lot or packing. */
 export function TraceSheetPage(): ReactNode {
   const { nodeId } = useParams({ from: '/trace/$nodeId' });
   const { data, error, refetch } = useQuery(ask(showTrace, { nodeId }));

@@ -13,7 +13,7 @@ import { SameNumber } from './same-number';
 import { sumUp } from './sum-up';
 import { TraceDrawing } from './drawing/trace-drawing';
 
-/** A trace on one sheet: drawn, then whom to call, then the weights that prove that nothing is forgotten. */
+/** The weights prove that nothing is forgotten. */
 export function TraceSheet({ trace, nodeId }: { trace: Trace; nodeId: string }) {
   const { start } = trace;
   const say = useSay('trace');

@@ -13,7 +13,7 @@ import { StampedSheet } from '../../../ui/stamped-sheet';
 import { CalculationSteps } from '../../../ui/calculation-steps';
 import css from './calculation-view.module.css';
 
-/** A calculation: result first, then how it came about, from which source, and what it is not. */
+/** The result comes first. */
 export function CalculationView({ title, calculation }: { title: string; calculation: Calculation }) {
   const sayShared = useSay('shared');
   const say = useSay('calculators');

@@ -17,7 +17,6 @@ import { FormField } from './form-field';
 import { CalculationView } from './calculation-view';
 import { useSay } from '../../../ui/voice';
 
-/** The questions of a calculation and, once they are answered, its calculation under them. */
 export function CalculatorView({ form: { name, route, fields } }: { form: CalculatorForm }) {
   const say = useSay('calculators');
   const sayList = useSay('calculators-list');
@@ -28,7 +27,7 @@ export function CalculatorView({ form: { name, route, fields } }: { form: Calcul
 
   const type = (key: string, text: string) => {
     setTyped({ ...typed, [key]: text });
-    calculated.reset(); // a calculation never stands beside other figures than its own
+    calculated.reset(); // a calculation never stands beside figures other than its own
   };
   const submit = () => {
     const body = bodyOf(fields, typed);

@@ -12,7 +12,6 @@ import { useSay } from '../../../ui/voice';
 
 type FormFieldProps = { field: Asked; typed: Typed; errors: Record<string, string>; onType: (key: string, text: string) => void };
 
-/** One question of a calculation, in the control that suits it. */
 export function FormField({ field, typed, errors, onType }: FormFieldProps) {
   const say = useSay('calculations');
   const { key, optional } = field;

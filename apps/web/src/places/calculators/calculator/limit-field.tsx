@@ -14,7 +14,7 @@ type LimitFieldProps = FieldFrame & {
   onChange: (key: string) => void;
 };
 
-/** One of the published limits that the calculator takes. One that nobody has confirmed says so. */
+/** A limit that nobody has confirmed says so. */
 export function LimitField({ kinds, value, onChange, ...frame }: LimitFieldProps) {
   const say = useSay('calculators');
   const { data, error, refetch } = useQuery(ask(listPublishedLimits, {}));

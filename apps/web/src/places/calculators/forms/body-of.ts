@@ -3,10 +3,10 @@ import type { FormField } from './form';
 import { readLines } from './read-lines';
 import { readSeries } from './read-series';
 
-/** What was typed, by the key of the field; a weight has a second key for its unit. */
+/** Keyed by field; a weight has a second key for its unit. */
 export type Typed = Record<string, string>;
 
-/** The request a form makes of what was typed. What is empty or cannot be read is left out, and the contract says so. */
+/** What is empty or cannot be read is left out, and the contract says so. */
 export function bodyOf(fields: readonly FormField[], typed: Typed): Record<string, unknown> {
   return Object.fromEntries(fields.map((field) => [field.key, valueOf(field, typed)]));
 }

@@ -2,7 +2,7 @@ import type { MassUnit, TemperatureUnit } from '@larderbook/haccp';
 import { unitKey, type Typed } from './body-of';
 import type { FormField } from './form';
 
-/** A form before anything is typed: units as the shop has them, and choices that have a usual one. */
+/** Units are the shop's, and choices stand at their usual one. */
 export function firstTyped(fields: readonly FormField[], shop: { degrees: TemperatureUnit; isMetric: boolean }): Typed {
   return Object.fromEntries(fields.flatMap((field) => first(field, shop)));
 }

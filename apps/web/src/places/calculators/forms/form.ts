@@ -5,14 +5,14 @@ import type { z } from 'zod';
 
 type Words = WordsOf<'calculations'>;
 
-/** The code of a label, a hint or a choice: none of them takes a figure. */
+/** Codes that take no figure. */
 export type AskedCode = { [Code in keyof Words]: keyof ParametersOf<Words[Code]> extends never ? Code : never }[keyof Words];
 type ListCode = keyof WordsOf<'calculators-list'>;
 
-/** One of several; what has no name is called what it is: kg, cm. */
+/** Without a name it is called by its value: kg, cm. */
 export type Choice = { value: string; name?: AskedCode };
 
-/** What is asked for on a form. `key` is the place in the request: `meat.value`. */
+/** `key` is the place in the request: `meat.value`. */
 export type FormField = { key: string; label: AskedCode; hint?: AskedCode; optional?: boolean } & (
   | { kind: 'number'; decimals?: number; belowZero?: boolean; unit?: string; unitSaid?: AskedCode }
   | { kind: 'mass'; first?: 'heavy' | 'light' | 'g' }
@@ -24,13 +24,12 @@ export type FormField = { key: string; label: AskedCode; hint?: AskedCode; optio
   | { kind: 'lines' }
 );
 
-/** One number of each line of a series; the first may be written as h:mm, and has to be where it lasts for days. */
+/** The first column may be written as h:mm; with `asClock` it must be, as it lasts for days. */
 export type Column = { key: string; asClock?: true };
 
 export type CalculatorName = ListCode extends infer Code ? (Code extends `${infer Name}.about` ? Name : never) : never;
 export type Group = Extract<ListCode, `group-${string}`>;
 
-/** One calculation as a person fills it in. */
 export type CalculatorForm = {
   name: CalculatorName;
   group: Group;

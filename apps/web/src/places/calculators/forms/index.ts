@@ -17,5 +17,5 @@ export const forms: readonly CalculatorForm[] = [
   ...instruments,
 ];
 
-/** The headings of the page, in the order of a day. */
+/** In the order of a day. */
 export const groups = [...new Set(forms.map(({ group }) => group))];

@@ -1,4 +1,4 @@
-/** What is wrong with one line of what was typed: which line, how it begins, and how many numbers it should be. */
+/** `count` is how many numbers the line should have. */
 export type LineFault = {
   code: 'line-not-name-and-percent' | 'line-not-numbers' | 'line-needs-clock';
   figures: { line: number; text: string; count: number };

@@ -1,9 +1,8 @@
 import { faultOf, type LineFault } from './line-fault';
 
-/** Lines of a formula as typed: rows, or what is wrong with the first line that cannot be read. */
 export type FormulaLines = { rows: { name: string; percent: number }[]; fault?: LineFault };
 
-/** On each line a name and then its percentage, with or without the sign: "Black pepper 0.25 %". */
+/** Each line is a name and its percentage, with or without the sign: "Black pepper 0.25 %". */
 export function readLines(text: string): FormulaLines {
   const rows: FormulaLines['rows'] = [];
   for (const [index, line] of text

@@ -1,12 +1,12 @@
 import type { Column } from './form';
 import { faultOf, type LineFault } from './line-fault';
 
-/** Lines of numbers as typed or pasted: rows by column, or what is wrong with the first line that cannot be read. */
+/** Rows by column, or what is wrong with the first line that cannot be read. */
 export type Series = { rows: Record<string, number>[]; fault?: LineFault };
 
 /**
- * Numbers of one line stand apart by spaces, tabs, semicolons or commas; the first may be h:mm. Of what lasts for days it
- * must be: somebody who writes 12 means hours, and as minutes hardly any heat would be counted.
+ * Numbers stand apart by spaces, tabs, semicolons or commas; the first may be h:mm. Of what lasts for days it must be:
+ * somebody who writes 12 means hours, and as minutes hardly any heat would be counted.
  */
 export function readSeries(text: string, columns: readonly Pick<Column, 'key' | 'asClock'>[]): Series {
   const lines = text.split('\n').map((line) => line.trim());

@@ -5,7 +5,6 @@ import css from './limits.module.css';
 import { useSay } from '../../../ui/voice';
 import { codeOf, type Value } from '@larderbook/messages';
 
-/** One figure: what it is about, what is printed, where, on what conditions, and which plans carry it. */
 export function LimitRow({ row }: { row: LimitRowShown }) {
   const say = useSay('calculators');
   const { title, says, table, paragraph, force, known, source, validFrom, validUntil, conditions, note, usedBy } = row;
@@ -59,5 +58,5 @@ export function LimitRow({ row }: { row: LimitRowShown }) {
   );
 }
 
-/** A day as everywhere in the book; of some figures only the year is known. */
+/** Of some figures only the year is known. */
 const dateOf = (from: string): Value => (/^\d{4}-\d\d-\d\d$/.test(from) ? { day: from } : from);

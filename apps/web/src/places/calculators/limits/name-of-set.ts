@@ -3,6 +3,6 @@ import type { SayOf } from '@larderbook/messages';
 
 export type SetHead = ReplyOf<typeof listLimitSets>['sets'][number];
 
-/** A set and its edition, once: "US retail, Food Code 2022", "Our smokehouse, 2026-1". */
+/** "US retail, Food Code 2022", "Our smokehouse, 2026-1". */
 export const nameOfSet = ({ title, edition }: Pick<SetHead, 'title' | 'edition'>, say: SayOf<'calculators'>): string =>
   title.includes(edition) ? title : say('set-of', { title, edition });

@@ -7,7 +7,7 @@ import { nameOfSet, type SetHead } from './name-of-set';
 import { standingOf } from './own-standing';
 import { useClock, useSay } from '../../../ui/voice';
 
-/** Every edition of the shop's own limits, the latest first: from when it counts, who wrote it, how it stands. */
+/** The latest edition first. */
 export function OwnEditions({ own }: { own: SetHead[] }) {
   const say = useSay('calculators');
   const { zone } = useShop();

@@ -1,7 +1,7 @@
 import { nameOfSet, type SetHead } from './name-of-set';
 import type { SayOf } from '@larderbook/messages';
 
-/** How an edition of one's own stands on a day: it counts, it will, or what has taken its place. */
+/** Tells whether an edition of one's own counts, will count, or what replaced it. */
 export function standingOf(set: SetHead, sets: readonly SetHead[], today: string, say: SayOf<'calculators'>): string {
   const newer = sets.find(({ setId }) => setId === set.own?.replacedBy);
   if (newer && newer.validFrom <= today) return say('replaced-by', { set: nameOfSet(newer, say) });

@@ -1,6 +1,6 @@
 import type { LimitRowShown } from '@larderbook/contracts';
 
-/** Rows that have every word sought in their title, figure, paragraph or source, whatever its case. */
+/** Every word must occur in title, figure, paragraph or source, whatever its case. */
 export function matching(rows: readonly LimitRowShown[], sought: string): LimitRowShown[] {
   const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
   return rows.filter(({ title, purpose, says, paragraph, source }) => {
@@ -9,7 +9,7 @@ export function matching(rows: readonly LimitRowShown[], sought: string): LimitR
   });
 }
 
-/** Rows under what they are about, in the order of the set. */
+/** In the order of the set. */
 export function byPurpose(rows: readonly LimitRowShown[]): [LimitRowShown['purpose'], LimitRowShown[]][] {
   const groups = new Map<LimitRowShown['purpose'], LimitRowShown[]>();
   for (const row of rows) groups.set(row.purpose, [...(groups.get(row.purpose) ?? []), row]);

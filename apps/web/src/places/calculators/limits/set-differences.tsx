@@ -10,7 +10,6 @@ import css from './limits.module.css';
 import { nameOfSet } from './name-of-set';
 import { useSay } from '../../../ui/voice';
 
-/** What two sets print differently on the same matter, and what only one of them has. */
 export function SetDifferences(asked: { here: string; there: string }) {
   const say = useSay('calculators');
   const { data, error, refetch } = useQuery(ask(compareLimitSets, asked));

@@ -15,7 +15,6 @@ import { useSay } from '../../../ui/voice';
 import { codeOf } from '@larderbook/messages';
 import { nameOfSet } from './name-of-set';
 
-/** Every figure of one set, by what it is about. */
 export function SetRows({ set }: { set: string }) {
   const say = useSay('calculators');
   const { data, error, refetch } = useQuery(ask(showLimitSet, { set }));

@@ -1,6 +1,5 @@
 import type { Receipt } from '@larderbook/contracts';
 
-/** A delivery as the book gives it; say only what matters. */
 export const aReceipt = (parts: Partial<Receipt> = {}): Receipt => ({
   receiptId: '01990000-0000-7000-8000-000000000001',
   rowId: '01990000-0000-7000-8000-000000000001',
@@ -19,7 +18,6 @@ export const aReceipt = (parts: Partial<Receipt> = {}): Receipt => ({
   ...parts,
 });
 
-/** The moment of a delivery. */
 export const madeAt = (at: string): Pick<Receipt, 'made'> => ({
   made: { personId: '', name: 'Ivo Tarn', at, recordedAt: at, station: '' },
 });

@@ -8,7 +8,7 @@ import { useSay } from '../../../ui/voice';
 import { draftOf, receivedOf } from './corrected-draft';
 import { DeliveryFields } from './delivery-fields';
 
-/** A delivery as it really was, in one form, with why it is corrected; what was made of it is judged again. */
+/** What was made of the delivery is judged again. */
 export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClose: () => void }) {
   const say = useSay('receiving');
   const recording = useRecording(correctReceipt);

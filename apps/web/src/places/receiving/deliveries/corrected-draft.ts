@@ -3,10 +3,9 @@ import { numberOf } from '../../../ui/keypad-text';
 
 type Received = InputOf<typeof correctReceipt>['receipt'];
 
-/** A delivery while it is corrected. */
 export type CorrectedDraft = ReturnType<typeof draftOf>;
 
-/** A delivery as it stands in the book, each figure as text. */
+/** Each figure as text. */
 export const draftOf = ({
   item,
   supplier,
@@ -37,7 +36,7 @@ export const draftOf = ({
   takenAt: made.at,
 });
 
-/** The delivery as it really was; a figure that is no number is left for the contract to refuse. */
+/** A figure that is no number is left for the contract to refuse. */
 export function receivedOf({ weight, unit, content, temperature, degrees, why, ...rest }: CorrectedDraft): Received {
   return {
     ...rest,

@@ -14,7 +14,6 @@ import type { CorrectedDraft } from './corrected-draft';
 
 type FieldsProps = { draft: CorrectedDraft; errors: FieldErrors; onChange: (draft: CorrectedDraft) => void };
 
-/** Everything that was written down when goods came. */
 export function DeliveryFields({ receipt, ...fields }: FieldsProps & { receipt: Receipt }) {
   const items = useQuery(ask(listItems, {})).data?.items ?? [];
   const substance = items.find(({ itemId }) => itemId === fields.draft.itemId)?.substance ?? receipt.item.substance;
@@ -59,7 +58,7 @@ function WhatCame({ draft, errors, onChange, items }: FieldsProps & { items: { i
   );
 }
 
-/** The weight, and of a curing salt how strong it is. */
+/** A curing salt also has a strength. */
 function HowMuch({ draft, errors, onChange, substance }: FieldsProps & Pick<Receipt['item'], 'substance'>) {
   const say = useSay('receiving');
   const sayLimits = useSay('limits');

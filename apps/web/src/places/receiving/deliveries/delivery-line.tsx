@@ -7,7 +7,7 @@ import css from './deliveries.module.css';
 import { DeliveryStatus } from './delivery-status';
 import { leftOf } from './left-of';
 
-/** One delivery on the sheet; one that was refused is struck through and says why. */
+/** A refused delivery is struck through and says why. */
 export function DeliveryLine({ receipt }: { receipt: Receipt }) {
   const { receiptId, code, item, weight, temperature, decision, reason, flags, made, corrections, voided } = receipt;
   const isRefused = decision === 'refused' || voided;

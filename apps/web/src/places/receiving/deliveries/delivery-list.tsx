@@ -14,7 +14,7 @@ import { useClock, useSay } from '../../../ui/voice';
 import { daysOf } from './days-of';
 import { DeliveryLine } from './delivery-line';
 
-/** Deliveries as a sheet, day by day; earlier ones are fetched when they are asked for. */
+/** Earlier deliveries are fetched when they are asked for. */
 export function DeliveryList({ record }: { record: ReactNode }) {
   const say = useSay('receiving');
   const sayShared = useSay('shared');

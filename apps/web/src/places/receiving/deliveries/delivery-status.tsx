@@ -3,7 +3,7 @@ import { Status } from '../../../ui/status';
 import { useSay } from '../../../ui/voice';
 import { useTell } from '../../../ui/use-tell';
 
-/** Refused, or how its temperature was judged; one accepted in spite of a miss says so. */
+/** A delivery accepted in spite of a miss says so. */
 export function DeliveryStatus({ receipt: { decision, verdict, limit, voided }, size }: { receipt: Receipt; size?: 'line' | 'large' }) {
   const say = useSay('receiving');
   const { tell } = useTell();

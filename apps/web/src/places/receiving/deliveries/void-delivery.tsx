@@ -4,7 +4,6 @@ import { KeptDialog } from '../../../ui/kept-dialog';
 import { VoidDialog } from '../../../ui/why-dialog';
 import { useSay } from '../../../ui/voice';
 
-/** Voids a delivery that never came, or was entered twice. */
 export function VoidDelivery({ receipt: { code, rowId }, onClose }: { receipt: Receipt; onClose: () => void }) {
   const say = useSay('receiving');
   const voiding = useVoiding('receipt', rowId, say('delivery-of', { code }));

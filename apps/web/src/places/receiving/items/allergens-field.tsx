@@ -5,7 +5,7 @@ import { useSay } from '../../../ui/voice';
 import css from './items.module.css';
 import type { Allergen } from './item-draft';
 
-/** The nine major food allergens (21 U.S.C. 321(qq)), to be ticked. */
+/** The nine major food allergens (21 U.S.C. 321(qq)). */
 export function AllergensField({ chosen, onChange }: { chosen: Allergen[]; onChange: (chosen: Allergen[]) => void }) {
   const say = useSay('items');
   return (

@@ -10,7 +10,7 @@ type FractionFieldProps = { substance: Substance; value: string; error?: string;
 /** The two strengths of curing salt that are sold. */
 const curingSalts = ['6.25', '5.88'];
 
-/** Percent of the restricted substance, copied from the bag; both usual strengths of curing salt are one tap away. */
+/** The percentage is copied from the bag. */
 export function FractionField({ substance, value, error, onChange }: FractionFieldProps) {
   const say = useSay('items');
   const sayLimits = useSay('limits');

@@ -12,7 +12,6 @@ import { ItemFields } from './item-fields';
 
 type ItemDialogProps = { item?: Item; onSaved?: (item: Item) => void; onClose: () => void };
 
-/** A new item, or a correction of one: what was recorded before keeps what it was recorded under. */
 export function ItemDialog({ item, onSaved, onClose }: ItemDialogProps) {
   const say = useSay('items');
   const { degrees } = useShop();

@@ -23,17 +23,17 @@ export type ItemDraft = {
   species: (typeof species)[number];
   substance: Substance | 'none';
   fraction: string;
-  /** What it holds of salt and of water, in percent, as typed. */
+  /** Percent, as typed. */
   salt: string;
   water: string;
   allergens: Allergen[];
-  /** Judged at the door: against the published figure, the shop's own, or not at all. */
+  /** Judged by the published figure, the shop's own, or not at all. */
   receiving: 'published' | 'own' | 'none';
   own: { least: string; most: string; unit: TemperatureUnit };
 };
 type Fields = Omit<InputOf<typeof recordItem>, 'itemId' | 'amends'>;
 
-/** Percent in what is usually sold. Curing salt of 6.25 % is the trade's common one, 5.88 % is sold too; the pure salts are 100 %. */
+/** Percent. The common curing salt has 6.25 %, 5.88 % is sold too; the pure salts are 100 %. */
 export const usualFraction: Record<Substance, string> = {
   'sodium nitrite': '6.25',
   'sodium nitrate': '',
@@ -54,7 +54,6 @@ export const emptyItem = (unit: TemperatureUnit): ItemDraft => ({
   own: { least: '', most: '', unit },
 });
 
-/** An item as a form shows it, to be corrected. */
 export function draftOf(item: Item, unit: TemperatureUnit): ItemDraft {
   const { name, kind, species = 'none', substance, fractionPercent, saltPercent, waterPercent, allergens, receivingLimit } = item;
   const range = isOfKind(receivingLimit, 'range') ? receivingLimit : undefined;
@@ -84,7 +83,7 @@ function ownOf({ min, max }: RangeLimit, wanted: TemperatureUnit): ItemDraft['ow
   return { least: text(min), most: text(max), unit };
 }
 
-/** The fields of the record. What does not belong to its kind is left out, whatever was chosen before. */
+/** What does not belong to its kind is left out, whatever was chosen before. */
 export function itemFieldsOf(draft: ItemDraft): Fields {
   const { name, kind, species, substance } = draft;
   const holds = kind === 'ingredient' && substance !== 'none';
@@ -120,7 +119,7 @@ function bound(text: string, unit: TemperatureUnit): PrintedTemperature | undefi
   return hundredths === undefined ? undefined : { [unit]: hundredths };
 }
 
-/** What is wrong that the contract cannot see: a range of one's own without a figure, or upside down. */
+/** The contract cannot see a range of one's own without a figure, or upside down. */
 export function ownRangeErrors({ receiving, kind, own }: ItemDraft, say: SayOf<'items'>): FieldErrors {
   if (receiving !== 'own' || kind === 'packaging') return {};
   const [least, most] = [numberOf(own.least), numberOf(own.most)];

@@ -15,7 +15,7 @@ import { SaltAndWaterField } from './salt-and-water-field';
 
 type ItemFieldsProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
-/** Everything the book knows of an item; only what belongs to its kind is asked. */
+/** Asks only what belongs to the kind of item. */
 export function ItemFields({ draft, errors, onChange }: ItemFieldsProps) {
   const say = useSay('items');
   const sayLimits = useSay('limits');

@@ -9,7 +9,7 @@ import type { ItemDraft } from './item-draft';
 
 type ReceivingFieldProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
-/** The temperature range in which it may come in: the usual figure, one of the shop's own, or none. */
+/** The published figure, the shop's own, or none. */
 export function ReceivingField({ draft, errors, onChange }: ReceivingFieldProps) {
   const say = useSay('items');
   const { sayLimit } = useLimits();

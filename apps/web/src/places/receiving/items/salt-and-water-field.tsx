@@ -6,7 +6,7 @@ import type { ItemDraft } from './item-draft';
 
 type SaltAndWaterFieldProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
-/** What it holds of salt and of water. Only a limit that asks for salt in the water phase needs it. */
+/** Only a limit on salt in the water phase needs it. */
 export function SaltAndWaterField({ draft, errors, onChange }: SaltAndWaterFieldProps) {
   const say = useSay('items');
   return (

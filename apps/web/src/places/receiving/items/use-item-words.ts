@@ -4,7 +4,6 @@ import { useFigures, useSay } from '../../../ui/voice';
 import type { Item } from '../known';
 import { receivingRange } from './receiving-range';
 
-/** What is said of an item in a few words: its kind, what it holds, how it is received. */
 export function useItemWords() {
   const say = useSay('items');
   const sayLimits = useSay('limits');

@@ -11,7 +11,7 @@ type AcceptOrRefuseProps = {
   onMeasure: () => void;
 };
 
-/** The decisions that are open: what was not measured cannot be accepted, what missed its limit not without a reason. */
+/** What was not measured cannot be accepted; what missed its limit needs a reason. */
 export function AcceptOrRefuse({ objection, busy, onAccept, onRefuse, onMeasure }: AcceptOrRefuseProps) {
   const say = useSay('receiving');
   const needsReason = objection === 'needs a reason';

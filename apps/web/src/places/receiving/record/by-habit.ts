@@ -1,13 +1,13 @@
 import type { Receipt } from '@larderbook/contracts';
 import type { Item, Supplier } from '../known';
 
-/** Items in the order in which a person at the door looks for them: the last delivered first, then by name. */
+/** The last delivered first, then by name. */
 export function itemsByHabit(items: Item[], receipts: Receipt[]): Item[] {
   const last = newest(receipts, ({ item }) => item.itemId);
   return [...items].sort((a, b) => latest(last, b.itemId) - latest(last, a.itemId) || a.name.localeCompare(b.name));
 }
 
-/** Suppliers with those who brought this item first, the last of them at the top. */
+/** Who brought this item last comes first. */
 export function suppliersByHabit(
   suppliers: Supplier[],
   itemId: string,

@@ -21,11 +21,10 @@ type DecisionQuestionProps = {
   refused?: Refused;
   busy: boolean;
   onDecide: (decision: Decision, reason: string, takenAt: string) => void;
-  /** Back to the question where something is put right. */
+  /** Opens the question where something is put right. */
   onStep: (step: DeliveryStep) => void;
 };
 
-/** Accept or refuse; a refusal, and taking what missed its limit, need a word why. */
 export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: DecisionQuestionProps) {
   const say = useSay('receiving');
   const { tell } = useTell();

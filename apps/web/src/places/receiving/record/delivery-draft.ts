@@ -9,7 +9,6 @@ import { receivingRange } from './receiving-units';
 export type Label = { supplierLot: string; supplierEstablishmentNumber: string; killDate: string; packDate: string; fraction: string };
 export type Measured = { value: number; unit: TemperatureUnit; sure: boolean };
 
-/** A delivery at the door, as far as it has been written down. */
 export type DeliveryDraft = {
   item?: Item;
   supplier?: Supplier;
@@ -22,13 +21,13 @@ export type DeliveryStep = 'item' | 'supplier' | 'label' | 'weight' | 'temperatu
 
 export const emptyLabel: Label = { supplierLot: '', supplierEstablishmentNumber: '', killDate: '', packDate: '', fraction: '' };
 
-/** What is asked, in order: only meat and what has a receiving range is measured. */
+/** Only meat and what has a receiving range is measured. */
 export function stepsFor(item: Item | undefined): DeliveryStep[] {
   const isMeasured = item === undefined || item.kind === 'meat' || receivingRange(item) !== undefined;
   return ['item', 'supplier', 'label', 'weight', ...(isMeasured ? (['temperature'] as const) : []), 'decision'];
 }
 
-/** The label as a delivery of this item starts with it: what is known of the supplier and the item is filled in. */
+/** What is known of the supplier and the item is filled in. */
 export const labelFor = (item: Item | undefined, supplier: Supplier | undefined): Label => ({
   ...emptyLabel,
   supplierEstablishmentNumber: supplier?.establishmentNumber ?? '',
@@ -39,7 +38,7 @@ const ofLabel = recordReceipt.body.pick({ supplierLot: true, killDate: true, pac
 
 type Says = { say: SayOf<'receiving'>; sayLimits: SayOf<'limits'> };
 
-/** What is wrong on the label, beside its field. `today` is the day by the shop's clock. */
+/** `today` is the day by the shop's clock. */
 export function labelErrors(label: Label, item: Item | undefined, today: string, { say, sayLimits }: Says): FieldErrors {
   const { killDate, packDate } = label;
   const dates: FieldErrors = {
@@ -62,14 +61,14 @@ const fieldsOf = ({ supplierLot, supplierEstablishmentNumber, killDate, packDate
   fractionPercent: item?.substance ? numberOf(fraction) : undefined,
 });
 
-/** How the temperature is judged against the item's range: the function the server uses, and only its verdict counts. */
+/** Uses the function the server uses; only the server's verdict counts. */
 export function verdictOf(item: Item | undefined, temperature: DeliveryDraft['temperature']): Verdict | undefined {
   const range = item && receivingRange(item);
   if (!range || !temperature || temperature === 'none') return undefined;
   return judgeRange(degrees(temperature.value, temperature.unit), range);
 }
 
-/** A verdict with what to do at the door, where there is no lot yet to set aside. */
+/** There is no lot yet to set aside. */
 export function atTheDoor(verdict: Told, say: SayOf<'receiving'>, decision?: 'accepted' | 'refused'): Told {
   if (verdict.kind === 'met' || decision === 'refused') return { ...verdict, next: undefined };
   return {
@@ -78,7 +77,7 @@ export function atTheDoor(verdict: Told, say: SayOf<'receiving'>, decision?: 'ac
   };
 }
 
-/** Why a delivery may not be accepted without a word, or at all. */
+/** Undefined when it may be accepted without a word. */
 export function objectionTo(draft: DeliveryDraft): 'needs a temperature' | 'needs a reason' | undefined {
   const range = draft.item && receivingRange(draft.item);
   if (range && (!draft.temperature || draft.temperature === 'none')) return 'needs a temperature';
@@ -88,7 +87,6 @@ export function objectionTo(draft: DeliveryDraft): 'needs a temperature' | 'need
 
 export type Decided = { receiptId: string; decision: 'accepted' | 'refused'; reason: string; takenAt: string };
 
-/** The record of the delivery, or nothing while something is missing. */
 export function receiptOf(
   { item, supplier, label, weight, temperature }: DeliveryDraft,
   decided: Decided,
@@ -106,7 +104,7 @@ export function receiptOf(
   };
 }
 
-/** The step on which something the server refused is put right. */
+/** The step that puts right what the server refused. */
 export function stepOf(fields: FieldErrors, code: string | undefined): DeliveryStep | undefined {
   if (code === 'implausible-value' || code === 'temperature-missing') return 'temperature';
   const [field = ''] = Object.keys(fields).map((each) => each.split('.')[0]);

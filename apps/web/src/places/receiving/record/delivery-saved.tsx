@@ -21,7 +21,6 @@ type DeliverySavedProps = {
   onAnother: () => void;
 };
 
-/** What became of it, the number to write on the boxes, and the way on. */
 export function DeliverySaved({ saved, draft: { item, weight }, verdict: preview, onAnother }: DeliverySavedProps) {
   const say = useSay('receiving');
   const sayEntry = useSay('entries');

@@ -6,7 +6,6 @@ import type { DeliveryDraft } from './delivery-draft';
 
 type DeliverySummaryProps = { draft: DeliveryDraft; came: ReactNode };
 
-/** All that was answered, before it is decided. */
 export function DeliverySummary({ draft: { item, supplier, label, weight, temperature }, came }: DeliverySummaryProps) {
   const say = useSay('receiving');
   const sayLimits = useSay('limits');

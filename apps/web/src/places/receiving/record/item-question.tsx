@@ -12,7 +12,7 @@ import { itemsByHabit } from './by-habit';
 
 type ItemQuestionProps = { items: Item[]; receipts: Receipt[]; onItem: (item: Item) => void };
 
-/** What was delivered: one tap, what came last first. */
+/** What came last stands first. */
 export function ItemQuestion({ items, receipts, onItem }: ItemQuestionProps) {
   const say = useSay('receiving');
   const sayItems = useSay('items');

@@ -9,7 +9,6 @@ import type { Label } from './delivery-draft';
 
 type LabelFieldsProps = { item: Item; label: Label; errors: FieldErrors; onChange: (label: Label) => void };
 
-/** What can stand on the label of such an item. */
 export function LabelFields({ item, label, errors, onChange }: LabelFieldsProps) {
   const say = useSay('receiving');
   return (

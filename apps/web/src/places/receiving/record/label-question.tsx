@@ -12,7 +12,7 @@ import { LabelFields } from './label-fields';
 
 type LabelQuestionProps = { item: Item; label: Label; onLabel: (label: Label) => void };
 
-/** What stands on the label; of curing salt also its strength, which may differ from bag to bag. */
+/** The strength of curing salt may differ from bag to bag. */
 export function LabelQuestion({ item, label, onLabel }: LabelQuestionProps) {
   const say = useSay('receiving');
   const sayLimits = useSay('limits');

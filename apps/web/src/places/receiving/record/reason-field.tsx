@@ -5,10 +5,9 @@ import { useSay } from '../../../ui/voice';
 
 type ReasonFieldProps = { decision: 'accepted' | 'refused'; value: string; error?: string; onChange: (reason: string) => void };
 
-/** Usual reasons to send something back, for wet hands. */
+/** Usual reasons are tapped, for wet hands. */
 const usual = ['too-warm', 'packaging-damaged', 'no-lot-number', 'not-ordered'] as const;
 
-/** Why: a tap for the usual reasons, or words of one's own. */
 export function ReasonField({ decision, value, error, onChange }: ReasonFieldProps) {
   const say = useSay('receiving');
   const isRefused = decision === 'refused';

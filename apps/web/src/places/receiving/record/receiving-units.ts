@@ -17,15 +17,15 @@ const small: UnitChoice[] = [
   { unit: 'g', least: 0, most: 25_000, decimals: 2 },
 ];
 
-/** Units of the scale at the door, the shop's own first. What is usual there is common practice, no source. */
+/** The shop's own unit first. What is usual at the door is common practice, no source. */
 export const doorScale = (units: Shop['units']): UnitChoice[] =>
   units === 'US' ? [pounds, ...small, kilos] : [kilos, ...small.toReversed(), pounds];
 
-/** The range an item is received under, if it is judged by temperature. */
+/** Undefined when it is not judged by temperature. */
 export const receivingRange = ({ receivingLimit }: Pick<Item, 'receivingLimit'>): RangeLimit | undefined =>
   isOfKind(receivingLimit, 'range') ? receivingLimit : undefined;
 
-/** °F and °C with what is sensible for the item at the door; outside it the person is asked, by the rule the server asks by. */
+/** Outside what is sensible for the item the person is asked, by the server's rule. */
 export function doorThermometer(item: Pick<Item, 'receivingLimit'>, own: TemperatureUnit): UnitChoice[] {
   const { min, max } = plausibleAtReceipt(receivingRange(item));
   const units: TemperatureUnit[] = own === '°F' ? ['°F', '°C'] : ['°C', '°F'];

@@ -20,7 +20,6 @@ type RecordDeliveryProps = { items: Item[]; suppliers: Supplier[]; receipts: Rec
 
 const nothingYet: DeliveryDraft = { label: emptyLabel };
 
-/** The delivery being written down: what came, from whom, its label, its weight, its temperature, and whether it is taken. */
 export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryProps) {
   const say = useSay('receiving');
   const { quantity } = useFigures();

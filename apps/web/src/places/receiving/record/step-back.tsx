@@ -2,7 +2,6 @@ import { Button } from '../../../ui/button';
 import { LinkButton } from '../../../ui/link-button';
 import { useSay } from '../../../ui/voice';
 
-/** The way back: to the question before, or out of the form. */
 export function StepBack({ isFirst, onBack }: { isFirst: boolean; onBack: () => void }) {
   const say = useSay('receiving');
   const sayShared = useSay('shared');

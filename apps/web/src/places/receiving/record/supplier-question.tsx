@@ -11,7 +11,7 @@ import { suppliersByHabit } from './by-habit';
 
 type SupplierQuestionProps = { suppliers: Supplier[]; item: Item; receipts: Receipt[]; onSupplier: (supplier: Supplier) => void };
 
-/** Who brought it: one tap, who brought this item last first; a new one is added here, with or without a signal. */
+/** Who brought this item last comes first; a new supplier can be added without a signal. */
 export function SupplierQuestion({ suppliers, item, receipts, onSupplier }: SupplierQuestionProps) {
   const say = useSay('receiving');
   const sayItems = useSay('items');

@@ -20,7 +20,7 @@ type TemperatureQuestionProps = {
   onTemperature: (temperature: NonNullable<DeliveryDraft['temperature']>) => void;
 };
 
-/** How warm it is between two packages, and at once whether that is within the item's range. */
+/** Measured between two packages. */
 export function TemperatureQuestion({ item, before, temperature, onTemperature }: TemperatureQuestionProps) {
   const say = useSay('receiving');
   const { tell } = useTell();

@@ -10,7 +10,6 @@ import { doorScale } from './receiving-units';
 
 type WeightQuestionProps = { before?: Receipt; weight?: EnteredMass; onWeight: (weight: EnteredMass) => void };
 
-/** What it weighs, on the scale at the door. */
 export function WeightQuestion({ before, weight, onWeight }: WeightQuestionProps) {
   const say = useSay('receiving');
   const sayShared = useSay('shared');

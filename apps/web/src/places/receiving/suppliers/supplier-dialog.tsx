@@ -9,7 +9,7 @@ import { emptySupplier, SupplierFields, type SupplierDraft } from './supplier-fi
 
 type SupplierDialogProps = { supplier?: Supplier; onSaved?: (supplier: Supplier) => void; onClose: () => void };
 
-/** A new supplier, or a correction of one. It may be the driver's first visit and no signal: it is kept here and sent before the delivery. */
+/** On the driver's first visit there may be no signal: the supplier is kept here and sent before the delivery. */
 export function SupplierDialog({ supplier, onSaved, onClose }: SupplierDialogProps) {
   const say = useSay('items');
   const recording = useRecording(recordSupplier);

@@ -8,7 +8,6 @@ export const emptySupplier: SupplierDraft = { name: '', establishmentNumber: '',
 
 type SupplierFieldsProps = { draft: SupplierDraft; errors: FieldErrors; onChange: (draft: SupplierDraft) => void };
 
-/** Who they are, where, and whom to call. */
 export function SupplierFields({ draft, errors, onChange }: SupplierFieldsProps) {
   const say = useSay('items');
   return (

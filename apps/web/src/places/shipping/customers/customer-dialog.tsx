@@ -11,7 +11,7 @@ import type { Customer } from './customer';
 
 type CustomerDialogProps = { corrects?: Customer; onRecorded?: (customer: Customer) => void; onClose: () => void };
 
-/** Adds a customer, or corrects one: what stood there before stays in the book. */
+/** What stood there before a correction stays on record. */
 export function CustomerDialog({ corrects, onRecorded, onClose }: CustomerDialogProps) {
   const say = useSay('shipping');
   const [customerId] = useState(newId);

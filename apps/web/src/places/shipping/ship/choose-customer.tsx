@@ -11,7 +11,6 @@ import { useSay } from '../../../ui/voice';
 import type { Customer } from '../customers/customer';
 import { CustomerDialog } from '../customers/customer-dialog';
 
-/** Who gets it: one tap, or a new customer. */
 export function ChooseCustomer({ onChoose }: { onChoose: (customer: Customer) => void }) {
   const say = useSay('shipping');
   const { data, error, refetch } = useQuery(ask(listCustomers, {}));

@@ -16,7 +16,7 @@ type HowManyProps = {
   onClose: () => void;
 };
 
-/** How many packages of one run go: a count, never more than are left. */
+/** Never more than are left. */
 export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowManyProps) {
   const say = useSay('shipping');
   const { number, quantity } = useFigures();

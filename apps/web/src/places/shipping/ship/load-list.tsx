@@ -8,7 +8,6 @@ import css from './ship.module.css';
 
 type LoadListProps = { load: LoadLine[]; problems?: ReadonlyMap<string, string>; onChange?: (line: LoadLine) => void };
 
-/** The load so far: each run on its rule, with what stands in its way beside it, and the sum. */
 export function LoadList({ load, problems, onChange }: LoadListProps) {
   const say = useSay('shipping');
   const sayShared = useSay('shared');

@@ -23,7 +23,6 @@ type LoadPackagesProps = {
   onBack: () => void;
 };
 
-/** What the customer gets: tap packages, count them on, until the load is complete. */
 export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadPackagesProps) {
   const say = useSay('shipping');
   const { data, error, refetch } = useQuery(ask(listPackings, { left: 'some' }));

@@ -1,9 +1,8 @@
 import type { Packing } from '../stock/packing';
 
-/** What is on the load for one customer: so many packages of one packing run, each run once. */
+/** Packages of one packing run, which is on the load once. */
 export type LoadLine = { packing: Packing; count: number };
 
-/** Puts packages on the load, or changes how many of that run are on it; its place among the lines stays. */
 export function putOn(load: readonly LoadLine[], line: LoadLine): LoadLine[] {
   const isOn = load.some(({ packing }) => packing.packingId === line.packing.packingId);
   return isOn ? load.map((each) => (each.packing.packingId === line.packing.packingId ? line : each)) : [...load, line];
@@ -17,9 +16,7 @@ export const loadGrams = (load: readonly LoadLine[]): number =>
 
 export const loadCount = (load: readonly LoadLine[]): number => load.reduce((sum, { count }) => sum + count, 0);
 
-/**
- * The problems of a refused load beside their lines, by packing; the record book names a line by its place: `lines.0`.
- */
+/** Keyed by packing; the server names a line by its place: `lines.0`. */
 export function lineProblems(load: readonly LoadLine[], fields: Record<string, string>): Map<string, string> {
   return new Map(
     load.flatMap(({ packing }, index) => {

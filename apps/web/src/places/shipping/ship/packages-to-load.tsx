@@ -12,7 +12,7 @@ import css from './ship.module.css';
 
 type PackagesToLoadProps = { packings: Packing[]; onTap: (packing: Packing) => void; isFirst: boolean };
 
-/** Packages that may ship, as tiles, oldest use-by first; those that may not stand under them with the reason. */
+/** Oldest use-by first; packages that may not ship stand below with the reason. */
 export function PackagesToLoad({ packings, onTap, isFirst }: PackagesToLoadProps) {
   const say = useSay('shipping');
   const { number, quantity } = useFigures();

@@ -12,7 +12,7 @@ import type { Customer } from '../customers/customer';
 import { lineProblems, type LoadLine } from './load';
 import { LoadList } from './load-list';
 
-/** The document that goes with the load, and when it left: ISO 8601 with offset, or empty for now. */
+/** `leftAt` is ISO 8601 with offset, empty for now. */
 export type Papers = { document: string; leftAt: string };
 
 type SendOffProps = {
@@ -26,7 +26,6 @@ type SendOffProps = {
   onBack: () => void;
 };
 
-/** The whole shipment before it is recorded: the load, the document that goes with it, and what stood in the way. */
 export function SendOff({ customer, load, papers, onChange, busy, refused, onShip, onBack }: SendOffProps) {
   const say = useSay('shipping');
   const { zone } = useShop();

@@ -13,7 +13,7 @@ import { loadCount, type LoadLine } from './load';
 import { SendOff, type Papers } from './send-off';
 import { Shipped } from './shipped';
 
-/** One shipment, one question after the other. Nothing is recorded before the last. */
+/** Nothing is recorded before the last question. */
 export function ShipForm() {
   const say = useSay('shipping');
   const queries = useQueryClient();
@@ -22,7 +22,7 @@ export function ShipForm() {
   const [load, setLoad] = useState<LoadLine[]>([]);
   const [isLoaded, setLoaded] = useState(false);
   const [papers, setPapers] = useState<Papers>(noPapers);
-  const [tried, setTried] = useState<LoadLine[]>(); // what was refused says nothing about a load that was changed since
+  const [tried, setTried] = useState<LoadLine[]>(); // what was refused says nothing about a load changed since
 
   const another = () => {
     recording.again();

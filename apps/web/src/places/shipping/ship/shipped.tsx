@@ -16,7 +16,7 @@ type ShippedProps = {
   onAnother: () => void;
 };
 
-/** What became of it. Without the record book nobody knows that the lots are still cleared, so the goods wait too. */
+/** Only the server knows that the lots are still cleared: until it answers, the goods wait too. */
 export function Shipped({ saved, customer, load, onAnother }: ShippedProps) {
   const say = useSay('shipping');
   const isSent = saved.state === 'sent';

@@ -1,7 +1,7 @@
 import type { Clock } from '@larderbook/messages';
 import type { Shipment } from './shipment';
 
-/** Shipments of one day after the other, in the order given; the day is the shop's own, as it is written. */
+/** In the order given; the day is the shop's own. */
 export function byDay(shipments: readonly Shipment[], clock: Clock): { day: string; shipments: Shipment[] }[] {
   const days = new Map<string, Shipment[]>();
   for (const shipment of shipments) {

@@ -12,7 +12,7 @@ import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
 import type { Shipment } from './shipment';
 
-/** What really left: how many of each, when, with which document. A line of none is taken off the load. */
+/** A line of none is taken off the load. */
 export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onClose: () => void }) {
   const say = useSay('shipping');
   const { zone } = useShop();

@@ -15,7 +15,7 @@ import { VoidShipment } from './void-shipment';
 import type { Shipment } from './shipment';
 import css from './shipments.module.css';
 
-/** Shipments as a sheet on which the days run down: the customer, the weight, and each line with its lot. */
+/** The days run down the sheet. */
 export function ShipmentSheet({ shipments }: { shipments: Shipment[] }) {
   const say = useSay('shipping');
   const { zone } = useShop();

@@ -4,7 +4,7 @@ import { VoidDialog } from '../../../ui/why-dialog';
 import { useSay } from '../../../ui/voice';
 import type { Shipment } from './shipment';
 
-/** Voids a shipment that never left: its packages are back in the stock. */
+/** Its packages are back in the stock. */
 export function VoidShipment({ shipment: { number, rowId }, onClose }: { shipment: Shipment; onClose: () => void }) {
   const say = useSay('shipping');
   const named = { number: String(number) };

@@ -6,7 +6,7 @@ import type { Packing } from './packing';
 import { isPast } from './use-by';
 import css from './stock.module.css';
 
-/** Where the lot of some packages stands in words, and why they may not ship, or should not without a thought. */
+/** Packages past their use-by may ship, but not without a thought. */
 export function MayShip({ packing: { mayShip, standing, because, useBy }, today }: { packing: Packing; today: string }) {
   const say = useSay('shipping');
   const sayLots = useSay('lots');
@@ -23,7 +23,7 @@ export function MayShip({ packing: { mayShip, standing, because, useBy }, today 
   );
 }
 
-/** What a newer server calls a standing is said as it comes. */
+/** A standing of a newer server is said as it comes. */
 const standingName = (standing: string, say: SayOf<'lots'>): string => {
   const known = standings.find((each) => each === standing);
   return known ? say(`standing-${known}`) : standing;

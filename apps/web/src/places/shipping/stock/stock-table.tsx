@@ -8,7 +8,6 @@ import { distanceTo, isPast } from './use-by';
 import css from './stock.module.css';
 import { useToday } from './use-today';
 
-/** The packages that are still here, each with its lot, how many are left, its use-by, and whether it may ship. */
 export function StockTable({ packings }: { packings: Packing[] }) {
   const say = useSay('shipping');
   const { number, quantity } = useFigures();

@@ -6,7 +6,7 @@ const daysTo = (useBy: string, today: string): number => (dayNumber(useBy) ?? Na
 /** The day itself may still be used. Both are calendar days. */
 export const isPast = (useBy: string, today: string): boolean => daysTo(useBy, today) < 0;
 
-/** How far off a use-by is from today, both calendar days: "in 12 days", "today", "2 days past". */
+/** Between calendar days: "in 12 days", "today", "2 days past". */
 export function distanceTo(useBy: string, today: string, say: SayOf<'shipping'>): string {
   const days = daysTo(useBy, today);
   if (Number.isNaN(days)) return '';

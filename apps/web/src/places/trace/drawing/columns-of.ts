@@ -3,10 +3,7 @@ import type { TraceGraph, TraceKind, TraceNode } from './trace-graph';
 export type ColumnHeading = 'suppliers' | 'deliveries' | 'lots' | 'lots-made-of-them' | 'packages' | 'customers';
 export type TraceColumn = { heading: ColumnHeading; nodes: TraceNode[] };
 
-/**
- * The columns of a trace from left to right: suppliers, deliveries, lots, the lots made of those lots, packages,
- * customers; empty ones are left out. A lot stands to the right of every lot that went into it.
- */
+/** From left to right, empty ones left out; a lot stands to the right of every lot that went into it. */
 export function columnsOf(graph: TraceGraph): TraceColumn[] {
   const depths = lotDepths(graph);
   const deepest = Math.max(0, ...depths.values());
@@ -31,7 +28,7 @@ function headingOf([first]: TraceNode[], depths: ReadonlyMap<string, number>): C
 }
 
 /**
- * How many lots, one into the next, lie before each lot. Rework cannot run in circles; were it to, it would be walked
+ * Counts the lots, one into the next, before each lot. Rework cannot run in circles; were it to, it would be walked
  * once.
  */
 function lotDepths({ nodes, links }: TraceGraph): Map<string, number> {

@@ -15,7 +15,7 @@ export type TraceDrawing = {
   lines: PlacedLine[];
 };
 
-/** Where everything of a trace stands in a drawing that is `width` wide, or wider when it has more columns than fit. */
+/** Wider than `width` when it has more columns than fit. */
 export function layOutTrace(graph: TraceGraph, width: number): TraceDrawing {
   const columns = orderColumns(columnsOf(graph), graph.links);
   const { nodeWidth, gap } = widths(columns.length, width);

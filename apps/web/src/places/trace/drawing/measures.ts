@@ -1,6 +1,6 @@
 import type { TraceLink } from './trace-graph';
 
-/** CSS pixels. Letters are reckoned at a mean width, on the safe side for the faces in use. */
+/** CSS pixels. Letters have a mean width, on the safe side for the faces in use. */
 export const measures = {
   head: 44,
   padding: 8,
@@ -14,7 +14,7 @@ export const measures = {
   leastHeight: 48, // tapped with a wet hand
   leastGap: 74,
   mostGap: 110,
-  /** Between two lines that end at the same node: room for a weight, or for a weight and a count. */
+  /** Room for a weight, or for a weight and a count, between lines that end at the same node. */
   betweenLines: 21,
   betweenCounted: 36,
 };

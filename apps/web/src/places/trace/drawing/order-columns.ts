@@ -4,9 +4,8 @@ import type { TraceLink, TraceNode } from './trace-graph';
 const sweeps = 8;
 
 /**
- * Orders the nodes of each column so that lines cross little: by date at first, then swept to and fro, each node to the
- * middle of its neighbours on the side the sweep comes from; the order with the fewest crossings is kept. The same
- * trace always gives the same order.
+ * Orders each column so that lines cross little: by date at first, then swept to and fro, each node to the middle of
+ * its neighbours; the order with the fewest crossings is kept. The same trace always gives the same order.
  */
 export function orderColumns(columns: TraceColumn[], links: readonly TraceLink[]): TraceColumn[] {
   let ordered = columns.map((column) => ({
@@ -39,7 +38,7 @@ function sweepOver(columns: TraceColumn[], links: readonly TraceLink[], by: 'fro
   return by === 'from' ? swept : swept.reverse();
 }
 
-/** Where each node stands in its column, from 0 at the top to 1 at the foot, so that long and short columns compare. */
+/** From 0 at the top to 1 at the foot, so that long and short columns compare. */
 const placesOf = (columns: TraceColumn[]): Map<string, number> =>
   new Map(columns.flatMap(({ nodes }) => nodes.map(({ id }, i) => [id, (i + 0.5) / nodes.length] as const)));
 
@@ -54,7 +53,6 @@ function byMiddle(nodes: TraceNode[], near: (id: string) => number[], places: Re
     .map(({ node }) => node);
 }
 
-/** How many pairs of lines between the same two columns cross. */
 function crossingsIn(columns: TraceColumn[], links: readonly TraceLink[]): number {
   const at = new Map(columns.flatMap(({ nodes }, column) => nodes.map(({ id }, place) => [id, { column, place }] as const)));
   const lines = links.flatMap(({ from, to }) => {

@@ -3,10 +3,10 @@ import type { SettledNode } from './settle-columns';
 import type { TraceLink } from './trace-graph';
 
 export type PlacedNode = SettledNode & { x: number };
-/** From the right edge of one node to the left edge of another; each line has its own place at both ends. */
+/** Goes from the right edge of one node to the left edge of another. */
 export type PlacedLine = { link: TraceLink; x1: number; y1: number; x2: number; y2: number };
 
-/** The ends of lines at a node stand in the order of what they lead to, so that they do not cross at the node. */
+/** The ends at a node stand in the order of what they lead to, so that lines do not cross there. */
 export function placeLines(links: readonly TraceLink[], nodes: readonly PlacedNode[], nodeWidth: number): PlacedLine[] {
   const byId = new Map(nodes.map((node) => [node.id, node]));
   const endsOf = (id: string, side: 'from' | 'to') => {

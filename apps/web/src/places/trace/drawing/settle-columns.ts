@@ -7,10 +7,7 @@ export type SettledNode = MeasuredNode & { y: number };
 
 const rounds = 6;
 
-/**
- * Gives every node its height on the page, as far as it goes beside what it comes from and leads to, so that lines run
- * level.
- */
+/** Puts nodes beside what they come from and lead to where it can, so that lines run level. */
 export function settleColumns(columns: MeasuredNode[][], links: readonly TraceLink[]): SettledNode[][] {
   const middles = new Map(
     columns.flatMap((nodes) => stackedFrom(nodes, () => 0).map(({ id, y, height }) => [id, y + height / 2] as const)),

@@ -1,9 +1,9 @@
-/** Something to stand in a column: how tall it is, and where its top would best be. */
+/** `wanted` is where its top would best be. */
 export type Stacked = { height: number; wanted: number };
 
 /**
- * The tops of the nodes of one column, in their order and never closer than `between`, as near as can be to where each
- * is wanted (least squares: neighbours that would overlap share the middle of their wishes).
+ * Tops in the given order, never closer than `between`, as near as can be to where each is wanted (least squares:
+ * neighbours that would overlap share the middle of their wishes).
  */
 export function stackNodes(nodes: readonly Stacked[], between: number): number[] {
   const offsets = nodes.map((_node, i) => nodes.slice(0, i).reduce((sum, { height }) => sum + height + between, 0));

@@ -9,10 +9,10 @@ import { traceGraph } from './trace-graph';
 import { TraceLine } from './trace-line';
 import { TraceNodeMark } from './trace-node-mark';
 
-/** More than this cannot be read as a drawing, and would stop an old tablet; the tables hold all of it. */
+/** More nodes cannot be read as a drawing, and would stop an old tablet; the tables hold all of them. */
 const mostDrawn = 400;
 
-/** The trace from suppliers at the left to customers at the right. The tables below say the same. */
+/** The tables below say the same. */
 export function TraceDrawing({ trace }: { trace: Trace }) {
   const count = trace.backward.nodes.length + trace.forward.nodes.length;
   if (count <= mostDrawn) return <Drawing trace={trace} />;
@@ -24,7 +24,7 @@ function TooMany({ count }: { count: number }) {
   return <p>{say('too-many-to-draw', { count: useFigures().number(count) })}</p>;
 }
 
-/** CSS pixels from which on the suppliers have a column of their own. */
+/** CSS pixels from which on suppliers have a column of their own. */
 const roomForSuppliers = 900;
 /** A heavy frame at the edge would be cut off by half. */
 const edge = 2;

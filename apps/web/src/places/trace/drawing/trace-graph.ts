@@ -3,15 +3,11 @@ import type { SayOf } from '@larderbook/messages';
 
 export type TraceKind = Trace['forward']['nodes'][number]['kind'] | 'supplier';
 
-/** One thing in a trace: what it is called, and the lines under its name. */
 export type TraceNode = { id: string; kind: TraceKind; title: string; lines: string[]; at: string };
 export type TraceLink = Trace['forward']['links'][number];
 export type TraceGraph = { startId: string; nodes: TraceNode[]; links: TraceLink[] };
 
-/**
- * Both sides of a trace as one graph. With `suppliers` they are nodes of their own, at the far left; without, where
- * there is no room for them, each delivery names its supplier.
- */
+/** Without room for `suppliers` as nodes, each delivery names its supplier. */
 export function traceGraph(trace: Trace, say: SayOf<'trace'>, { suppliers }: { suppliers: boolean }): TraceGraph {
   const found = new Map([...trace.backward.nodes, ...trace.forward.nodes].map((node) => [node.id, node]));
   const links = new Map([...trace.backward.links, ...trace.forward.links].map((link) => [`${link.from} ${link.to}`, link]));
@@ -33,7 +29,7 @@ export function traceGraph(trace: Trace, say: SayOf<'trace'>, { suppliers }: { s
 
 type Delivery = { supplierId: string; grams: number };
 
-/** By the code of the delivery. */
+/** Keyed by the code of the delivery. */
 function deliveriesOf({ suppliers }: Trace): Map<string, Delivery> {
   return new Map(
     suppliers.flatMap(({ receipts }, i) => receipts.map(({ code, grams }) => [code, { supplierId: supplierId(i), grams }] as const)),
@@ -63,5 +59,5 @@ type Node = Trace['forward']['nodes'][number];
 
 function linesOf({ kind, what, supplier = '', supplierLot = '' }: Node, suppliers: boolean, say: SayOf<'trace'>): string[] {
   if (kind === 'receipt') return [what, say('lot-number', { lot: supplierLot }), ...(suppliers ? [] : [supplier])];
-  return what && kind !== 'packing' ? [what] : []; // how many packages of what stands on the line that leads to them
+  return what && kind !== 'packing' ? [what] : []; // the line that leads to packages says how many
 }

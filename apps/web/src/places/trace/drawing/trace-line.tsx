@@ -10,9 +10,7 @@ type TraceLineProps = {
   units: Shop['units'];
 };
 
-/**
- * What went from one to the other: the thicker the heavier, its weight over its end and a count of packages under it.
- */
+/** The thicker the heavier; its weight stands over its end, a count of packages under it. */
 export function TraceLine({ line: { link, x1, y1, x2, y2 }, thickness, units }: TraceLineProps) {
   const say = useSay('trace');
   const middle = (x1 + x2) / 2;

@@ -15,7 +15,6 @@ const named = {
 
 type TraceNodeMarkProps = { node: PlacedNode; width: number };
 
-/** One thing of the trace. A delivery, a lot and packages are traced from in turn by a tap. */
 export function TraceNodeMark({ node, width }: TraceNodeMarkProps) {
   const say = useSay('trace');
   const label = [say(named[node.kind]), node.title, ...node.lines].join(', ');
@@ -33,7 +32,7 @@ export function TraceNodeMark({ node, width }: TraceNodeMarkProps) {
   );
 }
 
-/** Where a baseline stands in its line, so that the letters sit in the middle of it. */
+/** A line's share above the baseline, so that letters sit in its middle. */
 const baseline = 0.75;
 
 function Mark({ node: { x, y, height, isStart, titleLines, textLines }, width }: TraceNodeMarkProps) {

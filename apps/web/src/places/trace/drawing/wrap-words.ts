@@ -1,7 +1,4 @@
-/**
- * Breaks a text into lines of at most so many letters, at spaces and dashes where it can; what does not fit ends in
- * "…".
- */
+/** Breaks at spaces and dashes where it can; what does not fit ends in "…". */
 export function wrapWords(text: string, most: number, lines: number): string[] {
   const wrapped: string[] = [];
   let rest = text.trim();
@@ -15,7 +12,7 @@ export function wrapWords(text: string, most: number, lines: number): string[] {
   return wrapped;
 }
 
-/** After the last space or dash that fits; in the middle of a word only when it is longer than the line. */
+/** In the middle of a word only when it is longer than the line. */
 function breakAt(text: string, most: number): number {
   const space = text.lastIndexOf(' ', most);
   const dash = text.lastIndexOf('-', most - 1) + 1;
