@@ -17,7 +17,7 @@ import { ReviewsModule } from './reviews/reviews.module';
 import { TodayModule } from './today/today.module';
 import { TraceModule } from './trace/trace.module';
 
-/** The rooms of the API, in the order in which they may use one another. */
+/** A room may use only the rooms above it. */
 @Module({})
 export class AppModule {
   static on(open: Open): DynamicModule {

@@ -10,16 +10,16 @@ import { securityHeaders } from './platform/security-headers';
 import { serveWebApp } from './platform/web-app';
 import { projectRoot } from './project-root';
 
-/** Enough for a day of a logger's readings, one each second. */
+/** A day of logger readings, one each second, fits. */
 const largestBody = 4 * 1024 * 1024;
 
-/** Contracts validate what comes in and what goes out; the server’s own compilers of schemas are a third of the files read at a start. */
+/** Contracts validate requests and replies; Fastify's own schema compilers would only slow the start. */
 const noSchemas = () => {
   throw new Error('A route has a schema beside its contract');
 };
 const compilersFactory = { buildValidator: noSchemas, buildSerializer: noSchemas };
 
-/** The whole of Larderbook over HTTP, on a database that is open and migrated; it does not listen yet. Only JSON is read. */
+/** The database is open and migrated. The app does not listen yet and reads only JSON. */
 export async function createApp(open: Open, logLevel: string): Promise<NestFastifyApplication> {
   const log = openLog(logLevel);
   const fastify = new FastifyAdapter({

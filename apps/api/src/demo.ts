@@ -15,7 +15,7 @@ const stopped = new AbortController();
 for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => stopped.abort());
 
 const folder = mkdtempSync(join(tmpdir(), 'larderbook-demo-'));
-chmodSync(folder, 0o711); // run by root, the database belongs to another user, who must get through
+chmodSync(folder, 0o711); // started by root, PostgreSQL runs as another user, who must pass through this folder
 const settings = { ...readSettings(process.env), dataDir: join(folder, 'data'), throwsAway: true as const, database: undefined };
 let larderbook: Larderbook | undefined;
 
@@ -32,7 +32,6 @@ try {
 }
 process.exit();
 
-/** The demonstration shop, open until it is stopped. */
 async function lookRound(): Promise<void> {
   larderbook = await startLarderbook(settings, stopped.signal);
   console.log('Living two months in the demonstration shop …');
@@ -44,7 +43,7 @@ async function lookRound(): Promise<void> {
   if (!stopped.signal.aborted) await once(stopped.signal, 'abort');
 }
 
-/** One lot from receipt to shipment through the HTTP API, and its papers in a folder. */
+/** One lot goes from receipt to shipment through the HTTP API. */
 async function driveOneLot(): Promise<void> {
   const clock = new StoryClock();
   larderbook = await startLarderbook({ ...settings, host: '127.0.0.1', port: 0 }, stopped.signal, clock);

@@ -1,4 +1,4 @@
 import { fileURLToPath } from 'node:url';
 
-/** The folder that holds apps, packages and prisma. `src` and the built `dist` lie equally deep below it. */
+/** Both `src` and the built `dist` lie three folders below the root. */
 export const projectRoot = fileURLToPath(new URL('../../..', import.meta.url));

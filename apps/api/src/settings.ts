@@ -38,18 +38,18 @@ const Environment = z
 export type Settings = {
   host: string;
   port: number;
-  /** Absolute. Holds the embedded database; not touched when `database` is given. */
+  /** Absolute. Not touched when `database` is given. */
   dataDir: string;
-  /** The folder is deleted afterwards, so that nothing has to reach the disk; left out, all is kept. */
+  /** The folder is deleted afterwards, so nothing has to reach the disk. */
   throwsAway?: true;
-  /** A PostgreSQL of one's own; without it the embedded one is used. */
+  /** The embedded PostgreSQL is used without it. */
   database?: { ownerUrl: string; apiUrl: string };
-  /** Signs session cookies; without it, a secret is derived from the password of the database's owner. */
+  /** Without it, the secret is derived from the password of the database's owner. */
   sessionSecret?: string;
   logLevel: (typeof logLevels)[number];
 };
 
-/** Reads the environment once. An empty variable counts as unset. Throws CannotStart with one sentence. */
+/** An empty variable counts as unset. Throws CannotStart with one sentence. */
 export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''));
   const read = Environment.safeParse(given);
@@ -66,7 +66,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   };
 }
 
-/** Secrets are never shown, nor is the address of a database, which holds a password. */
+/** Never shows a secret, nor a database address, which holds a password. */
 function sentence(issue: z.core.$ZodIssue | undefined, given: Record<string, string | undefined>): string {
   const name = String(issue?.path[0]);
   const value = /_(URL|SECRET)$/.test(name) || given[name] === undefined ? '' : ` is "${given[name]}", which`;

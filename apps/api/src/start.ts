@@ -12,10 +12,7 @@ import type { Settings } from './settings';
 
 export type Larderbook = { url: string; app: NestFastifyApplication; database: DatabaseUrls; close(): Promise<void> };
 
-/**
- * Starts Larderbook: the database, its tables, the API and the pages. Throws CannotStart with one sentence when it cannot;
- * whatever was started by then is stopped again, as it is when `signal` is given up.
- */
+/** Throws CannotStart with one sentence. On failure or abort, whatever was started is stopped again. */
 export async function startLarderbook(settings: Settings, signal?: AbortSignal, clock?: Clock): Promise<Larderbook> {
   const opened: Closing[] = [];
   const close = () => closeAll(opened);
@@ -26,7 +23,7 @@ export async function startLarderbook(settings: Settings, signal?: AbortSignal, 
     await migrate(database.ownerUrl, join(projectRoot, 'prisma'));
     await bindApiRole(database);
     signal?.throwIfAborted();
-    const { createApp } = await import('./create-app'); // the most to read of all: not for a start that is refused
+    const { createApp } = await import('./create-app'); // imported late: it is most of the code, and a refused start does not need it
     const app = await createApp({ url: database.apiUrl, secret: sessionSecret(settings, database), clock }, settings.logLevel);
     opened.push(() => closeDoor(app));
     return { url: await listen(app, settings), app, database, close };
@@ -38,20 +35,19 @@ export async function startLarderbook(settings: Settings, signal?: AbortSignal, 
 
 type Closing = () => Promise<void>;
 
-/** The last opened first; one that fails to close does not keep the others open. */
+/** Closes in reverse order; one failure does not keep the others open. */
 async function closeAll(opened: Closing[]): Promise<void> {
   const last = opened.pop();
   if (last) await last().finally(() => closeAll(opened));
 }
 
-/** The PostgreSQL of the settings, or the embedded one. */
 export async function openDatabase(settings: Settings, signal?: AbortSignal): Promise<OpenDatabase> {
   return settings.database
     ? { ...settings.database, close: async () => {} }
     : openEmbeddedPostgres(settings.dataDir, signal, !settings.throwsAway);
 }
 
-/** The same in every process on one database, and nothing that the database itself holds. */
+/** Every process on one database has the same secret, and the database does not hold it. */
 function sessionSecret({ sessionSecret }: Settings, { ownerUrl }: DatabaseUrls): string {
   if (sessionSecret) return sessionSecret;
   const { password } = new URL(ownerUrl);

@@ -5,7 +5,7 @@ import { CannotStart } from './platform/cannot-start';
 import { joinEmbeddedPostgres, type OpenDatabase } from './platform/embedded-postgres';
 import { readSettings, type Settings } from './settings';
 
-/** Verifies the record book of every establishment, while Larderbook is running or when it is not. Exit code 1: not sound. */
+/** Runs beside a running Larderbook or alone. Exit code 1 means not sound. */
 try {
   const database = await openBook(readSettings(process.env));
   try {
@@ -25,7 +25,7 @@ try {
 }
 process.exit();
 
-/** Verifying makes nothing: a folder without a book is told, not filled. */
+/** Verifying never makes a database in an empty folder. */
 async function openBook({ database, dataDir }: Settings): Promise<OpenDatabase> {
   if (database) return { ...database, close: async () => {} };
   if (existsSync(join(dataDir, 'postgres'))) return joinEmbeddedPostgres(dataDir);

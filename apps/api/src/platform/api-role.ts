@@ -5,13 +5,10 @@ import type { DatabaseUrls } from './embedded-postgres';
 
 type Role = { name: string; version: number; is_member: boolean; is_unbound: boolean; changes: string | null };
 
-/** Members of this role may read and add records; the first migration makes it. */
+/** The first migration makes this role. Its members may read and add records. */
 const group = 'larderbook_api';
 
-/**
- * Lets the role of the API's connections read and add records, and makes sure that it can do no more: not change a
- * record, not see past its establishment. Throws CannotStart when it could. One query when all is well.
- */
+/** Refuses, with CannotStart, a role that could change a record or see past its establishment. */
 export async function bindApiRole({ ownerUrl, apiUrl }: DatabaseUrls): Promise<void> {
   const role = await connected(apiUrl, describe);
   if (role.version < 150_000) throw new CannotStart('Larderbook needs PostgreSQL 15 or later: DATABASE_URL leads to an older one.');
@@ -36,7 +33,7 @@ async function describe(api: pg.Client): Promise<Role> {
   return rows[0];
 }
 
-/** Of several processes that start at once, any may be first: being admitted twice is no fault. */
+/** Processes that start together may each grant this; granting twice does no harm. */
 async function admit(owner: pg.Client, name: string): Promise<void> {
   const command = `GRANT ${group} TO ${owner.escapeIdentifier(name)}`;
   try {

@@ -1,4 +1,4 @@
-/** A reason not to start that a person can act on. Its message is one plain sentence; no stack trace is shown. */
+/** A person can act on this reason not to start. The message is one plain sentence, shown without a stack trace. */
 export class CannotStart extends Error {
   override readonly name = 'CannotStart';
 }

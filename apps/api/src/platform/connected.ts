@@ -1,10 +1,10 @@
 import pg from 'pg';
 import { CannotStart } from './cannot-start';
 
-/** One connection for the length of `work`. Throws CannotStart when the database cannot be reached; no password is shown. */
+/** Throws CannotStart when the database cannot be reached; the message holds no password. */
 export async function connected<T>(url: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
   const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 10_000 });
-  client.on('error', () => {}); // a connection that breaks fails the query that waits on it, with the same message
+  client.on('error', () => {}); // the query that waits on a broken connection fails with the same message
   try {
     await client.connect();
   } catch (failure) {

@@ -11,13 +11,12 @@ export type DataFolderLock = { release(): void };
 
 const heartbeat = 2_000;
 const silence = 3 * heartbeat;
-/** What a lock cut short by a power failure says. */
+/** A lock that a power failure cut short reads as this. */
 const nobody: Holder = { pid: 0, born: 'never', machine: machine(), token: '' };
 
 /**
- * Keeps a second Larderbook off one data folder. A lock left by a killed process is taken over at once; one written on
- * another machine, or in another container, only after its heartbeat has been silent for six seconds.
- * Throws CannotStart when the folder is in use.
+ * Keeps a second Larderbook off the data folder; throws CannotStart when it is in use. A lock left by a killed process
+ * is taken over at once. A lock of another machine or container is taken over after six seconds without a heartbeat.
  */
 export async function lockDataFolder(dataDir: string): Promise<DataFolderLock> {
   const path = join(dataDir, 'larderbook.lock');
@@ -43,7 +42,7 @@ export async function lockDataFolder(dataDir: string): Promise<DataFolderLock> {
   };
 }
 
-/** Written aside and linked into place, so that nobody ever reads half a lock. False when there is one already. */
+/** Links a finished file into place, so that nobody reads half a lock. Returns false when a lock exists. */
 function create(path: string, holder: Holder): boolean {
   const draft = `${path}.${holder.token}`;
   writeFileSync(draft, JSON.stringify(holder), { mode: 0o600 });
@@ -68,7 +67,7 @@ async function isHeld(path: string, holder: Holder): Promise<boolean> {
   return false;
 }
 
-/** Takes a dead lock away; should another process have replaced it meanwhile, its lock is put back. */
+/** Puts the lock back when another process has replaced the dead one meanwhile. */
 function discard(path: string, dead: Holder): void {
   const aside = `${path}.${randomUUID()}`;
   try {
@@ -98,7 +97,7 @@ function touch(path: string): void {
 
 const beatOf = (path: string) => statSync(path, { throwIfNoEntry: false })?.mtimeMs;
 
-/** Process ids mean something only within one machine and, on Linux, within one container. */
+/** A process id is unique only within one machine and, on Linux, one container. */
 function machine(): string {
   return process.platform === 'linux' ? `${hostname()} ${readlinkSync('/proc/self/ns/pid')}` : hostname();
 }

@@ -10,12 +10,12 @@ export type Tx = Omit<Prisma.TransactionClient, '$queryRaw'> & Plain;
 export type DatabaseAddress = { url: string };
 export const DATABASE_ADDRESS = Symbol('address of the database');
 
-/** The API's two doors to PostgreSQL. Both use the role that may only read and add records. */
+/** Both connections use the role that may only read and add records. */
 @Injectable()
 export class Database implements OnModuleDestroy {
   private readonly records: Line;
   private readonly atTheDoor: Line;
-  /** For signing in, before the establishment is known. It never touches a record. */
+  /** Signing in happens before the establishment is known. This connection never touches a record. */
   readonly door: PrismaClient & Plain;
 
   constructor(@Inject(DATABASE_ADDRESS) address: DatabaseAddress) {
@@ -24,7 +24,7 @@ export class Database implements OnModuleDestroy {
     this.door = withPlainStatements(this.atTheDoor.client, this.atTheDoor.driver.connect());
   }
 
-  /** A transaction in which only this establishment's rows exist. Nothing is seen outside one. */
+  /** Row security shows only this establishment's rows, and none outside a transaction. */
   transaction<T>(establishment: { establishmentId: string }, work: (tx: Tx) => Promise<T>): Promise<T> {
     const { establishmentId } = establishment;
     return this.open(async (tx) => {
@@ -34,7 +34,7 @@ export class Database implements OnModuleDestroy {
     });
   }
 
-  /** A transaction without an establishment: `begin_write` names it. For the ledger only. */
+  /** Only the ledger uses this: `begin_write` names the establishment. */
   open<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
     const { client, driver } = this.records;
     let own: SqlQueryable;
@@ -54,13 +54,13 @@ export class Database implements OnModuleDestroy {
 
 type Line = { pool: pg.Pool; driver: Driver; client: PrismaClient };
 
-/** Whatever a PostgreSQL of one's own says: moments are in UTC, and compiling a query takes longer than any of ours. */
+/** Moments are in UTC. JIT is off because compiling a query takes longer than running any of ours. */
 const always = '-c timezone=UTC -c jit=off';
 
 function connect(connectionString: string, max: number, options = ''): Line {
   const stream = () => new GatheringSocket();
   const pool = new pg.Pool({ connectionString, max, options: `${always} ${options}`, pipeline: true, stream });
-  pool.on('error', () => {}); // an idle connection that breaks is replaced when the next one is asked for
+  pool.on('error', () => {}); // the pool replaces an idle connection that breaks
   const driver = new Driver(pool, { statementNameGenerator: statementNames() });
   return { pool, driver, client: new PrismaClient({ adapter: driver }) };
 }

@@ -1,3 +1,3 @@
-/** The calendar day of an instant on the clock of the shop: "2026-03-02". */
+/** For example "2026-03-02". */
 export const dayIn = (timeZone: string, instant: Date): string =>
   new Intl.DateTimeFormat('sv-SE', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(instant);

@@ -1,8 +1,7 @@
 import { Socket } from 'node:net';
 
 /**
- * Sends what is written to it in one turn as one message. Each message is a call of the system that wakes PostgreSQL,
- * and the driver writes one for every statement.
+ * Sends all writes of one turn as one message: each message wakes PostgreSQL, and the driver writes one per statement.
  */
 export class GatheringSocket extends Socket {
   override uncork(): void {

@@ -2,7 +2,7 @@ import { Controller, Get, ServiceUnavailableException } from '@nestjs/common';
 import { WithoutContract } from './contract-route';
 import { Database } from './database';
 
-/** For whoever watches the process: does it live, and can it reach its database? Outside `/api/v1`, open to anyone. */
+/** What watches the process asks here, outside `/api/v1` and without signing in. */
 @Controller()
 export class HealthController {
   constructor(private readonly db: Database) {}

@@ -5,7 +5,7 @@ import { CannotStart } from './cannot-start';
 
 type Address = { host: string; port: number };
 
-/** Tried before anything else is opened, so that a start in vain leaves nothing to stop. Throws CannotStart. */
+/** Called before anything else is opened, so that a start in vain leaves nothing to stop. Throws CannotStart. */
 export async function checkAddress(address: Address): Promise<void> {
   await new Promise<void>((free, taken) => {
     const probe = createServer().once('error', taken);
@@ -15,7 +15,6 @@ export async function checkAddress(address: Address): Promise<void> {
   });
 }
 
-/** Opens the door and returns the address at which it is found. */
 export async function listen(app: NestFastifyApplication, address: Address): Promise<string> {
   await app.listen(address.port, address.host).catch((failure: unknown) => {
     throw explained(failure, address);
@@ -25,13 +24,13 @@ export async function listen(app: NestFastifyApplication, address: Address): Pro
   return `http://${visibleHost(address.host)}:${port}`;
 }
 
-/** Answers what is being asked, for up to a second; then hangs up on those who only keep a line open. */
+/** Gives requests up to a second to be answered, then closes idle connections. */
 export async function closeDoor(app: NestFastifyApplication): Promise<void> {
   const hangUp = setTimeout(() => app.getHttpServer().closeAllConnections(), 1_000);
   await app.close().finally(() => clearTimeout(hangUp));
 }
 
-/** For "every address of this machine", the one by which a tablet in the shop finds it. */
+/** A tablet in the shop cannot find "every address", so one of them is named. */
 function visibleHost(host: string): string {
   if (host !== '0.0.0.0' && host !== '::') return host.includes(':') ? `[${host}]` : host;
   const outward = Object.values(networkInterfaces())

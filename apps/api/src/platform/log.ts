@@ -1,10 +1,10 @@
 import type { LoggerService } from '@nestjs/common';
 import pino, { type Logger } from 'pino';
 
-/** One log for everything, a line of JSON each, on standard error; standard output is for people. */
+/** Logs JSON lines on standard error; standard output is for people. */
 export const openLog = (level: string): Logger => pino({ level }, pino.destination({ fd: 2, sync: true }));
 
-/** Nest speaks to the same log. What it says of its own start is of no use to a shop. */
+/** A shop has no use for what Nest logs of its own start. */
 export function nestLog(log: Logger): LoggerService {
   const say =
     (level: 'debug' | 'warn' | 'error' | 'fatal') =>

@@ -11,9 +11,8 @@ type Applied = { migration_name: string; finished_at: Date | null };
 const migrating = 4180_0001;
 
 /**
- * Brings the database to the state this program was written for. When it is there already that takes one query. Several
- * processes may start at once: one migrates, the others wait and find it done.
- * Throws CannotStart when the database is newer than the program or a migration was cut short.
+ * Several processes may start at once: one migrates while the others wait. Throws CannotStart when the database is
+ * newer than the program or a migration was cut short.
  */
 export async function migrate(ownerUrl: string, prismaFolder: string): Promise<void> {
   const known = await migrationsIn(prismaFolder);
@@ -24,7 +23,7 @@ export async function migrate(ownerUrl: string, prismaFolder: string): Promise<v
   });
 }
 
-/** Decides only whether there is nothing to do: what looks unfinished here may be another process at work this moment. */
+/** A migration that looks unfinished here may be another process at work. */
 async function isUpToDate(owner: pg.Client, known: string[]): Promise<boolean> {
   const applied = await appliedTo(owner);
   const finished = applied.filter(({ finished_at }) => finished_at !== null).map(({ migration_name }) => migration_name);
@@ -63,7 +62,7 @@ async function appliedTo(owner: pg.Client): Promise<Applied[]> {
     const { rows } = await owner.query<Applied>('SELECT migration_name, finished_at FROM _prisma_migrations WHERE rolled_back_at IS NULL');
     return rows;
   } catch (failure) {
-    if (failure instanceof pg.DatabaseError && failure.code === '42P01') return []; // undefined_table: a database never used
+    if (failure instanceof pg.DatabaseError && failure.code === '42P01') return []; // undefined_table: the database was never used
     throw failure;
   }
 }

@@ -3,7 +3,7 @@ import { isStream, pathNames, ProblemBody, problems, type RouteShape } from '@la
 import { allWords } from '@larderbook/messages/all';
 import { z } from 'zod';
 
-/** The OpenAPI 3.1 document, made from the contracts; nothing in it is written twice. */
+/** Everything comes from the contracts; nothing is written twice. */
 export function openApi(): object {
   const paths: Record<string, Record<string, object>> = {};
   for (const [name, contract] of Object.entries(contracts)) {

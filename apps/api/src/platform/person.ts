@@ -3,15 +3,13 @@ import type { SignedIn as Session } from '@larderbook/contracts';
 import type { Voice } from '@larderbook/messages';
 import type { FastifyRequest } from 'fastify';
 
-/** The person signed in, the establishment they work in, the device they work on, and how they are spoken to. */
 export type Person = Session & { station: string; voice: Voice };
 
 const people = new WeakMap<FastifyRequest['raw'], Person>();
 
-/** Set by the guard once it knows who is asking. */
 export const setPerson = (request: FastifyRequest, person: Person): void => void people.set(request.raw, person);
 
-/** Nobody, where the guard has not yet found out who asks. */
+/** Undefined until the guard has found out who asks. */
 export const personOf = (request: FastifyRequest): Person | undefined => people.get(request.raw);
 
 export const SignedIn = createParamDecorator((_: unknown, context: ExecutionContext): Person => {

@@ -6,10 +6,8 @@ import { Prisma } from '../generated/prisma/client';
 type Text = TemplateStringsArray | Prisma.Sql;
 type Queryable = SqlQueryable | Promise<SqlQueryable>;
 
-/** Whatever runs a statement that somebody wrote out in SQL. */
 export type Plain = { $queryRaw<Rows = unknown>(text: Text, ...values: unknown[]): Promise<Rows> };
 
-/** The driver under a Prisma client. It hands each transaction it opens to whoever asked for one. */
 export class Driver extends PrismaPg {
   private readonly asking = new AsyncLocalStorage<(opened: Transaction) => void>();
 
@@ -24,15 +22,15 @@ export class Driver extends PrismaPg {
     return adapter;
   }
 
-  /** Runs `work`, which opens a transaction; `keep` is given the driver's side of it. */
+  /** `keep` receives the driver's side of the transaction that `work` opens. */
   onTransaction<T>(keep: (opened: Transaction) => void, work: () => Promise<T>): Promise<T> {
     return this.asking.run(keep, work);
   }
 }
 
 /**
- * The same client, whose written-out statements go straight to the driver, past Prisma's own engine: it takes longer
- * over a statement than PostgreSQL does. What Prisma writes itself goes its way; both are in the same transaction.
+ * Statements written in SQL go straight to the driver, because Prisma's engine takes longer over one than PostgreSQL.
+ * Prisma's own statements go their usual way, in the same transaction.
  */
 export function withPlainStatements<Client extends object>(client: Client, driver: Queryable): Client & Plain {
   const $queryRaw = (text: Text, ...values: unknown[]) => rowsOf(driver, 'sql' in text ? text : Prisma.sql(text, ...values));
@@ -55,7 +53,7 @@ async function rowsOf(driver: Queryable, { text, values }: Prisma.Sql): Promise<
   });
 }
 
-/** Values that the driver gives as text. */
+/** The driver gives these types as text. */
 const readerOf: Partial<Record<ColumnType, (said: unknown) => unknown>> = {
   [ColumnTypeEnum.Int64]: (said) => BigInt(String(said)),
   [ColumnTypeEnum.Numeric]: (said) => new Prisma.Decimal(String(said)),

@@ -7,10 +7,10 @@ import { OpenApiController } from './openapi.controller';
 import { ProblemFilter } from './problem-filter';
 import { SESSION_SECRET, type SessionSecret } from './session-secret';
 
-/** What the API opens on. A clock of one's own belongs to tests and to the demonstration. */
+/** Only tests and the demonstration bring a clock of their own. */
 export type Open = DatabaseAddress & SessionSecret & { clock?: Clock };
 
-/** What every room stands on; global, so that a room names only the rooms before it. */
+/** The module is global, so that a room imports only the rooms before it. */
 @Module({})
 export class PlatformModule {
   static on({ secret, clock, ...address }: Open): DynamicModule {

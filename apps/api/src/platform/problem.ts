@@ -3,17 +3,15 @@ import type { Voice } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 import { sayTold, type Told } from './told';
 
-/** What is told of one field of the request. */
 export type Located = Told & { pointer: string };
 
 const log: Voice = { language: 'en', timeZone: 'UTC', timeStyle: 'international' };
 
-/** An expected problem: a stable code, and what is told of this case, to be said in the language of whoever asked. */
 export class Problem extends Error {
   private readonly details: readonly Told[];
   private readonly errors: readonly Located[];
 
-  /** @param at the field that all of it is about, or what is told of several */
+  /** @param at the field that all details are about, or details that each name a field */
   constructor(
     readonly code: ProblemCode,
     details: Told | readonly Told[] = [],
@@ -29,7 +27,7 @@ export class Problem extends Error {
     return problems[this.code];
   }
 
-  /** The body of RFC 9457, said in the voice of whoever asked. */
+  /** RFC 9457 defines this body. */
   body(instance?: string, voice = log): ProblemBody {
     const { code, status, details, errors } = this;
     const said = sayTold(voice);

@@ -5,7 +5,7 @@ import { told } from './told';
 
 type Asked = { params?: unknown; query?: unknown; body?: unknown };
 
-/** Reads a request by its contract. Throws `invalid-input`, one sentence for each field that is wrong. */
+/** Throws `invalid-input` with every fault. */
 export function readInput(contract: RouteShape, asked: Asked): Record<string, unknown> {
   const faults: Located[] = [];
   const read = (schema: z.ZodType | undefined, given: unknown, where: string): object => {
@@ -28,7 +28,7 @@ export function readInput(contract: RouteShape, asked: Asked): Record<string, un
 
 const idsIn = new Map<string, z.ZodType>();
 
-/** The ids that a path names. Made once for each path: zod takes longer to make a schema than to read by it. */
+/** Made once per path: zod takes longer to make a schema than to read by it. */
 function paramsOf(path: string): z.ZodType {
   const ids = () => z.object(Object.fromEntries(pathNames(path).map((name) => [name, z.uuid().toLowerCase()])));
   const made = idsIn.get(path) ?? ids();
@@ -39,10 +39,10 @@ function paramsOf(path: string): z.ZodType {
 const pointer = (where: string, path: PropertyKey[]) =>
   [where, ...path.map((part) => String(part).replaceAll('~', '~0').replaceAll('/', '~1'))].join('/');
 
-/** No request of ours is nested anywhere near as deep. */
+/** No request of ours is nested nearly as deep. */
 const deepest = 24;
 
-/** What PostgreSQL or canonical JSON cannot hold: NUL, half characters, nesting without end. */
+/** PostgreSQL or canonical JSON cannot hold NUL, lone surrogates or unlimited nesting. */
 function unstorable(given: unknown, where: string, depth = 0): Located[] {
   if (depth > deepest) return [{ pointer: where, ...told('too-deep') }];
   if (typeof given === 'string') {

@@ -3,7 +3,7 @@ import { PATH_METADATA } from '@nestjs/common/constants';
 import { MetadataScanner, ModulesContainer } from '@nestjs/core';
 import { contractOfHandler, isWithoutContract } from './contract-route';
 
-/** Throws for a handler with neither a contract nor `WithoutContract`: nothing would check who calls it, or with what. */
+/** Without a contract nothing checks who calls a handler, or with what. */
 export function refuseUncontracted(app: INestApplicationContext): void {
   for (const { name, handlers } of controllersOf(app)) {
     for (const [method, handler] of handlers) {

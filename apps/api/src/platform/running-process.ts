@@ -2,8 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 
 /**
- * When the process with this id began, in the system's own words, or undefined when there is none. Ids are used again,
- * after a reboot or in a new container even soon; the moment of birth tells the old process from the new one.
+ * The system's own words for when the process began. Ids are reused, soon in a new container; the start time tells the
+ * old process from the new one.
  */
 export function bornAt(pid: number): string | undefined {
   if (!answers(pid)) return undefined;
@@ -12,7 +12,7 @@ export function bornAt(pid: number): string | undefined {
   return ps(pid, 'lstart');
 }
 
-/** The command line of a running process, or undefined when it has ended or may not be seen. */
+/** Undefined also when the process may not be seen. */
 export function commandOf(pid: number): string | undefined {
   if (!answers(pid)) return undefined;
   if (process.platform === 'linux') return readProc(pid, 'cmdline')?.replaceAll('\0', ' ');
@@ -23,11 +23,11 @@ function answers(pid: number): boolean {
   try {
     return process.kill(pid, 0);
   } catch (failure) {
-    return failure instanceof Error && 'code' in failure && failure.code === 'EPERM'; // it lives, but is not ours
+    return failure instanceof Error && 'code' in failure && failure.code === 'EPERM'; // EPERM: the process lives, but is not ours
   }
 }
 
-/** Fields 3 and 22 of proc_pid_stat(5): state and start time. One that has ended but was not yet collected is gone. */
+/** Fields 3 and 22 of proc_pid_stat(5) are state and start time. A zombie counts as gone. */
 function bornOnLinux(pid: number): string | undefined {
   const fields = readProc(pid, 'stat')
     ?.replace(/^.*\) /s, '')

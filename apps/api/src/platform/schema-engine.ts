@@ -5,7 +5,7 @@ import { bindMigrationAwareSqlAdapterFactory, DriverAdapterError } from '@prisma
 import type { SchemaEngine } from '@prisma/schema-engine-wasm/schema_engine_bg';
 import pg from 'pg';
 
-/** What is used of it; Node's types leave WebAssembly to those of the browser. */
+/** Node's types leave WebAssembly to those of the browser. */
 declare const WebAssembly: {
   instantiate(program: Uint8Array, imports: object): Promise<{ instance: { exports: Record<string, unknown> } }>;
 };
@@ -13,8 +13,8 @@ declare const WebAssembly: {
 type Glue = typeof import('@prisma/schema-engine-wasm/schema_engine_bg');
 
 /**
- * Prisma's own schema engine as WebAssembly: it applies migrations as its command line does, without the native program
- * that one would download.
+ * Prisma's schema engine as WebAssembly applies migrations as its command line does, without downloading a native
+ * program.
  */
 export async function schemaEngine(pool: pg.Pool, schema: { path: string; text: string }): Promise<SchemaEngine> {
   engineCode ??= load();
@@ -26,7 +26,7 @@ export async function schemaEngine(pool: pg.Pool, schema: { path: string; text: 
   );
 }
 
-/** Once in a process: the script around it knows only one instance. By hand, since Node 20 cannot import a .wasm file. */
+/** The glue script knows one instance per process. It is loaded by hand because Node 20 cannot import a .wasm file. */
 let engineCode: Promise<Glue> | undefined;
 
 async function load(): Promise<Glue> {
@@ -39,8 +39,8 @@ async function load(): Promise<Glue> {
 }
 
 /**
- * The adapter cuts a script at every semicolon, those inside function bodies too. Sent whole, PostgreSQL runs it as one
- * transaction: a migration is applied entirely or not at all.
+ * The adapter cuts a script at every semicolon, inside function bodies too. Sent whole, PostgreSQL applies a migration
+ * entirely or not at all.
  */
 class WholeScripts extends PrismaPg {
   override async connect() {
@@ -52,7 +52,7 @@ class WholeScripts extends PrismaPg {
   }
 }
 
-/** The engine repeats what PostgreSQL said only when it comes in this form. */
+/** The engine repeats PostgreSQL's message only in this form. */
 function inItsOwnWords(failure: unknown): never {
   if (!(failure instanceof pg.DatabaseError)) throw failure;
   const { code = 'XX000', severity = 'ERROR', message, detail, column, hint } = failure;

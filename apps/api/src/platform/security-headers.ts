@@ -1,6 +1,5 @@
 import type { FastifyInstance } from 'fastify';
 
-/** Pages load nothing from elsewhere, run no script but their own files, and are shown inside no other page. */
 const policy = [
   "default-src 'self'",
   "base-uri 'none'",
@@ -12,7 +11,7 @@ const policy = [
 
 export function securityHeaders(server: FastifyInstance): void {
   server.addHook('onRequest', async (request, reply) => {
-    if (request.url.startsWith('/api')) reply.header('cache-control', 'no-store'); // records are not left on a shared tablet
+    if (request.url.startsWith('/api')) reply.header('cache-control', 'no-store'); // a shared tablet must not cache records
     reply.headers({
       'content-security-policy': policy,
       'x-content-type-options': 'nosniff',

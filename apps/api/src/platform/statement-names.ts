@@ -1,9 +1,9 @@
-/** Far more than the program has; the rest are lists of a rare length, which are planned each time. */
+/** Far more than the program has; lists of a rare length make up the rest. */
 const most = 256;
 
 /**
- * Names the texts of statements, the same text always the same, so that a connection has PostgreSQL read and plan each
- * once. Past the first few hundred texts a statement goes without a name, so that no connection holds plans without end.
+ * The same text gets the same name, so a connection plans it once. Later texts get no name, so that plans do not pile
+ * up.
  */
 export function statementNames(): (statement: { sql: string }) => string {
   const names = new Map<string, string>();

@@ -3,11 +3,9 @@ import { wordsTogether } from '@larderbook/messages/all';
 
 type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'> & WordsOf<'workings'>;
 
-/** What something is called, by its code: a substance, a process. */
 export type Name = { code: keyof (WordsOf<'limits'> & WordsOf<'products'>) };
 export type Figures = Readonly<Record<string, Value | number | Name>>;
 
-/** What is told of a case: by which message, and with which figures. */
 export type Told = { code: keyof Texts; figures?: Figures };
 
 type FiguresOf<Text extends string> = { [Given in keyof ParametersOf<Text>]: ParametersOf<Text>[Given] | Name };
@@ -20,7 +18,6 @@ export const told = <Code extends keyof Texts>(code: Code, ...[figures]: Given<T
 
 const words: Record<Language, Words> = wordsTogether('limits', 'products', 'workings', 'problem-details', 'faults', 'cannot-calculate');
 
-/** The sentences of what is told, in the voice of whoever asked. */
 export function sayTold(voice: Voice): (what: Told) => string {
   const inWords = say(words[voice.language], voice) as (code: string, figures?: Record<string, Value | number>) => string;
   const written = (figure: Value | number | Name) => (typeof figure === 'object' && 'code' in figure ? inWords(figure.code) : figure);

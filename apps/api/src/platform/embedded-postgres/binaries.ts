@@ -1,9 +1,9 @@
 import { CannotStart } from '../cannot-start';
 
-/** Absolute paths of the two programs of PostgreSQL that are needed to make and to run a database. */
+/** Absolute paths. */
 export type Binaries = { initdb: string; postgres: string };
 
-/** The PostgreSQL that was installed with Larderbook for this kind of machine. Throws CannotStart when there is none. */
+/** Throws CannotStart when no PostgreSQL is installed for this kind of machine. */
 export async function embeddedBinaries(): Promise<Binaries> {
   const system = process.platform === 'win32' ? 'windows' : process.platform;
   try {

@@ -5,12 +5,11 @@ import { CannotStart } from '../cannot-start';
 import type { Binaries } from './binaries';
 import type { RunAs } from './unprivileged-user';
 
-/** Where a database lies on disk, which PostgreSQL runs it, and as whom. */
 export type Cluster = { folder: string; binaries: Binaries; as: RunAs };
 
 /**
- * Makes the database: initdb, then the given SQL, each line a statement. It is made aside and moved into place when it
- * is whole, so a start cut short leaves nothing half-made.
+ * Each line of `sql` is one statement. The finished database is moved into place, so a start cut short leaves nothing
+ * half-made.
  */
 export async function makeCluster(
   cluster: Cluster,
@@ -27,7 +26,7 @@ export async function makeCluster(
   await run(binaries.initdb, [
     ...['--pgdata', aside, '--username', 'postgres', '--encoding', 'UTF8', '--data-checksums'],
     ...(options.locale ?? ['--locale-provider', 'builtin', '--builtin-locale', 'C.UTF-8', '--locale', 'C']),
-    ...['--auth-local', 'peer', '--auth-host', 'scram-sha-256'], // postgres itself has no password: nobody signs in as it
+    ...['--auth-local', 'peer', '--auth-host', 'scram-sha-256'], // nobody signs in as postgres: it has no password
   ]);
   await run(binaries.postgres, ['--single', '-c', 'exit_on_error=on', '-D', aside, 'postgres'], sql.join('\n'));
   renameSync(aside, folder);
@@ -49,7 +48,7 @@ function runAs(as: RunAs, program: string, args: string[], input: string, signal
   });
 }
 
-/** PostgreSQL's own messages in English, whatever the language of the machine, and none of its settings from outside. */
+/** PostgreSQL writes messages in English and takes no settings from outside. */
 export function plainEnvironment(): NodeJS.ProcessEnv {
   const outside = Object.entries(process.env).filter(([name]) => !name.startsWith('PG') && !name.startsWith('LC_'));
   return { ...Object.fromEntries(outside), LC_ALL: 'C' };
@@ -60,7 +59,6 @@ function asSentence(failure: ExecFileException, said: string): Error {
   return new CannotStart(`The database could not be made: ${complaint(said) ?? failure.message}`, { cause: failure });
 }
 
-/** The line in which PostgreSQL says what is wrong. */
 export function complaint(said: string): string | undefined {
   const line = said.split('\n').findLast((text) => /(FATAL|PANIC|error|ERROR): |while loading shared libraries/.test(text));
   return line?.replace(/^.*?(FATAL|PANIC|error|ERROR): +/, '').trim();

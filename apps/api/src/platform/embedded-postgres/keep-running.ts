@@ -5,8 +5,8 @@ import { freePort, startPostmaster, type Postmaster } from './postmaster';
 export type Server = { port: number; stop(): Promise<void> };
 
 /**
- * Starts PostgreSQL and, should it end without having been asked to, starts it again on the same port: what was
- * acknowledged is on disk, and Larderbook's connections find it there again.
+ * Restarts PostgreSQL on the same port when it ends unasked. Acknowledged commits are on disk, and the connections find
+ * it again.
  */
 export async function keepRunning(cluster: Cluster, settings: Record<string, string>, signal?: AbortSignal): Promise<Server> {
   const stopping = new AbortController();
@@ -33,10 +33,7 @@ export async function keepRunning(cluster: Cluster, settings: Record<string, str
   };
 }
 
-/**
- * Another program may take a free port between our finding it and PostgreSQL's opening it, and sessions of a server that
- * was killed may need a moment to notice that it is gone.
- */
+/** Tries again because another program may take the free port, or sessions of a killed server may still be ending. */
 async function startSomewhere(cluster: Cluster, settings: Record<string, string>, signal?: AbortSignal): Promise<Postmaster> {
   for (let tries = 1; ; tries++) {
     try {

@@ -4,13 +4,13 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { CannotStart } from '../cannot-start';
 import { bornAt, commandOf } from '../running-process';
 
-/** Higher than the id any process can have. */
+/** No process can have an id this high. */
 const noProcess = 2 ** 31 - 2;
 const closesWithinMs = 60_000;
 
 /**
- * When Larderbook was killed, its database goes on running. It is asked to close the way it always is; nothing is ever
- * killed. Only to be called while holding the lock of the data folder.
+ * A killed Larderbook leaves its database running. This asks it to close and never kills it. The caller must hold the
+ * lock of the data folder.
  */
 export async function closeLeftover(folder: string, signal?: AbortSignal): Promise<void> {
   const file = join(folder, 'postmaster.pid');
@@ -40,9 +40,8 @@ function askToClose(pid: number): void {
 }
 
 /**
- * The server has ended, but its id may belong to another program by now, or to its own remains that nobody has collected:
- * PostgreSQL would take either for a server still running and refuse to start. Only the id is replaced; by the other lines
- * PostgreSQL still finds out whether a session of the old server is alive.
+ * The server has ended, but another program or a zombie may have its id, and PostgreSQL would refuse to start. Only the
+ * id is replaced: by the other lines PostgreSQL finds out whether a session of the old server lives.
  */
 function disown(file: string): void {
   const [, ...rest] = readFileSync(file, 'utf8').split('\n');

@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { CannotStart } from '../cannot-start';
 
-/** Passwords of the two roles of the embedded database. They lie beside it in `secrets.json`, for its owner's eyes only. */
+/** Only the owner of the data folder can read `secrets.json`. */
 export type Passwords = { owner: string; api: string };
 
 export function makePasswords(path: string): Passwords {

@@ -8,10 +8,10 @@ import { complaint, plainEnvironment, type Cluster } from './cluster';
 
 export type Postmaster = { port: number; ended: Promise<void>; stop(): Promise<void> };
 
-/** Every commit is on disk before it is answered. Memory is kept small: one shop, one machine that has other work. */
+/** Every commit is on disk before it is answered. Memory is small because the machine has other work. */
 export const durable = { fsync: 'on', synchronous_commit: 'on', full_page_writes: 'on', shared_buffers: '128MB', max_connections: '60' };
 
-/** What is deleted when it is closed has no need of a disk. */
+/** Data that is deleted at the end need not reach the disk. */
 export const thrownAway = { ...durable, fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off' };
 
 const always = {
@@ -20,12 +20,12 @@ const always = {
   timezone: 'UTC',
   log_timezone: 'UTC',
   log_min_messages: 'warning',
-  jit: 'off', // compiling a query takes longer than any of ours
+  jit: 'off', // compiling a query takes longer than running any of ours
 };
 
 /**
- * Starts PostgreSQL on this port and waits until it can be used; after a power failure that includes its
- * recovery. It lives in a process group of its own, so Ctrl-C reaches only Larderbook, which stops it last.
+ * Waits until PostgreSQL is ready, recovery after a power failure included. Its own process group keeps Ctrl-C from it,
+ * so Larderbook stops it last.
  */
 export async function startPostmaster(
   cluster: Cluster,
@@ -55,13 +55,13 @@ function launch({ folder, binaries, as }: Cluster, settings: Record<string, stri
     env: plainEnvironment(),
     detached: true,
     windowsHide: true,
-    stdio: ['ignore', out, out], // a file, not a pipe: PostgreSQL must outlive a Larderbook that was killed
+    stdio: ['ignore', out, out], // PostgreSQL outlives a killed Larderbook, so it logs to a file and not a pipe
   });
   closeSync(out);
   return child;
 }
 
-/** The eighth line of postmaster.pid turns to "ready" once connections are accepted. */
+/** Line eight of postmaster.pid turns to "ready" once connections are accepted. */
 async function untilReady({ folder }: Cluster, child: ChildProcess, signal?: AbortSignal): Promise<void> {
   let failure: Error | undefined;
   child.once('error', (error) => (failure = error));
@@ -80,7 +80,7 @@ function isReady(folder: string, pid: number | undefined): boolean {
   return Number(lines[0]) === pid && lines[7]?.trim() === 'ready';
 }
 
-/** SIGINT is PostgreSQL's fast shutdown: open transactions are rolled back, everything kept is written out. */
+/** SIGINT is PostgreSQL's fast shutdown: it rolls back open transactions and writes out everything kept. */
 async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
   if (child.exitCode === null && child.signalCode === null) child.kill('SIGINT');
   await ended;

@@ -4,13 +4,10 @@ import { dirname } from 'node:path';
 import { CannotStart } from '../cannot-start';
 import type { Binaries } from './binaries';
 
-/** The user PostgreSQL runs as; undefined: the one who started Larderbook. */
+/** Undefined means the user who started Larderbook. */
 export type RunAs = { uid: number; gid: number } | undefined;
 
-/**
- * PostgreSQL refuses to run as root. Started by root it runs as the owner of its folder, or, the first time, as the user
- * `postgres`, who is made when missing.
- */
+/** PostgreSQL refuses to run as root: it runs as the owner of its folder or, the first time, as `postgres`. */
 export function unprivilegedUser(folder: string): RunAs {
   if (process.getuid?.() !== 0) return undefined;
   const made = statSync(folder, { throwIfNoEntry: false });
@@ -39,7 +36,7 @@ function makeUser(name: string): RunAs {
   return idsOf(name);
 }
 
-/** Throws CannotStart when that user cannot get at the programs or at the folder the database lies in. */
+/** Throws CannotStart when that user cannot reach the programs or the folder. */
 export function checkReach(as: RunAs, binaries: Binaries, folder: string): void {
   const closed = as && firstClosed(as, [...wayTo(binaries.postgres), binaries.postgres, ...wayTo(folder)]);
   if (!closed) return;
@@ -54,7 +51,7 @@ function wayTo(path: string): string[] {
   return above === path ? [] : [...wayTo(above), above];
 }
 
-/** Asks the system itself, so that access lists and mounts count too. */
+/** The system's own test also counts access lists and mounts. */
 function firstClosed(as: { uid: number; gid: number }, paths: string[]): string {
   const script = 'for path; do test -x "$path" || { printf %s "$path"; exit; }; done';
   return execFileSync('/bin/sh', ['-c', script, 'sh', ...paths], { ...as, cwd: '/', encoding: 'utf8' });
