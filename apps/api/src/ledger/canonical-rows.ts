@@ -6,16 +6,16 @@ import { ownRows, recordTables } from './record-tables';
 type Place = Pick<Covered, 'table' | 'id'>;
 const placeOf = ({ table, id }: Place) => `${table} ${id}`;
 
-/** The text that the digest of a row is taken of, as the row stands now; undefined when it is gone. */
+/** Gives the row as it stands now, in the text its digest is taken of; undefined when the row is gone. */
 export type CanonicalRows = (row: Place) => string | undefined;
 
-/** Reads every row that these entries cover, one statement a table. */
+/** One statement reads the rows of a table. */
 export async function canonicalRows(tx: Tx, establishmentId: string, entries: ListedEntry[]): Promise<CanonicalRows> {
   const idsByTable = new Map<string, string[]>((await recordTables(tx)).map((table) => [table, []]));
   for (const { table, id } of entries.flatMap(({ covers }) => covers)) idsByTable.get(table)?.push(id);
 
   const rows = new Map<string, string>();
-  await tx.$queryRaw`SELECT set_config('timezone', 'UTC', true)`; // digests were taken of the rows as printed in UTC
+  await tx.$queryRaw`SELECT set_config('timezone', 'UTC', true)`; // digests were taken of rows printed in UTC
   for (const [table, ids] of idsByTable) {
     if (ids.length === 0) continue;
     const found = await tx.$queryRaw<{ id: string; said: string }[]>`

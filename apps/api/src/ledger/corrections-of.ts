@@ -1,6 +1,5 @@
 import type { Correction } from '@larderbook/contracts';
 
-/** A row of a thing that may be corrected, as every such table has it. */
 export type LastingRow = {
   id: string;
   amendsId: string | null;
@@ -12,12 +11,12 @@ export type LastingRow = {
   station: string;
 };
 
-/** What a row says, in the words of screen and paper; a moment is told as an instant, for whoever shows it has the clock. */
+/** A moment stays an instant: whoever shows it knows the time zone. */
 export type Told = { what: string; says: Record<string, string | Date>; controlPointId?: string };
 
 type MadeBy = (row: LastingRow) => Correction['made'];
 
-/** Every correction among these rows, oldest first: what it changed, by whom and why. Rows come in any order. */
+/** Oldest first. Rows may come in any order. */
 export function correctionsOf<Row extends LastingRow>(
   about: Correction['about'],
   rows: readonly Row[],

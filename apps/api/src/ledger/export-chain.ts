@@ -21,7 +21,7 @@ import { canonicalRows, type CanonicalRows } from './canonical-rows';
 import { entries, type ListedEntry, type Look } from './entries';
 import { measureBook } from './measure-book';
 
-/** The whole chain of one establishment with the rows it covers, line by line; a batch at a time is in memory. */
+/** Only one batch at a time is in memory. */
 export async function* exportChain(look: Look, establishmentId: string): AsyncGenerator<string> {
   const { head } = await look((tx) => measureBook(tx, establishmentId));
   for await (const batch of entries(look, establishmentId, head)) {
@@ -30,7 +30,7 @@ export async function* exportChain(look: Look, establishmentId: string): AsyncGe
   }
 }
 
-/** Rows are put in as the very text that was digested. */
+/** A row is the very text that was digested. */
 function lineOf({ line, covers }: ListedEntry, rows: CanonicalRows): string {
   const records = covers.map((row) => `{"digest":"${row.digest}","id":"${row.id}","row":${rows(row) ?? 'null'},"table":"${row.table}"}`);
   return `{"entry":${canonicalJson(line)},"records":[${records.join(',')}]}\n`;

@@ -4,7 +4,6 @@ import { ledgerHead } from './ledger-head';
 
 const latest = 20;
 
-/** The head of the chain and the newest lines, with the names of those who wrote them. */
 export async function showLedger(tx: Tx): Promise<ReplyOf<typeof contract>> {
   const entries = await tx.ledgerEntry.findMany({ orderBy: { seq: 'desc' }, take: latest });
   const people = await tx.person.findMany({

@@ -2,10 +2,9 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { ownRows, recordTables } from './record-tables';
 
-/** How far the chain reaches, how far writes were acknowledged, and how many rows each table holds. */
 export type Book = { head: bigint; acknowledged: bigint; rows: Map<string, number> };
 
-/** Taken in one statement, so that a write made at the same time is in all of the figures or in none. */
+/** One statement counts, so that a write at the same time is in all of the figures or in none. */
 export async function measureBook(tx: Tx, establishmentId: string): Promise<Book> {
   const tables = await recordTables(tx);
   const counts = tables.map(
@@ -25,7 +24,7 @@ export async function measureBook(tx: Tx, establishmentId: string): Promise<Book
   };
 }
 
-/** The oldest row of a table that no line of the chain names, and the line after which it says it was recorded. */
+/** `after` is the last line written before the moment the row says it was recorded. */
 export async function firstUncovered(
   tx: Tx,
   establishmentId: string,

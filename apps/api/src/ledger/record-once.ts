@@ -6,22 +6,22 @@ import { Database, type Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** What is being written: the id its device made, the word the ledger uses for it, and all that was sent. */
+/** The device makes the id. */
 export type Sent = {
   id: string;
   kind: string;
   subject?: string;
   request: object;
-  /** When a person says that it happened. Left out for what an instrument showed, which is kept by whatever clock. */
+  /** Left out for what an instrument showed: its clock may be wrong. */
   happenedAt?: string;
 };
 type Writer = { personId: string; establishmentId: string; station: string };
 type Earlier = { kind: string; request_digest: string; reply: unknown };
 
 /**
- * Every idempotent write of the API: one transaction that records, and closes with one line of the ledger.
- * The same id with the same content gets the same answer again; with other content, the problem `sent-differently`.
- * Writes of one establishment happen one after the other, so what `work` reads cannot change under it.
+ * Every idempotent write of the API goes through here and closes with one line of the ledger. The same id with the same
+ * content gets the same answer; with other content, `sent-differently`. Writes of one establishment run one after the
+ * other, so what `work` reads cannot change under it.
  */
 @Injectable()
 export class RecordOnce {
@@ -53,7 +53,7 @@ function answerAgain<Kept>(earlier: Earlier, kind: string, digest: string): Kept
   return earlier.reply as Kept;
 }
 
-/** What is still to come has not happened. Throws `in-the-future`. */
+/** Throws `in-the-future`. */
 function refuseAhead(happenedAt: number, now: Date): void {
   const ahead = happenedAt - now.getTime();
   if (ahead <= clocksDiffer) return;

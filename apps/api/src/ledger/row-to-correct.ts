@@ -3,7 +3,7 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** Tables whose things keep the id of their first row: each correction names the row it amends, and the first of all. */
+/** Each correction names the row it amends and the first row, whose id lasts. */
 export type Lasting =
   | 'receipt'
   | 'stage_end'
@@ -15,12 +15,11 @@ export type Lasting =
   | 'disposition'
   | 'destruction';
 
-/** The columns of a row that takes the place of another. */
 export type Amending = { amendsId: string; firstId: string; amendReason: string };
 
 /**
- * What a correction writes beside its values; undefined when nothing is corrected. Throws `reason-missing`, `not-found`,
- * and `already-amended` when the row was corrected or voided since it was seen.
+ * Undefined when nothing is corrected. Throws `reason-missing`, `not-found`, or `already-amended` when the row was
+ * corrected or voided since it was seen.
  */
 export async function rowToCorrect(
   tx: Tx,

@@ -2,13 +2,13 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 
-/** Tables that describe what may be corrected later: each correction is a new row that amends the one before. */
+/** Each correction is a new row that amends the one before. */
 const described = ['supplier', 'item', 'product', 'customer'] as const;
 export type Described = (typeof described)[number];
 
 /**
- * What is described keeps the id of its first row for good: formulas, receipts and lots point at that one.
- * These columns of the row that counts now, called `now`, with the id of its `first` row. Without `ids`, of all of them.
+ * Formulas, receipts and lots keep the id of the `first` row. `now` is the row that counts. Without `ids`, all are
+ * read.
  */
 export async function rowsNow<Row>(
   tx: Tx,
@@ -19,7 +19,6 @@ export async function rowsNow<Row>(
   return ids?.length === 0 ? [] : tx.$queryRaw`${selectNow(table, columns, ids)}`;
 }
 
-/** Names as they are now, of things of several kinds, by their lasting ids. */
 export async function namesNow(tx: Tx, wanted: Partial<Record<Described, readonly string[]>>): Promise<ReadonlyMap<string, string>> {
   const parts = described.flatMap((table) => {
     const ids = wanted[table] ?? [];
@@ -30,7 +29,7 @@ export async function namesNow(tx: Tx, wanted: Partial<Record<Described, readonl
   return new Map(rows.map(({ first, name }) => [first, name]));
 }
 
-/** Maps the lasting id of each thing to the id of the row that counts now. Without `ids`, all of them. */
+/** Maps the lasting id to the id of the row that counts. Without `ids`, all are read. */
 export async function rowsThatCount(tx: Tx, table: Described, ids?: readonly string[]): Promise<Map<string, string>> {
   const rows = await rowsNow<{ counts: string }>(tx, table, Prisma.sql`now.id AS counts`, ids);
   return new Map(rows.map(({ first, counts }) => [first, counts]));
@@ -49,10 +48,7 @@ function selectNow(table: Described, columns: Prisma.Sql, ids?: readonly string[
     WHERE NOT EXISTS (SELECT FROM ${name} later WHERE later.amends_id = chain.id)`;
 }
 
-/**
- * Where a correction of `amends` goes: the thing it describes, and the row it has to amend.
- * Throws `not-found`, or `already-amended` when `amends` names a correction that has been corrected itself.
- */
+/** Throws `not-found`, or `already-amended` when `amends` is a correction that was corrected itself. */
 export async function rowToAmend(tx: Tx, table: Described, amends: string): Promise<{ first: string; amendsId: string }> {
   const counting = await rowsThatCount(tx, table);
   const amendsId = counting.get(amends);

@@ -1,4 +1,4 @@
 import { createHash } from 'node:crypto';
 
-/** SHA-256 of a text's UTF-8 bytes as 64 hexadecimal digits. */
+/** Hexadecimal digits of the text's UTF-8 bytes. */
 export const sha256 = (said: string): string => createHash('sha256').update(said, 'utf8').digest('hex');

@@ -9,9 +9,8 @@ export type Verification = ReplyOf<typeof verifyLedger>;
 type Break = NonNullable<Verification['firstBreak']>;
 
 /**
- * Recomputes the whole chain of one establishment and the digest of every row it covers, and tells the first break: a
- * line changed, removed, moved or put in; a row changed or removed; a row that no line covers; lines missing at the
- * end. Read in batches, so the memory it takes does not grow with the book. What is written meanwhile is left out.
+ * Finds the first line or row that was changed, removed, moved or added outside the ledger, and lines missing at the
+ * end. Batches keep the memory constant. Writes made meanwhile are left out.
  */
 export async function verifyBook(look: Look, establishmentId: string): Promise<Verification> {
   const book = await look((tx) => measureBook(tx, establishmentId));

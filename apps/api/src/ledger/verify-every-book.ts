@@ -10,7 +10,6 @@ const inEnglish = spoken(allWords['ledger-breaks'].en, { language: 'en', timeZon
 
 export type VerifiedBook = Verification & { establishment: string };
 
-/** Verifies the books of all establishments, one after the other, oldest first. */
 export async function* verifyEveryBook({ ownerUrl, apiUrl }: DatabaseUrls): AsyncGenerator<VerifiedBook> {
   const database = new Database({ url: apiUrl });
   try {
@@ -25,7 +24,7 @@ export async function* verifyEveryBook({ ownerUrl, apiUrl }: DatabaseUrls): Asyn
 
 type Named = { id: string; name: string };
 
-/** Row security shows the API's role one establishment at a time; the owner of the tables sees that there are more. */
+/** Row security shows the API's role one establishment at a time, so the owner of the tables lists them. */
 const establishments = (ownerUrl: string): Promise<Named[]> =>
   connected(ownerUrl, async (owner) => {
     const { rows: tables } = await owner.query<{ made: boolean }>(`SELECT to_regclass('establishment') IS NOT NULL AS made`);
@@ -37,7 +36,6 @@ const establishments = (ownerUrl: string): Promise<Named[]> =>
     return rows;
   });
 
-/** One line about one book. */
 export function sayVerified({ establishment, entries, records, firstBreak }: VerifiedBook): string {
   if (firstBreak) return `${establishment}: broken at entry ${firstBreak.seq}. ${codedText(inEnglish, firstBreak.because)}`;
   const counted = `${entries} ${entries === 1 ? 'entry' : 'entries'} and ${records} records`;

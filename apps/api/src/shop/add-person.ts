@@ -9,7 +9,7 @@ import { hashPassword } from './password-hash';
 import type { ListedPerson } from './people.queries';
 import { sealed } from './sealed';
 
-/** The owner makes an account; the first password is told to the person, who changes it. */
+/** The owner tells the person a first password, which the person changes. */
 @Injectable()
 export class AddPerson {
   constructor(

@@ -1,7 +1,6 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Caller } from './sign-in';
 
-/** Where a request comes from: its address, and the browser it names. */
 export const callerOf = (request: FastifyRequest): Caller => ({
   address: request.ip,
   headers: new Headers({
@@ -11,7 +10,7 @@ export const callerOf = (request: FastifyRequest): Caller => ({
   }),
 });
 
-/** Hands cookies to the browser; over https they are kept from ever being sent without it. */
+/** Secure cookies are never sent over plain http. */
 export function setCookies(cookies: string[], request: FastifyRequest, reply: FastifyReply): void {
   const isSecure = request.protocol === 'https' || request.headers.origin?.startsWith('https://');
   void reply.header('set-cookie', isSecure ? cookies.map((cookie) => `${cookie}; Secure`) : cookies);

@@ -10,7 +10,7 @@ import { hashPassword, isPassword } from './password-hash';
 import { setPassword } from './set-password';
 import { SignInRateLimit } from './sign-in-rate-limit';
 
-/** A person changes their own password; the session in hand stays, every other one ends. */
+/** This session stays; every other one of the person ends. */
 @Injectable()
 export class ChangePassword {
   constructor(

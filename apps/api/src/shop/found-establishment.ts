@@ -11,7 +11,7 @@ export type Founding = {
   owner: Omit<Account, 'roles'>;
 };
 
-/** An establishment with its details and its owner. Throws `sent-differently` when this id is taken. */
+/** Throws `sent-differently` when this id is taken. */
 export async function foundEstablishment(tx: Tx, { establishmentId, demonstration, details, owner }: Founding, at: Date): Promise<void> {
   const { count } = await tx.establishment.createMany({
     data: [{ id: establishmentId, demonstration, recordedAt: at }],

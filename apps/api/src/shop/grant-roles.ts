@@ -6,7 +6,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { listPeople, type ListedPerson } from './people.queries';
 
-/** From now on a person may do this and no more. Without any role the person has left, and their sessions end. */
+/** The grant replaces earlier ones. A person without any role has left, and their sessions end. */
 @Injectable()
 export class GrantRoles {
   constructor(private readonly once: RecordOnce) {}

@@ -12,7 +12,6 @@ import { tokenOf } from './session-cookie';
 import { signedIn } from './signed-in.queries';
 import { stationOf } from './station';
 
-/** Stands before every route that has a contract: is it our own page that asks, who asks, and may they? */
 @Injectable()
 export class Guard implements CanActivate {
   constructor(
@@ -39,7 +38,7 @@ export class Guard implements CanActivate {
   }
 }
 
-/** Another site can make a browser send our cookie, but neither this header nor our own origin. */
+/** Another site can make a browser send our cookie, but neither this header nor our origin. */
 function refuseForeignPages({ headers }: FastifyRequest): void {
   if (headers['x-larderbook'] === undefined) throw new Problem('foreign-page', told('writes-carry-a-header'));
   if (headers.origin !== undefined && hostOf(headers.origin) !== headers.host) {

@@ -7,8 +7,8 @@ import { told } from '../platform/told';
 export type Account = { personId: string; name: string; userName: string; roles: Role[]; passwordHash: string };
 
 /**
- * A person with a role and a way to sign in, in the caller's transaction, so that none is there without the others.
- * Throws `user-name-taken`: user names are unique over every establishment, since signing in asks for nothing else.
+ * One transaction makes person, role and sign-in. Throws `user-name-taken`: user names are unique over every
+ * establishment, because signing in asks for nothing else.
  */
 export async function makeAccount(tx: Tx, account: Account, by: { personId: string; establishmentId: string }, at: Date): Promise<void> {
   const { personId, name, userName, roles, passwordHash } = account;
@@ -22,7 +22,7 @@ export async function makeAccount(tx: Tx, account: Account, by: { personId: stri
 
 type NewSignIn = Omit<Account, 'roles'> & { establishmentId: string; at: Date };
 
-/** The rows the sign-in library reads. It asks for a mail address and gets one that cannot exist (RFC 2606). */
+/** The sign-in library demands a mail address and gets one that cannot exist (RFC 2606). */
 async function makeSignIn(tx: Tx, { establishmentId, personId, name, userName, passwordHash, at }: NewSignIn): Promise<void> {
   const times = { createdAt: at, updatedAt: at };
   const email = `${personId}@larderbook.invalid`;

@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 export type ListedPerson = { personId: string; name: string; userName: string; roles: Role[]; since: string };
 type Row = Omit<ListedPerson, 'since'> & { since: Date };
 
-/** Everyone with an account and what they may do now: the latest grant counts. Those who have left stay in the list. */
+/** The latest grant counts. People who have left stay in the list. */
 export async function listPeople(tx: Tx): Promise<ListedPerson[]> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT p.id AS "personId", p.name, p.user_name AS "userName", g.roles, p.recorded_at AS since

@@ -1,6 +1,6 @@
 import type { Tx } from '../platform/database';
 
-/** Names by person id. A shop has few people, and those who left stay on their records, so everyone is read at once. */
+/** Everyone is read at once: a shop has few people, and those who left stay on their records. */
 export type PersonNames = ReadonlyMap<string, string>;
 
 export async function personNames(tx: Tx): Promise<PersonNames> {
@@ -10,7 +10,6 @@ export async function personNames(tx: Tx): Promise<PersonNames> {
 
 type Made = { recordedBy: string; recordedAt: Date; takenAt?: Date; station?: string };
 
-/** Who made a record and when, as every view shows it. */
 export const madeBy = (made: Made, names: PersonNames) => ({
   personId: made.recordedBy,
   name: names.get(made.recordedBy) ?? '',

@@ -7,7 +7,7 @@ import { Problem } from '../platform/problem';
 import { hashPassword } from './password-hash';
 import { setPassword } from './set-password';
 
-/** The owner gives a person a new password. The ledger says so: whoever knows it can sign in that person's name. */
+/** The ledger records the reset: whoever knows the password can sign in that person's name. */
 @Injectable()
 export class ResetPassword {
   constructor(private readonly once: RecordOnce) {}

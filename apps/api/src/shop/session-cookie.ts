@@ -3,7 +3,7 @@ import { getSessionCookie } from 'better-auth/cookies';
 
 export const cookiePrefix = 'larderbook';
 
-/** The token of a session cookie whose signature is ours. Anything else is no cookie: it never reaches the database. */
+/** A cookie that we did not sign never reaches the database. */
 export function tokenOf(cookies: string | undefined, secret: string): string | undefined {
   const cookie = getSessionCookie(new Headers({ cookie: cookies ?? '' }), { cookiePrefix }) ?? '';
   const dot = cookie.lastIndexOf('.');

@@ -70,7 +70,7 @@ export class SessionController {
     return this.changePassword.run(input, by, { token: this.tokenOf(request), address: request.ip });
   }
 
-  /** Of a request that the guard has let through, so there is one. */
+  /** The guard has let the request through, so there is a token. */
   private tokenOf = (request: FastifyRequest): string => tokenOf(request.headers.cookie, this.secret) ?? '';
 }
 

@@ -1,6 +1,6 @@
 import type { Tx } from '../platform/database';
 
-/** Replaces a person's password and ends their sessions, all but the one named. */
+/** Ends the person's sessions, except `staying`. */
 export async function setPassword(tx: Tx, personId: string, passwordHash: string, at: Date, staying?: string): Promise<void> {
   await tx.signInAccount.updateMany({
     where: { userId: personId, providerId: 'credential' },

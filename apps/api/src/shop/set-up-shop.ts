@@ -12,7 +12,7 @@ import { SignIn, type Caller, type NewSession } from './sign-in';
 import { firstRun } from './signed-in.queries';
 import { checkWhereItWorks } from './where-it-works';
 
-/** The first thing done in a new Larderbook: the establishment and its owner are made, and the owner is signed in. */
+/** The new owner is signed in at once. */
 @Injectable()
 export class SetUpShop {
   constructor(
@@ -38,7 +38,7 @@ export class SetUpShop {
   }
 }
 
-/** Two set-ups at once wait for one another here; the second finds the first. */
+/** Of two set-ups at once, the second waits here and finds the first. */
 async function refuseSecondShop(tx: Tx): Promise<void> {
   await tx.$queryRaw`SELECT 1 FROM pg_advisory_xact_lock(hashtextextended('first run', 0))`;
   if ((await firstRun(tx)).hasShop) throw new Problem('already-set-up');

@@ -11,16 +11,12 @@ import { SESSION_SECRET } from '../platform/session-secret';
 import { hashPassword, isPassword } from './password-hash';
 import { cookiePrefix } from './session-cookie';
 
-/** How long a tablet stays signed in. */
+/** A tablet stays signed in for a week. */
 const sessionSeconds = 7 * 24 * 3600;
 
-/** A session just begun, and the cookie that carries it. */
 export type Entered = { token: string; cookies: string[] };
 
-/**
- * Begins and ends sessions. The library checks the password, makes the token and signs the cookie; none of its own
- * routes are open.
- */
+/** The library checks the password, makes the token and signs the cookie; none of its routes are open. */
 @Injectable()
 export class SignInDoor {
   private readonly library: ReturnType<typeof library>;
@@ -33,7 +29,7 @@ export class SignInDoor {
     this.library = library(db.door, clock, secret);
   }
 
-  /** Undefined when the user name is unknown or the password is another; both take equally long. */
+  /** Undefined for an unknown user name or a wrong password; both take equally long. */
   async enter(userName: string, password: string, headers: Headers): Promise<Entered | undefined> {
     try {
       const body = { username: userName, password };
@@ -45,7 +41,10 @@ export class SignInDoor {
     }
   }
 
-  /** Ends a session; answers with the cookies that wipe it from the browser. The library would hide that it could not end it. */
+  /**
+   * Returns cookies that wipe the session from the browser. The session is ended first, because the library would hide
+   * a failure to end it.
+   */
   async leave(token: string, headers: Headers): Promise<string[]> {
     await this.end(token);
     const { headers: reply } = await this.library.api.signOut({ headers, returnHeaders: true });
@@ -62,7 +61,7 @@ function library(door: PrismaClient, clock: Clock, secret: string) {
   return betterAuth({
     appName: 'Larderbook',
     secret,
-    baseURL: 'http://localhost', // only said: nothing of the library is served, and no mail is sent
+    baseURL: 'http://localhost', // named only: the library serves nothing and sends no mail
     database: prismaAdapter(door, { provider: 'postgresql' }),
     user: { modelName: 'signIn', additionalFields: { establishmentId } },
     session: { modelName: 'signInSession', additionalFields: { establishmentId }, expiresIn: sessionSeconds },
@@ -73,8 +72,8 @@ function library(door: PrismaClient, clock: Clock, secret: string) {
     },
     emailAndPassword: {
       enabled: true,
-      disableSignUp: true, // accounts are made by set-up and by the owner
-      minPasswordLength: 1, // a short one is simply wrong; what a new one must be is said by the contract
+      disableSignUp: true, // set-up and the owner make accounts
+      minPasswordLength: 1, // a short password is simply wrong here; the contract says what a new one must be
       maxPasswordLength: 200,
       password: { hash: hashPassword, verify: ({ hash, password }) => isPassword(password, hash) },
     },
@@ -91,7 +90,7 @@ function library(door: PrismaClient, clock: Clock, secret: string) {
       },
     },
     advanced: { cookiePrefix, useSecureCookies: false, database: { generateId: () => v7() } },
-    logger: { disabled: true }, // a wrong password is no event for the log; failures rise to the problem filter
+    logger: { disabled: true }, // a wrong password is no event for the log; failures reach the problem filter
     telemetry: { enabled: false },
   });
 }

@@ -6,15 +6,12 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
 const minutes = 15;
-/** Failures in the window before one has to wait: for one user name, and from one address (a shop may share it). */
+/** Failures in the window before one has to wait. One address may be a whole shop. */
 const most = { userName: 5, address: 30 };
 
 export type Try = { userName: string; ids: string[] };
 
-/**
- * The rate limit of signing in: it slows down guessing. A try is counted before the password is looked at, so that many at once cannot slip through
- * together; after a right password it is forgotten.
- */
+/** A try is counted before the password is checked, so that many at once cannot slip through. */
 @Injectable()
 export class SignInRateLimit {
   constructor(
@@ -22,7 +19,7 @@ export class SignInRateLimit {
     private readonly clock: Clock,
   ) {}
 
-  /** Counts a try. Throws `too-many-attempts`, and leaves this one uncounted, when there were too many before it. */
+  /** Throws `too-many-attempts`, and leaves this try uncounted. */
   async count(userName: string, address: string): Promise<Try> {
     const counted = [
       { id: v7(), userName, most: most.userName },
@@ -42,7 +39,7 @@ export class SignInRateLimit {
     return { userName, ids };
   }
 
-  /** The password was right: earlier mistakes no longer count against the person. */
+  /** After a right password, earlier mistakes no longer count against the person. */
   async forget({ userName, ids }: Try): Promise<void> {
     await this.tries.deleteMany({
       where: { OR: [{ id: { in: ids } }, { userName }, { at: { lte: this.windowStart() } }] },

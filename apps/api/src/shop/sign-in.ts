@@ -7,12 +7,9 @@ import { SignInDoor } from './sign-in-door';
 import { SignInRateLimit } from './sign-in-rate-limit';
 import { signedIn } from './signed-in.queries';
 
-/** Where a request to sign in comes from. */
 export type Caller = { address: string; headers: Headers };
-/** Who is signed in now, and the cookies that say so. */
 export type NewSession = { person: SignedIn; cookies: string[] };
 
-/** Begins a session for a user name and its password. */
 @Injectable()
 export class SignIn {
   constructor(
@@ -30,7 +27,7 @@ export class SignIn {
     const person = await signedIn(this.db.door, entered.token, this.clock.now());
     if (!person) {
       await this.door.end(entered.token);
-      throw new Problem('wrong-user-name-or-password'); // right, but the person has left the shop
+      throw new Problem('wrong-user-name-or-password'); // the password is right, but the person has left the shop
     }
     await this.tries.forget(counted);
     return { person, cookies: entered.cookies };

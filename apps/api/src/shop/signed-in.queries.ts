@@ -17,7 +17,7 @@ type Row = Omit<SignedIn, 'establishment' | 'language'> & {
   limitSet: string | null;
 };
 
-/** Whose session this is and what they may do now, in one statement; undefined when it ended or the person has left. */
+/** Undefined when the session ended or the person has left. */
 export async function signedIn(door: Plain, token: string, now: Date): Promise<SignedIn | undefined> {
   const [row] = await door.$queryRaw<Row[]>`
     SELECT person_id AS "personId", name, user_name AS "userName", language, roles, demonstration,
@@ -39,7 +39,7 @@ export async function signedIn(door: Plain, token: string, now: Date): Promise<S
   };
 }
 
-/** Whether there is a shop yet (the demonstration does not count), and whether the demonstration is open. */
+/** The demonstration does not count as a shop. */
 export async function firstRun(door: Plain): Promise<{ hasShop: boolean; hasDemonstration: boolean }> {
   const [found] = await door.$queryRaw<{ hasShop: boolean; hasDemonstration: boolean }[]>`
     SELECT has_shop AS "hasShop", has_demonstration AS "hasDemonstration" FROM first_run()`;

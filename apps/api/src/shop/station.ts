@@ -1,8 +1,8 @@
 import type { FastifyRequest } from 'fastify';
 
 /**
- * The device as it names itself: at most forty printable characters, or nothing.
- * Percent-encoded, because a header carries no umlauts.
+ * The device names itself: at most forty printable characters, or nothing. The name is percent-encoded, because a
+ * header carries no umlauts.
  */
 export function stationOf({ headers }: Pick<FastifyRequest, 'headers'>): string {
   const said = headers['x-station'];

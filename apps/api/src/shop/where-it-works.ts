@@ -2,7 +2,7 @@ import { faultsOfWhere, type WhereItWorks } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** Throws `invalid-input` when a place or an edition is not of the jurisdiction it is named with. */
+/** Throws `invalid-input` when the place or edition is not of its jurisdiction. */
 export function checkWhereItWorks(where: WhereItWorks, at = '#'): void {
   const faults = faultsOfWhere(where);
   if (faults.length === 0) return;
