@@ -3,7 +3,6 @@ import type { Telling } from './telling';
 
 type Answered = { seen?: string; humidity?: HumidityKept };
 
-/** What was seen, with how humidity was kept, its values and both its moments, where that was asked. */
 export function answerOnPaper({ seen, humidity }: Answered, instant: Telling['instant']): string | undefined {
   const kept = humidity && [sayHumidityKept(humidity), sayHumidityTimes(humidity, instant)].filter(Boolean).join(', ');
   return [kept, seen].filter(Boolean).join('; ') || undefined;

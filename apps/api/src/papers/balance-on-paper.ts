@@ -13,8 +13,8 @@ import type { Telling } from './telling';
 type LineCode = Extract<keyof WordsOf<'paper-entries'>, `balance-${string}`>;
 
 /**
- * Where the weight of a lot went; what no record explains is the last line, and no black mark while it is what the
- * formula expects to lose. Nothing when nothing went in.
+ * Weight that no record explains is the last line; it is no fault while it is the loss that the formula expects. Empty
+ * when nothing went in.
  */
 export async function balanceOnPaper(
   tx: Tx,

@@ -6,10 +6,7 @@ import type { Stretch } from './logged-entries.queries';
 
 type Row = { code: string; productId: string; packedAt: Date };
 
-/**
- * Lots whose plan has this control point, that were packed in the period, and of which nothing counts there: the check
- * was due before packing at the latest. Oldest first.
- */
+/** A check is due before packing at the latest. Oldest first. */
 export async function checksNotMade(tx: Tx, { point, from, until }: Stretch): Promise<CheckNotDoneData[]> {
   const table = Prisma.raw(point.takenAs === 'weighings' ? 'weighing_now' : 'reading_now');
   const holder = JSON.stringify({ controlPoints: [{ controlPointId: point.controlPointId }] });

@@ -3,7 +3,7 @@ import type { ReadingData } from '@larderbook/documents';
 
 type Said = { word: ClarificationWord; reason: string; made: { name: string; recordedAt: string } };
 
-/** What was said of a reading, oldest first; the last counts. */
+/** Oldest first; the last one counts. */
 export const clarified = (said: readonly Said[] = []): Pick<ReadingData, 'clarifications' | 'isLeftOut'> =>
   said.length === 0
     ? {}

@@ -8,7 +8,7 @@ import { limitsOnPaper } from './limits-on-paper';
 import { entriesOnPaper } from './readings-on-paper';
 import type { Telling } from './telling';
 
-/** Every control point of a lot in the order of its plan: what it guards against, how it was judged, what was read. */
+/** Follows the order of the plan. */
 export function controlPointsOnPaper(
   { lot, rows, points }: LotWithPoints,
   plan: PlanContent,
@@ -31,7 +31,7 @@ export function controlPointsOnPaper(
   });
 }
 
-/** More than these stand on the page of the explanation alone. */
+/** Only the page of the explanation shows more. */
 const mostFound = 12;
 
 function foundOnPaper(findings: readonly ToldFinding[], time: Telling): string[] {
@@ -40,13 +40,15 @@ function foundOnPaper(findings: readonly ToldFinding[], time: Telling): string[]
   return more > 0 ? [...said, time.say('more-on-screen', { count: String(more) })] : said;
 }
 
-/** "Mar 2, 2026, 3:10 am: Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is. Add the readings in between." */
+/**
+ * For example "Mar 2, 2026, 3:10 am: Gap without a reading, 2 h: 120 °F, then 45 °F. Used as it is. Add the readings in
+ * between."
+ */
 function sayFound({ found, from, treatment, whatToDo }: ToldFinding, { instant, line }: Telling): string {
   const when = from === undefined ? '' : `${instant(from)}: `;
   return `${when}${line(found)}. ${line(wordFor('treated', treatment))} ${line(whatToDo)}`;
 }
 
-/** A control point as it stands in its plan: its number among the critical ones or the prerequisites, and its step. */
 export const headOf = (point: ControlPoint, plan: PlanContent, { say, limits }: Pick<Telling, 'say' | 'limits'>) => ({
   number: numberIn(point, plan, say),
   name: point.name,
@@ -56,7 +58,7 @@ export const headOf = (point: ControlPoint, plan: PlanContent, { say, limits }: 
   monitoring: { ...point.monitoring, fewest: point.frequency && limits.sayFrequency(point.frequency) },
 });
 
-/** "CCP 2": its place among those of its kind, in the order of the plan. */
+/** For example "CCP 2", counted among the points of its kind in the order of the plan. */
 export function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent, say: Telling['say']): string {
   const alike = controlPoints.filter((point) => point.kind === kind);
   const place = alike.findIndex((point) => point.controlPointId === controlPointId) + 1;

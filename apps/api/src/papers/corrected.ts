@@ -1,16 +1,14 @@
 import type { AmendmentData } from '@larderbook/documents';
 
-/** What every row on a lot tells of its own correction. */
 export type Correctable = {
   amendedBy?: string;
   amends?: string;
   reason: string;
   made: { name: string; recordedAt: string };
 };
-/** An entry that counts, and the ones it corrects, oldest first. */
+/** `earlier` holds the entries that `entry` corrects, oldest first. */
 export type Corrected<Entry> = { entry: Entry; earlier: Entry[] };
 
-/** Entries that nothing corrects, in the order given, each with its history. */
 export function corrected<Entry extends Correctable>(entries: readonly Entry[], idOf: (entry: Entry) => string): Corrected<Entry>[] {
   const byId = new Map(entries.map((entry) => [idOf(entry), entry]));
   const before = (entry: Entry): Entry[] => {
@@ -22,7 +20,6 @@ export function corrected<Entry extends Correctable>(entries: readonly Entry[], 
 
 type Fields<Entry> = Record<string, (entry: Entry) => string>;
 
-/** Every field that a correction changed: as it stood, as it stands, why, by whom. */
 export function amendmentsOf<Entry extends Correctable>({ entry, earlier }: Corrected<Entry>, fields: Fields<Entry>): AmendmentData[] {
   return [...earlier.slice(1), ...(earlier.length > 0 ? [entry] : [])].flatMap((after, index) => {
     const before = earlier[index];
@@ -37,7 +34,6 @@ export function amendmentsOf<Entry extends Correctable>({ entry, earlier }: Corr
 
 type Voiding = { reason: string; made: { name: string; recordedAt: string } };
 
-/** What was voided, why, by whom and when. */
 export const voidedOf = (field: string, was: string, { reason, made }: Voiding): AmendmentData => ({
   ...{ field, was, why: reason, by: made.name, at: Date.parse(made.recordedAt) },
 });

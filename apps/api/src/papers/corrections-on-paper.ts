@@ -4,7 +4,6 @@ import { voidedOf } from './corrected';
 import type { Telling } from './telling';
 import { formatEntered } from './format-weight';
 
-/** What was corrected or voided of deliveries, stages and goods, and every entry that was voided. */
 export const correctionsOnPaper = (lot: Lot, time: Telling): AmendmentData[] =>
   [...lot.corrections.flatMap((correction) => ofGoods(correction, time)), ...voidedOn(lot, time.say)].sort((a, b) => a.at - b.at);
 

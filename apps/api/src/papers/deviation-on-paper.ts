@@ -6,7 +6,7 @@ import { formatEntered } from './format-weight';
 
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
-/** "No. 4": the same on the record, in the margin and on its own sheet. */
+/** "No. 4" is the same on the record, in the margin and on the deviation's own sheet. */
 export const numberOf = ({ number }: { number: number }, say: Telling['say']): string =>
   say('deviation-number', { number: String(number) });
 
@@ -17,7 +17,7 @@ export const numbersOf = (deviations: readonly Deviation[], say: Telling['say'])
 
 const kindOf = { critical: 'critical-limit-missed', prerequisite: 'limit-missed', unforeseen: 'unforeseen' } as const;
 const answeredUnder: Partial<Record<CorrectiveActionForm, string>> = { critical: '9 CFR 417.3(a)', unforeseen: '9 CFR 417.3(b)' };
-/** The part that says what was done, where a deviation is only named. */
+/** Where a deviation is only named, this part says what was done. */
 const answering: Record<CorrectiveActionForm, string> = { critical: 'control', prerequisite: 'done', unforeseen: 'product' };
 
 export function deviationOnPaper(deviation: Deviation, telling: Telling): DeviationData {
@@ -50,7 +50,7 @@ export function deviationOnPaper(deviation: Deviation, telling: Telling): Deviat
   };
 }
 
-/** What counts no more stands before what took its place. */
+/** Voided actions stand before what took their place. */
 const said = ({ actions, voidedActions }: Deviation, key: string): ActionPartData['said'] =>
   [...voidedActions, ...actions.map((one) => ({ ...one, voided: undefined }))].flatMap(({ made, action, voided }) => {
     const text = (action as Record<string, string | undefined>)[key];
@@ -112,7 +112,7 @@ function whereOf({ controlPoint, receipt, lot }: Deviation, say: Telling['say'])
   return receipt ? say('delivery-of', { code: receipt.code, item: receipt.itemName }) : say('lot-of', { code: lot?.code ?? '' });
 }
 
-/** Opened by hand: there is no figure, only what a person saw. */
+/** A deviation opened by hand has no figure, only what a person saw. */
 const unforeseen = ({ description, controlPoint }: Deviation, say: Telling['say']): Told => ({
   kind: 'undetermined',
   measured: say('opened-by-hand'),

@@ -3,7 +3,7 @@ import type { FigureData } from '@larderbook/documents';
 import { formatDuration, type Drawing } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
-/** The picture of a control point on paper: the same as its page shows. Corrected readings are not drawn. */
+/** Paper shows the same picture as the page of the control point. Corrected readings are not drawn. */
 export function figureOf({ name }: Pick<ControlPoint, 'name'>, drawing: Drawing, { say, line }: Pick<Telling, 'say' | 'line'>): FigureData {
   const { unit, probes, surroundings, lines, stages, crossings, lethality, arrival } = drawing;
   return {

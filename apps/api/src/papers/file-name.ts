@@ -1,9 +1,8 @@
-/** Longer names are cut by some systems when a file is copied. */
+/** Some systems cut longer names when a file is copied. */
 const most = 120;
 
 /**
- * A name that every system keeps as it is: ASCII letters, figures, dots and dashes. Accents are left out; of a name in
- * another script nothing is left, and the other parts stand alone.
+ * Every system keeps ASCII letters, figures, dots and dashes. A part in another script than Latin is left out whole.
  */
 export function fileName(parts: readonly string[]): string {
   const plain = parts.map((part) =>

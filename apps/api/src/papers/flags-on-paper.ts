@@ -1,6 +1,6 @@
 import type { Flag } from '@larderbook/contracts';
 import type { Telling } from './telling';
 
-/** What was odd about an entry. That it was recorded late is said by when it was entered. */
+/** The time of entry already shows that an entry was recorded late. */
 export const flagsOnPaper = (flags: readonly Flag[], say: Telling['say']): string[] =>
   flags.filter((flag) => flag !== 'recorded-late').map((flag) => say(flag));

@@ -6,13 +6,13 @@ import type { Telling } from './telling';
 const shown: Record<MassUnit, number> = { g: 1, kg: 3, oz: 2, lb: 3 };
 const whole = { g: 'kg', kg: 'kg', oz: 'lb', lb: 'lb' } as const;
 
-/** Exactly as it was entered: "36.4 lb". */
+/** Exactly as entered: "36.4 lb". */
 export const formatEntered = ({ value, unit }: EnteredMass): string => `${value} ${unit}`;
 
-/** A derived weight, rounded once for paper. */
+/** Rounds a derived weight once. */
 export const formatWeight = (mass: bigint, unit: MassUnit): string => formatMass(mass, unit, shown[unit]);
 
-/** So many packages of one weight, in kilograms or pounds. */
+/** In kilograms or pounds. */
 export const formatTotal = (count: number, net: EnteredMass): string => formatWeight(massOf(net) * BigInt(count), whole[net.unit]);
 
 /** "+ 0.4 g", or "as targeted" when the difference would not show. */
@@ -24,7 +24,7 @@ export function formatDifferenceTo(target: bigint, weighed: EnteredMass, say: Te
 
 export type FormatGrams = (grams: number) => string;
 
-/** A weight that the book reckoned, as the pages say it: "22.68 kg", "50 lb"; below a pound or a kilo in grams. */
+/** "22.68 kg" or "50 lb"; grams below a pound or a kilogram. */
 export const formatGramsFor = (units: 'US' | 'metric'): FormatGrams => {
   const [unit, heavy]: [MassUnit, number] = units === 'US' ? ['lb', 453.59237] : ['kg', 1000];
   return (grams) => (Math.abs(grams) >= heavy ? formatMass(massOfGrams(grams), unit, 2) : formatMass(massOfGrams(grams), 'g', 1));

@@ -11,7 +11,7 @@ import { entriesOnPaper } from './readings-on-paper';
 import { tellingIn, type Telling } from './telling';
 import { sheetOf } from './sheet-of';
 
-/** One deviation with its corrective action, and the readings it is about. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function gatherDeviationReport(tx: Tx, deviationId: string, by: Person, now: Date): Promise<DeviationReportData> {
   const [deviation] = (await withMissNow(tx, [await showDeviation(tx, deviationId)], now)) as [Deviation];
   const { lot, receipt, controlPoint } = deviation;

@@ -22,7 +22,7 @@ import { tellingIn, type Telling } from './telling';
 import { formatWeight } from './format-weight';
 import { bareNumber, sheetOf } from './sheet-of';
 
-/** Everything about one lot, ready to print. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Date): Promise<LotRecordData> {
   const { establishment } = by;
   const unit: { mass: MassUnit; heat: TemperatureUnit } =

@@ -20,7 +20,7 @@ type Asked = InputOf<typeof printMonitoringLog>;
 const mostDays = 400;
 const day = 86_400_000;
 
-/** One control point over whole days of the shop. Its rows are read while they are drawn. */
+/** Covers whole days of the shop. Rows are read while they are drawn. */
 export async function gatherMonitoringLog(
   look: Look,
   { controlPointId, from, to }: Asked,
@@ -61,7 +61,7 @@ const productOf = async (tx: Tx, productId: string): Promise<string> => (await p
 
 type Version = { version: number; productId: string; content: PlanContent; point: ControlPoint };
 
-/** The control point in every adopted plan that has it, the one adopted last first. */
+/** The plan adopted last comes first. */
 async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
   const holder = JSON.stringify({ controlPoints: [{ controlPointId }] });
   const plans = await tx.$queryRaw<{ version: number; productId: string; content: PlanContent }[]>`
@@ -73,7 +73,7 @@ async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
   });
 }
 
-/** Each limit once; when versions of the plan differ, each says from which it comes. */
+/** When versions of the plan differ, each limit names the version it comes from. */
 function limitsOf(versions: readonly Version[], unit: TemperatureUnit, { say, limits }: Telling): MonitoredControlPointData['limits'] {
   const said = versions.flatMap(({ version, point }) => point.limits.map(({ limit }) => ({ version, limit, key: canonicalJson(limit) })));
   const distinct = [...new Map(said.reverse().map((one) => [one.key, one])).values()].reverse();
@@ -85,7 +85,6 @@ function limitsOf(versions: readonly Version[], unit: TemperatureUnit, { say, li
   }));
 }
 
-/** Reviews signed in the period of lots that were monitored here. */
 async function reviewsOf(tx: Tx, { point, from, until }: Stretch, say: Telling['say']): Promise<StatementData[]> {
   const rows = await tx.$queryRaw<{ code: string; statement: string; by: string; at: Date }[]>`
     SELECT l.code, v.statement, p.name AS by, v.recorded_at AS at

@@ -13,7 +13,7 @@ import { madeOf, productOnPaper } from './product-on-paper';
 import { sheetOf } from './sheet-of';
 import { tellingIn, type Telling } from './telling';
 
-/** One version of a plan, ready to print. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function gatherPlanPaper(tx: Tx, planId: string, by: Person, now: Date): Promise<PlanPaperData> {
   const plan = await showPlan(tx, planId, by.voice);
   const { content, productId, version } = plan;
@@ -67,7 +67,6 @@ const pointOnPaper = (point: ControlPoint, { content }: Plan, unit: TemperatureU
   verification: point.verification || undefined,
 });
 
-/** What starts its clock, what it comes after, and of a recorded moment whose clock that starts. */
 function clockOf(
   point: ControlPoint,
   { controlPoints }: PlanContent,
@@ -95,7 +94,6 @@ const sayAllowed = ({ errors }: ControlPoint, { sayErrors }: Telling['limits']):
 const signedBy = ({ adoptedAt, adoptedBy }: Pick<Plan, 'adoptedAt' | 'adoptedBy'>, statement: string) =>
   adoptedAt && adoptedBy ? { by: adoptedBy, at: Date.parse(adoptedAt), statement } : undefined;
 
-/** The version that was in force until this one was adopted. */
 function supersededBy({ adoptedAt }: Plan, all: readonly PlanSummary[]): PlanPaperData['supersedes'] {
   if (!adoptedAt) return undefined;
   const before = all.flatMap((one) =>

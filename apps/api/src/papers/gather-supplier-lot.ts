@@ -10,7 +10,7 @@ import { accountedOnPaper, tracedTotals } from './traced-totals';
 import { tracedPackages } from './traced-packages';
 import { formatGramsFor, type FormatGrams } from './format-weight';
 
-/** A supplier's lot over all its deliveries, ready to print. Throws `not-found`. */
+/** Covers all deliveries of the lot. Throws `not-found`. */
 export async function gatherSupplierLot(tx: Tx, asked: InputOf<typeof printSupplierLot>, by: Person, now: Date): Promise<SupplierLotData> {
   const trace = await traceSupplierLot(tx, asked);
   const weight = formatGramsFor(by.establishment.units);
@@ -81,7 +81,7 @@ const lotOnPaper = (lot: SupplierLotTrace['balance'][number], weight: FormatGram
   fault: unexplained(lot, weight, say),
 });
 
-/** More than came is as much a fault as less. */
+/** More than came in is as much a fault as less. */
 type Unexplained = { fault?: BalanceFault; unexplainedGrams: number };
 
 function unexplained({ fault, unexplainedGrams: grams }: Unexplained, weight: FormatGrams, say: Telling['say']): string | undefined {

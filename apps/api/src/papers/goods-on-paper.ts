@@ -13,7 +13,6 @@ import type { Telling } from './telling';
 
 type Input = Lot['inputs'][number];
 type Weighing = Lot['weighings'][number];
-/** What a delivery's own record adds to the line of what was taken from it. */
 export type Delivered = { establishmentNumber?: string; receivedAt: number };
 
 export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, Delivered>, say: Telling['say']): LotInputData[] =>
@@ -102,7 +101,7 @@ export const lossesOnPaper = ({ removals }: Lot, say: Telling['say']): LossData[
     enteredAt: Date.parse(made.recordedAt),
   }));
 
-/** What an older record calls a removal is said as it was written. */
+/** An older record may name a kind that is no longer known; it is printed as written. */
 function removalOnPaper(kind: string, say: Telling['say']): string {
   const known = removalKinds.find((each) => each === kind);
   return known ? say(codeOf('removed', known)) : kind;

@@ -12,8 +12,8 @@ import { toldWorst } from '../lots/told-worst';
 type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;
 
 /**
- * What a weighing came to in its lot, as the lot stands now: the last one of a lot says what all of them are on how
- * much meat, and carries the verdict of the lot, which changes when meat or a weighing is corrected afterwards.
+ * The last weighing of a lot carries the sum of all on the lot's meat, and the verdict of the lot. That verdict changes
+ * when meat or a weighing is corrected.
  */
 export async function ingoingAt(
   tx: Tx,

@@ -4,11 +4,9 @@ import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import type { Telling } from './telling';
 
-/** What the values of a lot were measured with. */
 export const instrumentsOfLot = (tx: Tx, lotId: string, say: Telling['say']): Promise<InstrumentData[]> =>
   used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`, say);
 
-/** What the values of a control point were measured with in a period. */
 export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date, say: Telling['say']): Promise<InstrumentData[]> =>
   used(tx, Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`, say);
 
@@ -28,8 +26,8 @@ type CheckRow = {
 };
 
 /**
- * Each instrument once, with the checks that were in force when it was used: of each use the last one taken before it
- * and known by the time it was recorded. A check made after the last use stands beside them where it failed.
+ * Shows, for each use, the last check taken before it and known when the use was recorded. A failed check after the
+ * last use is shown too.
  */
 async function used(tx: Tx, which: Prisma.Sql, say: Telling['say']): Promise<InstrumentData[]> {
   const uses = Prisma.sql`

@@ -5,7 +5,6 @@ import { numberOf } from './deviation-on-paper';
 import type { Telling } from './telling';
 import { toldAll } from '../lots/told-worst';
 
-/** Every limit of a control point as its source prints it, with its verdict and the deviation that answers it. */
 export function limitsOnPaper(
   { controlPoint, judged }: ControlPointOnLot,
   own: readonly Deviation[],
@@ -36,7 +35,7 @@ export const judgedOnPaper = (
     deviation: deviationOf(limit, controlPointId, own, say),
   }));
 
-/** The latest deviation of this limit at this control point. Both carry the limit word for word. */
+/** The limit and the deviation carry the same limit word for word. */
 function deviationOf(
   limit: CriticalLimit,
   controlPointId: string | undefined,

@@ -5,7 +5,7 @@ import { whereLotsStand } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
 
-/** A curve is judged as a whole: once it was finished its verdict stands at its last reading. By that reading's id. */
+/** A finished curve is judged as a whole, at its last reading. The key is that reading's id. */
 export async function verdictsOfCurves(
   tx: Tx,
   point: ControlPoint,

@@ -4,7 +4,7 @@ import { numberOf } from './deviation-on-paper';
 import type { Telling } from './telling';
 import type { Logged } from './logged-rows.queries';
 
-/** The deviation that answers a row: the one it opened, else the latest of its lot at this control point. */
+/** Prefers the deviation that the row opened, else the latest of its lot at this point. */
 export async function deviationNumbers(
   tx: Tx,
   { controlPointId }: ControlPoint,

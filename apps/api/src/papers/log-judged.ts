@@ -6,8 +6,8 @@ import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
 
 /**
- * How each entry is judged as its lot stands now: an answer on humidity by its cook, which may have ended after it;
- * anything else by itself, as when it was entered.
+ * An answer on humidity is judged by its cook, which may have ended after it. Other entries keep the verdict of when
+ * they were entered.
  */
 export async function judgedNow(tx: Tx, point: ControlPoint, entries: readonly Logged[]): Promise<(entry: Logged) => Judged[]> {
   if (!asksForHumidity(point) || entries.length === 0) return ({ judged }) => judged;

@@ -9,10 +9,10 @@ import { flagsOnPaper } from './flags-on-paper';
 import type { Logged } from './logged-rows.queries';
 import type { Telling } from './telling';
 
-/** By what a row is told: the control point, the checks of the instruments as they stand now, and the clock of the shop. */
+/** `checks` are the instruments' checks as they stand now. */
 type Reader = { point: ControlPoint; checks: ReadonlyMap<string, ChecksOf>; telling: Telling };
 
-/** An entry as it stands; one that was voided, or corrected out of this log, struck through and judged by nothing. */
+/** An entry that was voided, or corrected out of this log, is struck through and has no verdict. */
 export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader): MonitoredReadingData {
   const { entry } = one;
   const { value, unit, what, probe, lotCode, judged, made, struckBy } = entry;
@@ -33,7 +33,7 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   };
 }
 
-/** What was corrected, oldest first; that it was entered late is said by its two times. */
+/** Two times already show that an entry was made late. */
 function amendmentsHere(one: Corrected<Logged>, { instant, say }: Telling): AmendmentData[] {
   const fields = {
     [say('field-value')]: sayValue,

@@ -18,10 +18,10 @@ import { earlierEntries, loggedEntries, type Cursor, type Stretch, type Wanted }
 import type { Logged } from './logged-rows.queries';
 import type { Telling } from './telling';
 
-/** How moments are said here, and what the shop weighs meat in. */
+/** `mass` is the unit in which the shop weighs meat. */
 type SayHere = Telling & { mass: MassUnit };
 
-/** The rows of a log in order of time, each batch read in a short look of its own; checks nobody made among them. */
+/** Reads each batch in a short look of its own. Checks that nobody made stand at the time they were due. */
 export async function* logRows(look: Look, stretch: Stretch, say: SayHere, now: Date, batch = 400): AsyncGenerator<MonitoringRowData> {
   const missing = await look((tx) => checksNotMade(tx, stretch));
   let after: Cursor | undefined;
@@ -38,12 +38,11 @@ export async function* logRows(look: Look, stretch: Stretch, say: SayHere, now: 
   yield* missing;
 }
 
-/** Takes from the front of the list what was due before an instant. */
 function* takeBefore(missing: CheckNotDoneData[], at: number): Generator<CheckNotDoneData> {
   while (missing[0] && missing[0].dueAt <= at) yield missing.shift() as CheckNotDoneData;
 }
 
-/** A reading; and after the last one of a curve, what the whole was judged. */
+/** `curve` follows the last reading of a curve. */
 type Entry = { row: MonitoredReadingData; curve?: JudgedCurveData; cursor: Cursor };
 
 async function readBatch(tx: Tx, wanted: Wanted, { mass, ...telling }: SayHere, now: Date): Promise<Entry[]> {

@@ -5,13 +5,13 @@ import type { Tx } from '../platform/database';
 import { entriesById, type Logged } from './logged-rows.queries';
 
 export type Stretch = { point: ControlPoint; from: Date; until: Date };
-/** Where the last batch ended; entries are read in order of the moment they were taken. */
+/** The last batch ended here. Entries are ordered by the moment they were taken. */
 export type Cursor = { at: Date; id: string };
 export type Wanted = Stretch & { after?: Cursor; most: number };
 
 /**
- * The next entries, oldest first: those that count, and, struck through, those that were voided or that a correction
- * took to another time or control point. What a later one of this log corrects is reached through that.
+ * Oldest first. An entry that was voided, or that a correction took to another time or control point, is shown struck
+ * through. An entry corrected within this log is reached through its correction.
  */
 export async function loggedEntries(tx: Tx, wanted: Wanted, names: PersonNames): Promise<Logged[]> {
   const { point } = wanted;
@@ -33,7 +33,7 @@ export async function loggedEntries(tx: Tx, wanted: Wanted, names: PersonNames):
 
 const tableOf = ({ takenAs }: ControlPoint) => Prisma.raw(takenAs === 'weighings' ? 'weighing' : 'reading');
 
-/** Entries that none of this log corrects. A row that voids is at the time of what it voids. */
+/** A row that voids has the time of what it voids. */
 async function lastOfThisLog(tx: Tx, { point, from, until, after, most }: Wanted): Promise<string[]> {
   const table = tableOf(point);
   const here = (row: string) => Prisma.sql`${Prisma.raw(row)}.control_point_id = ${point.controlPointId}::uuid
@@ -52,7 +52,7 @@ async function correctedElsewhere(tx: Tx, point: ControlPoint, entries: readonly
   return found.map(({ id }) => id);
 }
 
-/** Every entry that these correct, directly or through others. */
+/** Includes entries corrected through others. */
 export async function earlierEntries(tx: Tx, point: ControlPoint, entries: readonly Logged[], names: PersonNames): Promise<Logged[]> {
   const amended = entries.flatMap(({ amends }) => amends ?? []);
   if (amended.length === 0) return [];

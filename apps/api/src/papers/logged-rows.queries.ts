@@ -9,7 +9,6 @@ import { plansById } from '../products/plan-in-force';
 import { itemsNow } from '../products/items-now';
 import { formatWeight } from './format-weight';
 
-/** A reading or a weighing at a control point, as a log shows it. */
 export type Logged = {
   id: string;
   lotId: string;
@@ -20,23 +19,22 @@ export type Logged = {
   unit: string;
   seen?: string;
   humidity?: HumidityKept;
-  /** Of a weighing: what was to be weighed. */
+  /** The weight to be weighed. */
   target?: string;
   what?: string;
   probe?: string;
   instrumentId?: string;
   judged: Judged[];
-  /** As they were when it was entered. */
+  /** Flags are those set when the entry was made. */
   flags: string[];
   made: { name: string; at: string; recordedAt: string };
   amends?: string;
   reason: string;
   voided: boolean;
-  /** What voided it, or corrected it out of this log: then it stands struck through. */
+  /** What voided the entry, or corrected it out of this log. */
   struckBy?: Logged;
 };
 
-/** Readings or weighings, as the control point takes them, in the order they were taken. */
 export async function entriesById(tx: Tx, point: ControlPoint, ids: string[], names: PersonNames): Promise<Logged[]> {
   if (ids.length === 0) return [];
   return point.takenAs === 'weighings' ? weighingsById(tx, ids, names) : readingsById(tx, ids, names);

@@ -60,5 +60,5 @@ export class PapersController {
   }
 }
 
-/** Whoever prints chooses the language of the paper; without a choice it is their own. */
+/** Whoever prints may choose another language than their own. */
 const reading = (by: Person, language: Language = by.voice.language): Person => ({ ...by, voice: { ...by.voice, language } });

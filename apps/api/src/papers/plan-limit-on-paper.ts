@@ -2,10 +2,9 @@ import type { PlanLimitData } from '@larderbook/documents';
 import { kindOf, formatDuration, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
-/** Rows up to this many stand in the line of the limit itself. */
+/** Up to this many rows stand in the line of the limit itself. */
 const said = 3;
 
-/** A limit as a plan sets it: its figure, every row of its table, its source, and how doubt is judged. */
 export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, { say, limits }: Telling): PlanLimitData => ({
   printed: limits.sayLimit(limit, unit),
   source: limit.source,

@@ -5,7 +5,6 @@ import type { FormulaInUse } from '../products/formula-in-use';
 import type { ProductNow } from '../products/products-now';
 import type { Telling } from './telling';
 
-/** What is made: the description a plan begins with. */
 export function productOnPaper({ process, intendedUse }: PlanContent, product: ProductNow | undefined, { say, of }: Telling): FactData[] {
   const plan = [
     { label: say('process'), value: of('products')(codeOf('process', process)) },
@@ -14,7 +13,7 @@ export function productOnPaper({ process, intendedUse }: PlanContent, product: P
   return product ? [...plan, ...describe(product, say, of('products'))] : plan;
 }
 
-/** By the formula in use when the plan is printed: shares of the meat, then of what is weighed on it. */
+/** Uses the formula in use when the plan is printed. Percentages are of the meat. */
 export const madeOf = ({ version, lines }: FormulaInUse, say: Telling['say']): FactData => ({
   label: say('formula-version', { version: String(version) }),
   value: lines.map(({ itemName, percent }) => `${itemName} ${percent} %`).join(', '),

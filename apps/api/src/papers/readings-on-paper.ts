@@ -14,7 +14,7 @@ import { formatEntered as formatEnteredWeight } from './format-weight';
 type Reading = ControlPointOnLot['readings'][number];
 type Weighing = Lot['weighings'][number];
 
-/** What was recorded at a control point and counts, oldest first, with what it corrects: readings, or weighings. */
+/** Oldest first. */
 export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], time: Telling): ReadingData[] =>
   point.controlPoint.takenAs === 'weighings'
     ? weighingsAt(lot, point.controlPoint, own, time)
@@ -57,7 +57,6 @@ function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: Num
 
 type Entry = Pick<Reading, 'made' | 'flags'> & { judged: Judged[] };
 
-/** Who, when, what was odd about it, and how it was judged. */
 function signedOf({ made, flags, judged }: Entry, { say, tell }: Telling) {
   return {
     by: made.name,
@@ -68,7 +67,6 @@ function signedOf({ made, flags, judged }: Entry, { say, tell }: Telling) {
   };
 }
 
-/** A number as entered, or the answer with what was seen. */
 function valueOf({ entered }: Reading, { instant, say }: Telling): Pick<ReadingData, 'value' | 'unit' | 'note'> {
   if (!('answer' in entered)) return { value: String(entered.value), unit: entered.unit };
   const { answer, seen, humidity } = entered;

@@ -5,7 +5,7 @@ import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import type { Telling } from './telling';
 
-/** Every review of a lot, oldest first. Only the one that still covers all that is recorded clears it. */
+/** Oldest first. Only a review that still covers all that is recorded clears the lot. */
 export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, say: Telling['say']): Promise<ReviewData[]> {
   const rows = await tx.review.findMany({ where: { lotId }, orderBy: [{ recordedAt: 'asc' }, { id: 'asc' }] });
   const names = await personNames(tx);
@@ -25,7 +25,7 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, sa
 
 const headings = ['control-points-heading', 'to-consider', 'entries-heading'] as const;
 
-/** Grouped as on the page of the review; what was met needs no words, and alike ones are counted. */
+/** The groups are those of the review's page. Findings that were met are left out, and equal ones are counted. */
 export function grouped(findings: readonly Finding[], say: Telling['say']): NonNullable<ReviewData['findings']> {
   const worth = findings.filter(({ kind }) => kind !== 'met');
   const under = headings.map((code) => ({
@@ -59,7 +59,7 @@ function sayTakenBack(review: Lot['reviews'][number] | undefined, say: Telling['
   return `${said} ${covered}`;
 }
 
-/** People do not always end a sentence. */
+/** A person may leave out the full stop. */
 const sentence = (said: string): string => (/[.!?]$/.test(said) ? said : `${said}.`);
 
 const sayOutdated = ({ takenBack }: Lot['reviews'][number]): string =>
@@ -67,7 +67,6 @@ const sayOutdated = ({ takenBack }: Lot['reviews'][number]): string =>
     ? `The review was taken back: ${sentence(takenBack.reason)} Review it again.`
     : `${takenBack?.what ?? 'Something was recorded'} after the review was signed. Review it again.`;
 
-/** What still stands in the way of clearing a lot. */
 export function outstandingOf({ review, standing }: Lot, found: readonly Finding[]): string[] {
   const open = found.filter(({ blocks }) => blocks).map(({ what, next }) => [what, next].filter(Boolean).join(' '));
   const outdated =

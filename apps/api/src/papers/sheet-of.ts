@@ -3,7 +3,6 @@ import { ledgerHead } from '../ledger/ledger-head';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 
-/** What stands on every sheet: the shop, the paper, who prints it now, and the newest line of the ledger. */
 export async function sheetOf(tx: Tx, { name: by, establishment, voice }: Person, now: Date): Promise<SheetData> {
   const { name, number, address, timeZone, paper } = establishment;
   const head = await ledgerHead(tx);
@@ -21,5 +20,5 @@ export async function sheetOf(tx: Tx, { name: by, establishment, voice }: Person
   };
 }
 
-/** The paper says "Est." before it. */
+/** The paper itself prints "Est." before the number. */
 export const bareNumber = (number: string): string => number.replace(/^est\b\.?\s*/i, '');

@@ -2,7 +2,7 @@ import { dayIn } from '../platform/day-in';
 
 const hour = 3_600_000;
 
-/** The first instant of a calendar day on the clock of the shop, also where clocks are set forward at midnight. */
+/** The first instant of the day in the shop's time zone, also where clocks are set forward at midnight. */
 export function startOfDay(day: string, timeZone: string): Date {
   const midnight = Date.parse(`${day}T00:00:00Z`);
   const [before, after] = [offsetAt(midnight - 26 * hour, timeZone), offsetAt(midnight + 26 * hour, timeZone)];
@@ -10,11 +10,11 @@ export function startOfDay(day: string, timeZone: string): Date {
   return candidates.find((at) => dayIn(timeZone, at) === day) ?? new Date(midnight - after);
 }
 
-/** The first instant of the day after. */
+/** The first instant of the next day. */
 export const endOfDay = (day: string, timeZone: string): Date =>
   startOfDay(new Date(Date.parse(day) + 24 * hour).toISOString().slice(0, 10), timeZone);
 
-/** Milliseconds by which the clock on the wall is ahead of UTC. */
+/** Milliseconds by which local time is ahead of UTC. */
 function offsetAt(instant: number, timeZone: string): number {
   const format = new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short', timeStyle: 'medium' });
   return Date.parse(`${format.format(instant).replace(' ', 'T')}Z`) - instant;

@@ -17,20 +17,17 @@ import { limitsIn, tellerIn } from '../platform/tell';
 const words = wordsTogether('paper-entries', 'entries');
 const wordsOfLines = wordsTogether('workings', 'findings');
 
-/** How a paper is told of the entries it is about. */
 export type Telling = {
   say: Say<(typeof words)['en']>;
-  /** Says what another place of the book says of the same thing. */
+  /** Uses the words of another place of the book. */
   of<Other extends Place>(place: Other): SayOf<Other>;
-  /** Limits, and what stands beside them in a plan. */
   limits: LimitTeller;
-  /** Verdicts, with the limits that they are verdicts on. */
   tell: Tell;
-  /** What stands in a line of a working, or beside a drawing. */
+  /** Says a line of a working, or of a drawing. */
   line: SayLine;
-  /** A calendar day of a label: "Oct 16, 2025" or "16 Oct 2025", as the rest of the paper writes days. */
+  /** A calendar day: "Oct 16, 2025" or "16 Oct 2025". */
   day(day: string): string;
-  /** An instant on the clock of the shop. */
+  /** Uses the time zone of the shop. */
   instant(at: number): string;
 };
 

@@ -5,7 +5,6 @@ import type { Telling } from './telling';
 
 type Link = SupplierLotTrace['forward']['links'][number];
 
-/** Every run of packages that a trace reaches: how many were packed, have left and are still here. */
 export function tracedPackages(
   { nodes, links }: SupplierLotTrace['forward'],
   weight: FormatGrams,

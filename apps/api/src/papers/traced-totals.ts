@@ -5,7 +5,7 @@ import type { Telling } from './telling';
 
 type Totals = SupplierLotTrace['totals'];
 
-/** What came of a supplier's lot in all, in weight and packages, in the words of its page. */
+/** Uses the words of the page. */
 export function tracedTotals(totals: Totals, weight: FormatGrams, say: Telling['say']): SupplierLotData['totals'] {
   const { refused, refusedGrams, receivedGrams, usedGrams, lots, leftGrams, inWorkGrams, customers } = totals;
   const accepted = totals.deliveries - refused;
@@ -28,7 +28,7 @@ export function tracedTotals(totals: Totals, weight: FormatGrams, say: Telling['
   ];
 }
 
-/** How much of what was received has a record; a part without one is named, never hidden. */
+/** Weight without a record is named, never hidden. */
 export function accountedOnPaper(
   { accountedPercent, unexplainedGrams }: Totals,
   weight: FormatGrams,

@@ -8,7 +8,7 @@ import { headOf, knownSet } from './show-limit-set';
 
 type Told = { what: string; here: string; there: string };
 
-/** What two sets print differently, matched by what their rows are about, in words. Throws `no-such-set`. */
+/** Rows are matched by what they are about. Throws `no-such-set`. */
 export function compareSets(
   { here: hereId, there: thereId }: InputOf<typeof compareLimitSets>,
   own: readonly LimitSet[],
@@ -27,7 +27,6 @@ export function compareSets(
   };
 }
 
-/** A difference as a row of a table: what differs, and both of it. */
 function tellerOf(voice: Voice): (difference: Difference) => Told {
   const { say: sayReasons, limits } = reasonsIn(voice);
   const saySets = say(allWords.calculators[voice.language] as WordsOf<'calculators'>, voice);

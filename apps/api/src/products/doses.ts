@@ -23,8 +23,8 @@ type Dose = ReplyOf<typeof planBatch>['doses'][number];
 const milligram = 1_000_000_000_000n; // in femtograms
 
 /**
- * Least and most of each curing ingredient for so much meat, by the plan in force or else the published limit.
- * What the other ingredients bring of the same substance is taken off; figures are rounded inward to the milligram.
+ * Uses the limit of the plan in force, else the published one. What other ingredients bring of the same substance is
+ * taken off. Least and most are rounded inward to the milligram.
  */
 export function dosesOf(lines: readonly Line[], meat: bigint, plan: PlanContent | undefined, { sayLimit }: LimitTeller): Dose[] {
   const curing = lines.filter((line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined);
@@ -58,7 +58,7 @@ function limitFor(substance: RestrictedSubstance, plan: PlanContent | undefined)
   return planned ?? { limit: publishedConcentration[substance] };
 }
 
-/** How much of `line` would bring as much of the substance as `other` does, rounded up. */
+/** Rounds up. */
 const equivalent = (other: Curing, line: Curing): bigint =>
   divide(other.target * (percentParts(other.fractionPercent) ?? 0n), percentParts(line.fractionPercent) ?? 1n, 'up');
 

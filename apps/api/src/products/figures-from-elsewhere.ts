@@ -4,8 +4,8 @@ import { builtOn, sayEdition } from './built-on';
 import type { Reasons } from './reasons-in';
 
 /**
- * The control points judged by figures of other sets on which the set in use has none: nothing is printed otherwise, so
- * it is no reason to reassess, but they stand on their own support. Of a set read in part, silence says nothing.
+ * A figure on which the set in use has no row is no reason to reassess, but stands on its own support. A set read in
+ * part does not show what it lacks.
  */
 export function figuresFromElsewhere({ controlPoints }: PlanContent, where: WhereItWorks, reasons: Reasons): string[] {
   const inUse = setInUse(where);
@@ -15,7 +15,6 @@ export function figuresFromElsewhere({ controlPoints }: PlanContent, where: Wher
   return [reasons.say('elsewhere', { points: points.join(', '), edition: sayEdition(inUse, true, reasons) })];
 }
 
-/** The control points with a figure of another set on which this one has no row. */
 export const pointsElsewhere = (points: PlanContent['controlPoints'], inUse: LimitSet): string[] => [
   ...new Set(points.filter(({ limits }) => limits.some(({ limit }) => isElsewhere(limit, inUse))).map(({ name }) => name)),
 ];

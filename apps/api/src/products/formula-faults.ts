@@ -9,7 +9,7 @@ type Line = z.output<typeof formulaLine>;
 
 const whole = 1_000_000n; // 100 % in ten-thousandths of a percent
 
-/** What keeps lines from being a formula, in sentences; empty when nothing does. Unknown items are the caller's to refuse. */
+/** The caller refuses unknown items. */
 export function formulaFaults(lines: readonly Line[], items: ReadonlyMap<string, ItemNow>): Located[] {
   const named = lines.map((line) => ({ ...line, item: items.get(line.itemId) }));
   const called = named.map(({ item, percent }) => ({ name: item?.name ?? '', percent }));

@@ -2,20 +2,20 @@ import type { Formula } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 import { itemsNow, type ItemNow } from './items-now';
 
-/** A version of a formula, its items as they are described now. Percentages are exact to four decimals. */
+/** Items are as described now. Percentages are exact to four decimals. */
 export type FormulaInUse = Pick<Formula, 'formulaId' | 'version' | 'expectedYieldPercent' | 'lines'> & {
   productId: string;
 };
 
-/** The version the next lot of a product is made by: the latest. */
+/** The latest version makes the next lot. */
 export const formulaInUse = async (tx: Tx, productId: string): Promise<FormulaInUse | undefined> =>
   (await formulaVersions(tx, { productId }, 1))[0];
 
-/** One version; a lot keeps to the one it was started on. */
+/** A lot keeps the version it was started on. */
 export const formulaById = async (tx: Tx, formulaId: string): Promise<FormulaInUse | undefined> =>
   (await formulaVersions(tx, { id: formulaId }, 1))[0];
 
-/** Versions of a formula, the latest first. */
+/** Latest first. */
 export async function formulaVersions(tx: Tx, where: { id: string } | { productId: string }, most?: number) {
   const rows = await tx.formula.findMany({
     where,
@@ -36,7 +36,6 @@ export async function formulaVersions(tx: Tx, where: { id: string } | { productI
 
 type Row = { part: string; itemId: string; percent: { toNumber(): number } };
 
-/** The lines of a formula with their items as they are described now. */
 export const linesOf = (rows: readonly Row[], items: ReadonlyMap<string, ItemNow>): FormulaInUse['lines'] =>
   rows.map(({ part, itemId, percent }) => {
     const item = items.get(itemId);

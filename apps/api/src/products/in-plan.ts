@@ -2,16 +2,13 @@ import type { LimitThatApplies, PlanContent } from '@larderbook/contracts';
 import { figureOf, type CriticalLimit, type LimitRow } from '@larderbook/haccp';
 import { printedWhere } from './printed-where';
 
-/** A limit of a plan, with the control point that judges by it. */
+/** `name` is the control point that judges by the limit. */
 export type JudgedBy = { name: string; limit: CriticalLimit };
 
 export const judgedBy = ({ controlPoints }: PlanContent): JudgedBy[] =>
   controlPoints.flatMap(({ name, limits }) => limits.map(({ limit }) => ({ name, limit })));
 
-/**
- * Whether a plan judges by this very figure, by another set's figure on the same matter, or by neither. A figure that
- * was changed in the plan is its owner's own, and is neither.
- */
+/** A figure that was changed in the plan is its owner's own, and is neither this nor another set's. */
 export function inPlan(row: LimitRow, judged: JudgedBy[] | undefined): LimitThatApplies['inPlan'] {
   if (!judged) return { kind: 'no plan', at: [], from: [] };
   const figure = figureOf(row.limit);

@@ -17,7 +17,7 @@ type Row = Record<'name' | 'kind', string> &
 const columns = Prisma.sql`now.name, now.kind, now.species, now.substance, now.fraction_percent AS "fractionPercent",
   now.salt_percent AS "saltPercent", now.water_percent AS "waterPercent", now.allergens, now.receiving_limit AS "receivingLimit"`;
 
-/** Items as they are described now, by their lasting id. What a correction changed counts from then on. */
+/** Keyed by lasting id. A correction counts from the moment it is made. */
 export async function itemsNow(tx: Tx, itemIds?: readonly string[]): Promise<Map<string, ItemNow>> {
   const rows = await rowsNow<Row>(tx, 'item', columns, itemIds);
   return new Map(rows.map(({ first, ...row }) => [first, asDescribed(first, row)]));

@@ -8,7 +8,7 @@ import { planById, planInForce, type PlanInForce } from './plan-in-force';
 import { knownProduct } from './products.queries';
 import type { AskedFor } from './reassess';
 
-/** The limits that apply to a product, beside the plan in force or else its newest version. Throws `not-found`. */
+/** Compares with the plan in force, else with the newest version. Throws `not-found`. */
 export async function showProductLimits(tx: Tx, productId: string, { now, where }: AskedFor, voice: Voice): Promise<ProductLimits> {
   const { productClass } = await knownProduct(tx, productId);
   const inForce = await planInForce(tx, productId);

@@ -20,14 +20,13 @@ import { inPlan, type JudgedBy } from './in-plan';
 export type Looked = {
   productClass: ProductClass | undefined;
   where: WhereItWorks;
-  /** What the plan judges by; undefined where there is no plan. */
+  /** Undefined where there is no plan. */
   judged: JudgedBy[] | undefined;
   now: Date;
-  /** Tells the limits to whoever asks. */
   limits: LimitTeller;
 };
 
-/** The published limits for a product where it is made, in the order of their purposes, those to begin with first. */
+/** Sorted by purpose; the limits to begin with come first. */
 export function limitsForProduct({ productClass, where, judged, now, limits: told }: Looked): Omit<ProductLimits, 'plan'> {
   const { jurisdiction, place } = where;
   const today = now.toISOString().slice(0, 10);
@@ -73,7 +72,7 @@ function shown({ row, isForClass, alsoNeeds }: Applies, { judged, today, told }:
 
 const named = ({ id, title, edition }: LimitSet) => ({ setId: id, title, edition });
 
-/** By purpose; within one, those to begin with, then what was read in its source, the others, what has ended. */
+/** Within a purpose: limits to begin with, then those read in their source, then others, then ended ones. */
 function rankOf({ purpose, offeredFirst, source, force, ended }: LimitThatApplies): number {
   const isOver = ended !== undefined || force === 'archived';
   const within = isOver ? 3 : offeredFirst ? 0 : source.confirmed ? 1 : 2;

@@ -10,10 +10,7 @@ import {
 } from '@larderbook/haccp';
 import type { Reasons } from './reasons-in';
 
-/**
- * What another set prints otherwise on the matter of a row, the first of it, in a sentence; undefined when it prints the
- * same. @param edition what the other set is called
- */
+/** Says only the first difference; undefined when both print the same. @param edition what the other set is called */
 export function otherwise(row: LimitRow, match: LimitRow, edition: string, reasons: Reasons): string | undefined {
   const first = differencesOf(row, match).find(({ what }) => what !== 'known' && what !== 'force');
   return first && sayOtherwise(first, edition, match.limit.source.confirmed ? '' : '-doubt', reasons);
@@ -31,10 +28,10 @@ function sayOtherwise(difference: Difference, edition: string, doubt: '' | '-dou
   return here === undefined ? say(`row-added${doubt}`, { edition, at, there }) : say(`other-time${doubt}`, { edition, at, here, there });
 }
 
-/** A temperature in the unit that its table is printed in. */
+/** Uses the unit that the table is printed in. */
 export const temperatureOf = (at: PrintedTemperature): Quantity => printedIn(at, at['°F'] === undefined ? '°C' : '°F');
 
-/** How long a temperature is held, or that it need not be; undefined where there is no row. */
+/** Undefined where there is no row. */
 export function timeHeld(seconds: number | undefined, say: Reasons['say']): Quantity | string | undefined {
   if (seconds === undefined) return undefined;
   return seconds === 0 ? say('no-holding-time') : timeOf(millisecondsOf(seconds));

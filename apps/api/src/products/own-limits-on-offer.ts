@@ -11,7 +11,7 @@ export type OwnOffered = {
   own: { title: string; edition: string };
 };
 
-/** What a plan may take from one's own sets by a day: of each set the edition that counts, without what has ended. */
+/** Only the edition that counts on that day, without rows that have ended. */
 export const ownOnOffer = (own: readonly OwnEdition[], today: string, { sayLimit, sayCondition }: LimitTeller): OwnOffered[] =>
   own
     .filter(({ id, validFrom }) => validFrom <= today && !newerEditionOf(own, { setId: id, today }))

@@ -3,7 +3,7 @@ import type { LimitSet } from '@larderbook/haccp';
 import { personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
-/** An edition of a set of limits of one's own, and the circumstances under which it was written. */
+/** `own` says who wrote the edition, when, and what it replaces. */
 export type OwnEdition = LimitSet & { own: NonNullable<ReplyOf<typeof recordOwnLimits>['own']> };
 
 type Row = Pick<LimitSet, 'id' | 'title' | 'edition' | 'validFrom' | 'rows'> & {
@@ -13,10 +13,7 @@ type Row = Pick<LimitSet, 'id' | 'title' | 'edition' | 'validFrom' | 'rows'> & {
   recordedBy: string;
 };
 
-/**
- * Every edition the establishment has written, the latest first. The rows were read by the contract before they were
- * written, so they are not read by it again.
- */
+/** Latest first. The contract checked the rows before they were written, so they are not parsed again. */
 export async function ownEditions(tx: Tx): Promise<OwnEdition[]> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT s.id, s.title, s.edition, s.valid_from::text AS "validFrom", s.rows, s.replaces_id AS replaces,

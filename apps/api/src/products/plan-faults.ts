@@ -2,7 +2,7 @@ import { asksForHumidity, clockStart, recordsMoment, type ControlPoint, type Pla
 import { kindOf, limitFault, supportLacking, type CriticalLimit } from '@larderbook/haccp';
 import { told, type Told } from '../platform/told';
 
-/** What keeps a plan from being adopted; empty when nothing does. */
+/** A plan with any fault cannot be adopted. */
 export const planFaults = (content: PlanContent): Told[] => [
   ...content.steps.flatMap((step) => step.hazards.flatMap((hazard) => hazardFault(step, hazard, content))),
   ...content.controlPoints.flatMap((point) => pointFaults(point, content)),
@@ -42,7 +42,7 @@ function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): Tol
   ];
 }
 
-/** What is predicted clears nothing; and one series is of weights or of temperatures. */
+/** A prediction alone clears nothing. One series holds either weights or temperatures. */
 function aloneFaults({ name: point, limits }: ControlPoint): Told[] {
   const kinds = new Set(limits.map(({ limit }) => limit.kind));
   const isAlone = kinds.has('growth') && !kinds.has('cooling');
@@ -50,7 +50,7 @@ function aloneFaults({ name: point, limits }: ControlPoint): Told[] {
   return [...(isAlone ? [told('growth-alone', { point })] : []), ...(isMixed ? [told('loss-mixed', { point })] : [])];
 }
 
-/** What is read around the product is no probe in it, or a limit would go unjudged. */
+/** A limit would go unjudged if a probe in the product had the name of its surroundings. */
 function surroundingsFaults({ name: point, takenAs, probes, surroundings }: ControlPoint): Told[] {
   if (!surroundings) return [];
   const isProbe = probes.some((probe) => probe.toLowerCase() === surroundings.name.toLowerCase());
@@ -60,7 +60,7 @@ function surroundingsFaults({ name: point, takenAs, probes, surroundings }: Cont
   ];
 }
 
-/** A chill is counted from the end of the cook before it, degree-hours from where their start is recorded. */
+/** A chill counts from the end of the cook before it, degree-hours from their recorded start. */
 function followsFaults(point: ControlPoint, { controlPoints }: PlanContent): Told[] {
   const { name, follows } = point;
   const kinds = new Set(point.limits.map(({ limit }) => limit.kind));

@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 
 export type PlanInForce = { planId: string; productId: string; version: number; title: string; content: PlanContent };
 
-/** The plan a product is made by today: of its signed versions the one adopted last. */
+/** The signed version adopted last is in force. */
 export async function planInForce(tx: Tx, productId: string): Promise<PlanInForce | undefined> {
   const [plan] = await readPlans(
     tx,
@@ -14,7 +14,7 @@ export async function planInForce(tx: Tx, productId: string): Promise<PlanInForc
   return plan;
 }
 
-/** One version, adopted or not: a lot keeps to the one it was started on. */
+/** The version need not be adopted: a lot keeps the one it was started on. */
 export const planById = async (tx: Tx, planId: string): Promise<PlanInForce | undefined> => (await plansById(tx, [planId])).get(planId);
 
 export async function plansById(tx: Tx, planIds: readonly string[]): Promise<ReadonlyMap<string, PlanInForce>> {
@@ -22,7 +22,7 @@ export async function plansById(tx: Tx, planIds: readonly string[]): Promise<Rea
   return new Map(plans.map((plan) => [plan.planId, plan]));
 }
 
-/** The content was read by the contract before it was written, so it is not read by it again. */
+/** The contract checked the content before it was written, so it is not parsed again. */
 const readPlans = (tx: Tx, chosen: Prisma.Sql): Promise<PlanInForce[]> => tx.$queryRaw`
   SELECT p.id AS "planId", p.product_id AS "productId", p.version, p.content->>'title' AS title, p.content
   FROM plan p ${chosen}`;

@@ -5,7 +5,7 @@ import { told, type Told } from '../platform/told';
 
 type MadeBy = { name: string; process: PlanContent['process'] };
 
-/** What its owner should know before adopting a plan; it does not keep from adopting. */
+/** A warning does not keep a plan from being adopted. */
 export const planWarnings = ({ controlPoints, process }: PlanContent, product: MadeBy | undefined, limits: LimitTeller): Told[] => [
   ...(product && product.process !== process
     ? [
@@ -22,7 +22,7 @@ export const planWarnings = ({ controlPoints, process }: PlanContent, product: M
   ...controlPoints.filter(({ piece }) => piece && isStirred(piece)).map(withoutCore),
 ];
 
-/** Judged without what its source asks for, a figure may be met by a product it was never meant for. */
+/** Without the conditions of its source, a product may meet a figure that was never meant for it. */
 const withoutTheirConditions = ({ name, limits }: ControlPoint, { sayCondition }: LimitTeller): Told[] =>
   limits.flatMap(({ limit }) => {
     const leftOut = conditionsLeftOut(limit).map(sayCondition).join('; ');
@@ -30,7 +30,7 @@ const withoutTheirConditions = ({ name, limits }: ControlPoint, { sayCondition }
     return [told('source-asks-for-more', { point: name, leftOut })];
   });
 
-/** It can then be shown by an early reading of the core alone, or not at all. */
+/** Without a recorded start, only an early reading of the core can show when the chill began. */
 const withoutChillStart = ({ name: point }: ControlPoint): Told => told('no-chill-start', { point });
 
 /** The air of a freezer is cold whether or not the meat is in it. */

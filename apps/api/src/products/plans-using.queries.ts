@@ -2,12 +2,11 @@ import { figureOf, type CriticalLimit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 
 export type PlanNamed = { planId: string; title: string };
-/** The adopted plans in force that carry a figure, by the figure. */
 export type PlansUsing = (limit: CriticalLimit) => PlanNamed[];
 
 type LimitInForce = PlanNamed & { limit: CriticalLimit };
 
-/** Which plans in force carry which figures: a plan holds a copy of the figure with its source. */
+/** A plan holds a copy of each figure with its source. */
 export async function plansUsing(tx: Tx): Promise<PlansUsing> {
   const rows = await tx.$queryRaw<LimitInForce[]>`
     SELECT DISTINCT f."planId", f.title, l.held->'limit' AS "limit"

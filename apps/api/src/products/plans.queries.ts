@@ -24,7 +24,7 @@ type SummaryRow = Pick<PlanSummary, 'planId' | 'version' | 'title' | 'recordedBy
   adoptedBy: string | null;
 };
 
-/** Every version of a product's plan, the latest first, and which of them is in force. */
+/** Latest first. */
 export async function planSummaries(tx: Tx, productId: string): Promise<PlanSummary[]> {
   const rows = await tx.$queryRaw<SummaryRow[]>`
     SELECT p.id AS "planId", p.version, p.content->>'title' AS title,
@@ -43,10 +43,7 @@ export async function planSummaries(tx: Tx, productId: string): Promise<PlanSumm
   }));
 }
 
-/**
- * One version of a plan, what keeps it from being adopted, and when `asked` why it should be reassessed. Throws
- * `not-found`.
- */
+/** Reasons to reassess are found only when `asked`. Throws `not-found`. */
 export async function showPlan(tx: Tx, planId: string, voice: Voice, asked?: AskedFor): Promise<Plan> {
   const row = await tx.plan.findFirst({ where: { id: planId }, include: { adoptions: true } });
   if (!row) throw new Problem('not-found', told('no-such-plan'));
@@ -89,7 +86,7 @@ type ListedControlPoint = {
   planTitle: string;
 };
 
-/** Every control point of the adopted plans, once, as the version adopted last names it. */
+/** Each point once, as the version adopted last names it. */
 export async function listControlPoints(tx: Tx): Promise<ListedControlPoint[]> {
   const products = await productsNow(tx);
   const rows = await tx.$queryRaw<(Omit<ListedControlPoint, 'productName'> & { productId: string })[]>`

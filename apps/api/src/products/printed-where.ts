@@ -4,7 +4,7 @@ export type PrintedRow = { set: LimitSet; row: LimitRow };
 
 let known: Map<string, PrintedRow[]> | undefined;
 
-/** Every published set in which this very figure stands, with its source. Empty for a figure of one's own. */
+/** Empty for a figure of one's own. */
 export function printedWhere(limit: LimitRow['limit']): PrintedRow[] {
   known ??= byFigure();
   return known.get(figureOf(limit)) ?? [];

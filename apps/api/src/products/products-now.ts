@@ -10,7 +10,7 @@ export type ProductNow = z.output<typeof productNow>;
 const columns = Prisma.sql`now.name, now.code, now.process, now.species,
   now.product_class AS "productClass", now.storage, now.use_by_days AS "useByDays"`;
 
-/** Products as they are described now, by their lasting id. */
+/** Keyed by lasting id. */
 export async function productsNow(tx: Tx, productIds?: readonly string[]): Promise<Map<string, ProductNow>> {
   const rows = await rowsNow<{ productClass: string | null }>(tx, 'product', columns, productIds);
   const read = ({ first, productClass, ...row }: (typeof rows)[number]) =>

@@ -9,7 +9,7 @@ import { productsNow, type ProductNow } from './products-now';
 
 export type ProductHead = Omit<Product, 'formulas' | 'plans'>;
 
-/** Products with the version of the formula and of the plan that the next lot is made by. */
+/** Versions are those the next lot is made by. */
 export async function listProducts(tx: Tx, productIds?: readonly string[]): Promise<ProductHead[]> {
   const products = await productsNow(tx, productIds);
   const versions = await tx.$queryRaw<{ productId: string; formulaVersion: number | null; planInForce: number | null }[]>`
@@ -26,7 +26,7 @@ export async function listProducts(tx: Tx, productIds?: readonly string[]): Prom
   return heads.sort((a, b) => a.name.localeCompare(b.name));
 }
 
-/** One product with every version of its formula and its plan. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function showProduct(tx: Tx, productId: string): Promise<Product> {
   const product = await knownProduct(tx, productId);
   const formulas = await listFormulas(tx, { productId });
@@ -40,14 +40,14 @@ export async function showProduct(tx: Tx, productId: string): Promise<Product> {
   };
 }
 
-/** One version of a formula. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function showFormula(tx: Tx, formulaId: string): Promise<Formula> {
   const [formula] = await listFormulas(tx, { id: formulaId });
   if (!formula) throw new Problem('not-found', told('no-such-formula'));
   return formula;
 }
 
-/** The product as described now. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function knownProduct(tx: Tx, productId: string): Promise<ProductNow> {
   const product = (await productsNow(tx, [productId])).get(productId);
   if (!product) throw new Problem('not-found', told('no-such-product'));

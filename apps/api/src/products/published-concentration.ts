@@ -7,7 +7,7 @@ import {
   type RestrictedSubstance,
 } from '@larderbook/haccp';
 
-/** Where a plan says nothing: chopped meat is what most formulas are for, and its maxima are the lowest. */
+/** Where a plan says nothing, the maxima for chopped meat apply: most formulas are for it, and they are the lowest. */
 export const publishedConcentration: Record<RestrictedSubstance, ConcentrationLimit> = {
   'sodium nitrite': nitriteComminuted,
   'sodium nitrate': nitrateComminuted,

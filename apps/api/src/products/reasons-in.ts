@@ -2,7 +2,6 @@ import { say, type LimitTeller, type SayOf, type Voice, type WordsOf } from '@la
 import { allWords } from '@larderbook/messages/all';
 import { limitsIn } from '../platform/tell';
 
-/** What tells how sets and editions differ. */
 export type Reasons = { say: SayOf<'reassessing'>; limits: LimitTeller };
 
 export const reasonsIn = (voice: Voice): Reasons => ({

@@ -9,9 +9,8 @@ export type AskedFor = { now: Date; where: WhereItWorks };
 type Compared = { today: string; inUse: LimitSet | undefined };
 
 /**
- * Why a plan should be looked at again: a figure it was built on stands otherwise in the set the establishment works
- * by, or in a newer edition. The plan itself, and every lot made by it, stay as they are (9 CFR 417.4(a)(3) asks for
- * the reassessment, not for the change).
+ * A figure stands otherwise in the set in use, or in a newer edition. The plan and its lots stay as they are: 9 CFR
+ * 417.4(a)(3) asks for a reassessment, not for a change.
  */
 export function reassessments({ controlPoints }: PlanContent, { now, where }: AskedFor, reasons: Reasons): string[] {
   const compared = { today: now.toISOString().slice(0, 10), inUse: setInUse(where) };
@@ -21,7 +20,7 @@ export function reassessments({ controlPoints }: PlanContent, { now, where }: As
 
 function reasonsFor(point: string, limit: CriticalLimit, { today, inUse }: Compared, reasons: Reasons): string[] {
   const built = builtOn(limit, inUse);
-  if (!built) return []; // a figure of one's own, with its own support
+  if (!built) return []; // a figure of one's own has its own support
   const isOther = inUse !== undefined && built.set !== inUse;
   const beside = isOther ? inUse : newerEditionOf(limitSets, { setId: built.set.id, today });
   const match = beside?.rows.find(({ id }) => id === built.row.id);
@@ -30,7 +29,7 @@ function reasonsFor(point: string, limit: CriticalLimit, { today, inUse }: Compa
   return says ? [reasons.say('reassess', { point, built: named(built.set), otherwise: says })] : [];
 }
 
-/** Of an edition read in part nobody here knows whether it prints the rest otherwise. */
+/** An edition read in part may print the other figures otherwise. */
 function notRead(points: PlanContent['controlPoints'], inUse: LimitSet | undefined, reasons: Reasons): string[] {
   const silent = inUse?.isPartial ? pointsElsewhere(points, inUse) : [];
   if (!inUse || silent.length === 0) return [];

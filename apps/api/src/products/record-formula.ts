@@ -12,7 +12,7 @@ import { knownProduct, showFormula } from './products.queries';
 
 type Input = InputOf<typeof recordFormula>;
 
-/** The next version of a product's formula. Earlier ones stay with the lots that were made by them. */
+/** Earlier versions stay with the lots made by them. */
 @Injectable()
 export class RecordFormula {
   constructor(

@@ -9,7 +9,7 @@ import { told, type Told } from '../platform/told';
 import { ownEditions, type OwnEdition } from './own-limits.queries';
 import { headOf } from './show-limit-set';
 
-/** An edition of one's own limits. It changes no plan: those built on the edition before are asked to be reassessed. */
+/** An edition changes no plan: plans built on the edition before are asked to be reassessed. */
 @Injectable()
 export class RecordOwnLimits {
   constructor(
@@ -37,7 +37,7 @@ export class RecordOwnLimits {
 const editionOf = async (tx: Tx, id: string): Promise<OwnEdition | undefined> =>
   (await ownEditions(tx)).find((edition) => edition.id === id);
 
-/** Throws `not-found`, or `edition-replaced-already`: of two that replace one, nobody could say which counts. */
+/** Throws `not-found`, or `edition-replaced-already`: if two editions replaced one, nobody could say which counts. */
 async function editionToReplace(tx: Tx, id: string): Promise<LimitSet> {
   const before = await editionOf(tx, id);
   if (!before) throw new Problem('not-found', told('edition-not-own'));
@@ -47,7 +47,7 @@ async function editionToReplace(tx: Tx, id: string): Promise<LimitSet> {
   throw new Problem('edition-replaced-already', told('edition-replaced', { edition: before.edition, newer: newer.edition }));
 }
 
-/** The set as the rules know it. Throws `limit-set-faulty`, one sentence for each thing that is wrong. */
+/** Throws `limit-set-faulty` with every fault. */
 function soundSet(input: InputOf<typeof recordOwnLimits>, before: LimitSet | undefined): LimitSet {
   const { ownSetId, rows, ...head } = input;
   const given = { ...head, id: ownSetId, rows: rows.map(({ rowId, ...row }) => ({ id: rowId, ...row })) };
@@ -57,7 +57,7 @@ function soundSet(input: InputOf<typeof recordOwnLimits>, before: LimitSet | und
   throw new Problem('limit-set-faulty', firstOf(judged.faults, input), errors);
 }
 
-/** Of an id used twice the later row is meant. */
+/** When an id is used twice, the later row is at fault. */
 const placeOf = (row: string | undefined, { rows }: { rows: { rowId: string }[] }): string =>
   row === undefined ? '#/rows' : `#/rows/${rows.findLastIndex(({ rowId }) => rowId === row)}`;
 

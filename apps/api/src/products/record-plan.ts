@@ -8,7 +8,7 @@ import { told } from '../platform/told';
 import { showPlan } from './plans.queries';
 import { knownProduct } from './products.queries';
 
-/** The next version of a product's plan. It may still be incomplete: it binds nobody until it is adopted. */
+/** A version may be incomplete: it binds nobody until it is adopted. */
 @Injectable()
 export class RecordPlan {
   constructor(
@@ -30,7 +30,7 @@ export class RecordPlan {
   }
 }
 
-/** Records point at steps, control points and limits by their id, so within a plan each id stands for one thing. */
+/** Records point at steps, control points and limits by id, so no two of them in a plan share one. */
 function refuseSharedIds({ steps, controlPoints }: PlanContent): void {
   const limits = controlPoints.flatMap((point) => point.limits.map(({ limitId }) => ({ id: limitId, name: point.name })));
   const named = [

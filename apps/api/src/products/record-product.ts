@@ -6,7 +6,7 @@ import { Database } from '../platform/database';
 import type { Person } from '../platform/person';
 import { listProducts, type ProductHead } from './products.queries';
 
-/** A product, or a correction of how one is described. Its formula, its plan and its lots stay with it. */
+/** A correction keeps the formula, the plan and the lots of the product. */
 @Injectable()
 export class RecordProduct {
   constructor(

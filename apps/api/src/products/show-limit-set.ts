@@ -10,13 +10,13 @@ type SetHead = ReplyOf<typeof listLimitSets>['sets'][number];
 
 const usual = new Set<string>(Object.values(usualSetOf));
 
-/** Every published set, the usual one of each jurisdiction first; after them the editions of one's own. */
+/** The usual set of each jurisdiction comes first, one's own editions last. */
 export const listSets = (own: readonly OwnEdition[]): SetHead[] => [
   ...limitSets.map(headOf).sort((a, b) => Number(b.usual) - Number(a.usual)),
   ...own.map(headOf),
 ];
 
-/** The figures of one set in words, and the newest edition that has taken its place by `now`. Throws `no-such-set`. */
+/** `newer` is the newest edition that has replaced the set by `now`. Throws `no-such-set`. */
 export function showSet(
   setId: string,
   { own, usedBy, now, limits }: { own: readonly OwnEdition[]; usedBy: PlansUsing; now: Date; limits: LimitTeller },
@@ -26,7 +26,7 @@ export function showSet(
   return { set: headOf(set), newer: newer && headOf(newer), rows: set.rows.map((row) => rowOf(row, usedBy, limits)) };
 }
 
-/** A published set or one of one's own. Throws `no-such-set`. */
+/** Throws `no-such-set`. */
 export function knownSet(setId: string, own: readonly LimitSet[]): LimitSet | OwnEdition {
   const set = limitSetById(setId) ?? own.find(({ id }) => id === setId);
   if (!set) throw new Problem('no-such-set', told('no-such-set', { set: setId }));

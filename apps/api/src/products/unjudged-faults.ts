@@ -6,7 +6,7 @@ import { told, type Told } from '../platform/told';
 
 type Line = Pick<FormulaInUse['lines'][number], 'itemName' | 'substance'>;
 
-/** Restricted ingredients of a formula that no control point of the plan judges, told one by one; no lot starts so. */
+/** No lot starts while a restricted ingredient goes unjudged. */
 export const unjudgedFaults = ({ controlPoints }: PlanContent, lines: readonly Line[]): Told[] =>
   lines.flatMap(({ itemName, substance }) =>
     substance === undefined || pointsJudging(controlPoints, substance).length > 0

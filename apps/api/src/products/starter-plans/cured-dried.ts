@@ -15,10 +15,13 @@ import { labelCheck } from './usual-points';
 
 const acidInTime: DegreeHoursLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit };
 
-/** A labelling standard, no proof of safety: it says what may be called dry sausage. */
+/** A labelling standard says what may be called dry sausage. It is no proof of safety. */
 const dryByLabel = figureOf('mpr-dry');
 
-/** Below the least at which Staphylococcus aureus grows; of the pathogens in the table it needs the least water. */
+/**
+ * This is the least water activity at which Staphylococcus aureus grows; of the pathogens in the table it needs the
+ * least water.
+ */
 const leastForGrowth = figureOf('growth-aw-aureus');
 const tooDryToGrow: RangeLimit = {
   kind: 'range',
@@ -45,7 +48,7 @@ export const curedDried = (say: SayStarter): StarterPlan => ({
   notes: say('notes-cured-dried', { caution: say('caution') }),
 });
 
-/** A figure of the set for inspected establishments, as printed there, with its source. */
+/** The figure is printed in the set for inspected establishments. */
 function figureOf(rowId: string): FigureLimit {
   const set = limitSetById(usualSetOf['US, inspected establishment']);
   const limit = set?.rows.find(({ id }) => id === rowId)?.limit;

@@ -1,7 +1,7 @@
 import { nitriteComminuted } from '@larderbook/haccp';
 import type { SayStarter, StarterPoint } from './starter-plan';
 
-/** The weighing of the curing salt into chopped meat. */
+/** The salt goes into chopped meat. */
 export const curingSalt = (say: SayStarter): StarterPoint => ({
   key: 'curing salt',
   at: 'curing salt',

@@ -1,8 +1,6 @@
 import type { SayStarter, StarterStep } from './starter-plan';
 
-/** Steps of what is chopped, cured and stuffed, with the hazards found at them. */
-
-/** `otherwise`: what besides the nitrite holds Clostridium botulinum back. */
+/** `otherwise` says what besides nitrite holds Clostridium botulinum back. */
 export const weighingCuringSalt = (say: SayStarter, otherwise: string): StarterStep => ({
   key: 'curing salt',
   name: say('weighing-curing-salt-and-ingredients'),

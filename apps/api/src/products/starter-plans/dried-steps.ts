@@ -2,16 +2,16 @@ import type { SayStarter, StarterStep } from './starter-plan';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, trimming } from './usual-steps';
 import { grinding, stuffing, weighingCuringSalt } from './curing-steps';
 
-/** Steps of a sausage that is fermented and dried and never cooked, with the hazards found at them (9 CFR 417.2(a)). */
+/** Steps and hazards (9 CFR 417.2(a)) of a sausage that is fermented and dried, never cooked. */
 
-/** At receiving, raw meat is not the first step of a cook: nothing but acid and dryness follows. */
+/** Only acid and dryness follow receiving: there is no cook. */
 function receivingForDrying(say: SayStarter): StarterStep {
   const receiving = receivingMeat(say, say('fermentation'));
   const hazards = receiving.hazards.map((hazard) => (hazard.likely ? { ...hazard, control: say('killed-by-acid-and-dryness') } : hazard));
   return { ...receiving, hazards: [...hazards, trichinae(say)] };
 }
 
-/** Its treatments are prescribed no longer (final rule of 31 May 2018); the hazard analysis decides. */
+/** Treatments are no longer prescribed (final rule of 31 May 2018); the hazard analysis decides. */
 const trichinae = (say: SayStarter): StarterStep['hazards'][number] => ({
   kind: 'biological',
   what: say('trichinae-trichinella-spiralis-in-pork'),
@@ -62,7 +62,7 @@ const drying = (say: SayStarter): StarterStep => ({
   ],
 });
 
-/** Nothing was cooked before it is packed, so hands and surfaces bring Listeria onto a product that is dry by now. */
+/** Hands and surfaces bring Listeria onto a product that is dry by now. */
 const packingDry = (say: SayStarter): StarterStep => ({
   ...packing(say),
   hazards: packing(say).hazards.map((hazard) =>

@@ -1,7 +1,7 @@
 import { degreeHoursFahrenheit } from '@larderbook/haccp';
 import type { SayStarter, StarterPoint } from './starter-plan';
 
-/** The moment from which degree-hours are counted; recorded late, it is seen to be. */
+/** Degree-hours are counted from this moment. */
 export const fermentationBegins = (say: SayStarter): StarterPoint => ({
   key: 'fermentation begins',
   at: 'fermenting',

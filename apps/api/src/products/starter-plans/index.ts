@@ -9,10 +9,7 @@ import { stirredKettle } from './stirred-kettle';
 
 const starters = [curedSmokedCooked, cookChill, stirredKettle, roast, curedDried] as const;
 
-/**
- * The plans to start from, written in the language of whoever asks, each as a copy under fresh ids, so that two plans
- * never share a control point.
- */
+/** Each copy gets fresh ids, so that two plans never share a control point. */
 export function listStarters(voice: Voice) {
   const sayStarter = say(allWords['starter-plans'][voice.language] as WordsOf<'starter-plans'>, voice);
   return {

@@ -3,7 +3,6 @@ import { withPublishedConditions, type CriticalLimit } from '@larderbook/haccp';
 import type { SayOf } from '@larderbook/messages';
 import { v7 } from 'uuid';
 
-/** Says what a plan to start from writes, in the language of whoever begins with it. */
 export type SayStarter = SayOf<'starter-plans'>;
 
 type Step = PlanContent['steps'][number];
@@ -16,14 +15,13 @@ export type StarterPoint = Omit<ControlPoint, 'controlPointId' | 'stepId' | 'fol
   limits: CriticalLimit[];
 };
 
-/** A plan to start from. It is data: steps and control points name one another by key. */
+/** Steps and control points name one another by key. */
 export type StarterPlan = Omit<PlanContent, 'steps' | 'controlPoints'> & {
   about: string;
   steps: StarterStep[];
   controlPoints: StarterPoint[];
 };
 
-/** A copy to edit, under ids of its own. */
 export function copyOf({ about: _about, steps, controlPoints, ...head }: StarterPlan): PlanContent {
   const stepIds = idsFor(steps);
   const pointIds = idsFor(controlPoints);

@@ -1,7 +1,7 @@
 import { cookChill } from './cook-chill';
 import type { SayStarter, StarterPlan, StarterPoint } from './starter-plan';
 
-/** As the dish that is cooked and chilled, but of one that flows: it has no core while it is stirred. */
+/** Stirred food flows, so it has no core. */
 export const stirredKettle = (say: SayStarter): StarterPlan => ({
   ...cookChill(say),
   title: say('soup-or-sauce-stirred-and'),

@@ -4,17 +4,17 @@ import type { SayStarter, StarterPoint } from './starter-plan';
 
 /** Control points that every starter plan has. */
 
-/** To be set to the shop's own habit: common practice, no source. No limit is judged by it. */
+/** Common practice, no source: the shop sets its own. No limit is judged by it. */
 export const blastChiller = (say: SayStarter): Surroundings => ({
   name: say('air-of-the-blast-chiller'),
   setPoint: { value: 34, unit: '°F' },
 });
 export const chiller = (say: SayStarter): Surroundings => ({ name: say('air-of-the-chiller'), setPoint: { value: 34, unit: '°F' } });
-/** Its programme climbs step by step, so it is read rather than assumed. */
+/** The air is read, because the programme climbs step by step. */
 export const smokehouse = (say: SayStarter): Surroundings => ({ name: say('air-of-the-smokehouse') });
 export const oven = (say: SayStarter): Surroundings => ({ name: say('air-of-the-oven') });
 
-/** The thinnest of each that a shop usually makes, to be set to its own: common practice, no source. */
+/** The thinnest piece that a shop usually makes: common practice, no source. The shop sets its own. */
 export const thinSausage: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
 export const thinRoast: Piece = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } };
 export const shallowPan: Piece = { shape: 'slab', smallest: { value: 2, unit: 'in' } };

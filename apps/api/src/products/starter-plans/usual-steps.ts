@@ -1,6 +1,6 @@
 import type { SayStarter, StarterStep } from './starter-plan';
 
-/** Steps that every starter plan has, with the hazards found at them (9 CFR 417.2(a)). */
+/** Steps and hazards (9 CFR 417.2(a)) that every starter plan has. */
 
 export const receivingMeat = (say: SayStarter, killedAt: string): StarterStep => ({
   key: 'receiving meat',
