@@ -2,17 +2,17 @@ export type Announcement = {
   words: string;
   /** For screen readers only. */
   unseen: boolean;
-  /** What it tells of, where only the newest is worth hearing: it takes the place of an earlier one. */
+  /** Of announcements about the same only the newest is worth hearing: it replaces an earlier one. */
   about?: string;
   number: number;
 };
 
-/** Within this time screen readers take up a change; words replaced sooner may stay unread. Our choice, no source. */
+/** Screen readers take up a change within this time; words replaced sooner may stay unread. Our choice, no source. */
 const takenUpMs = 1000;
-/** How long the last one stays. */
+/** The time the last one stays. */
 const shownMs = 6000;
 
-/** Announcements one after the other, so that each is there long enough to be taken up by a screen reader. */
+/** Each announcement is there long enough to be taken up by a screen reader. */
 export class AnnouncementQueue {
   /** The first is being said, the others wait. */
   private said: readonly Announcement[] = [];
@@ -35,7 +35,7 @@ export class AnnouncementQueue {
     else this.said = [...others, added];
   }
 
-  /** Takes the slips away and goes on reading them out. */
+  /** Hides the slips and goes on reading them out. */
   hush(): void {
     this.said = this.said.map((each) => ({ ...each, unseen: true }));
     this.changed();

@@ -5,13 +5,12 @@ import css from './announcer.module.css';
 const listeners = new Set<() => void>();
 const tell = () => listeners.forEach((listener) => listener());
 
-/** What interrupts goes past what waits for its turn. */
+/** Urgent announcements go past what waits for its turn. */
 const [turn, urgentTurn] = [new AnnouncementQueue(tell), new AnnouncementQueue(tell)];
 
 /**
- * Says something without moving the focus: "kept on this device", "sent". Shown for a while at the foot of the page and
- * read out, one after the other; `urgent` interrupts (a missed limit), `unseen` is for screen readers only, and of what
- * is `about` the same only the newest is said. Callable from anywhere.
+ * Says something without moving the focus, shown for a while and read out one after the other: `urgent` interrupts,
+ * `unseen` is for screen readers only, and of one `about` only the newest is said.
  */
 export function announce(words: string, { urgent = false, unseen = false, about }: AnnounceOptions = {}): void {
   (urgent ? urgentTurn : turn).add(words, unseen, about);
@@ -19,7 +18,7 @@ export function announce(words: string, { urgent = false, unseen = false, about 
 
 type AnnounceOptions = { urgent?: boolean; unseen?: boolean; about?: string };
 
-/** Takes the slip away and goes on reading it out: where what it says stands on the page as well. */
+/** Hides the slip and goes on reading it out: the page says the same. */
 export function hush(): void {
   turn.hush();
 }
@@ -29,7 +28,7 @@ const listen = (listener: () => void) => {
   return () => void listeners.delete(listener);
 };
 
-/** What a queue says now; the same where nothing listens, as on a page that is drawn once. */
+/** The same on a server or a page drawn once, where nothing listens. */
 const useSaidNow = (queue: AnnouncementQueue) =>
   useSyncExternalStore(
     listen,
@@ -37,7 +36,7 @@ const useSaidNow = (queue: AnnouncementQueue) =>
     () => queue.now,
   );
 
-/** Where announcements appear: around all pages once, and once more inside a modal dialog. */
+/** Once around all pages, and once inside each modal dialog. */
 export function Announcer() {
   const said = useSaidNow(turn);
   const urgent = useSaidNow(urgentTurn);

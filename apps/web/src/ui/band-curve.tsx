@@ -4,13 +4,12 @@ import type { CurvePoint } from './thin-curve';
 import { thinCurve } from './thin-curve';
 
 export type BandCurveProps = {
-  /** One list of readings per probe, and the figure that must be reached before the foot of the band. */
+  /** One list of readings per probe; `bound` must be reached before the foot of the band. */
   curve: { probes: CurvePoint[][]; bound: number; unit: string };
   from: number;
   to: number | undefined;
 };
 
-/** The readings of a stage drawn down its band: time runs down as on the sheet, the bound is a ruled line to be reached. */
 export function BandCurve({ curve: { probes, bound, unit }, from, to }: BandCurveProps) {
   const all = probes.flat();
   if (all.length === 0) return null;

@@ -8,12 +8,12 @@ export type ButtonLook = 'primary' | 'plain' | 'quiet';
 
 type ButtonProps = ButtonHTMLAttributes<HTMLButtonElement> & {
   look?: ButtonLook;
-  /** While set the button says "Saving…", or this instead, announces it, and takes no tap. */
+  /** While set, the button says "Saving…" or this, announces it, and takes no tap. */
   busy?: string | boolean;
   wide?: boolean;
 };
 
-/** A button of at least 48 px (56 when primary) that ignores ghost taps; `busy` says what is going on. */
+/** At least 48 px (56 when primary); ignores ghost taps. */
 export function Button({ look = 'plain', busy: going = false, wide = false, children, onClick, ...rest }: ButtonProps) {
   const say = useSay('shared');
   const busy = going === true ? say('saving') : going;
@@ -43,7 +43,7 @@ export function Button({ look = 'plain', busy: going = false, wide = false, chil
   );
 }
 
-/** The class of a button, for links that must look like one. */
+/** For links that must look like a button. */
 export function buttonClass(look: ButtonLook, wide = false): string {
   return [css.button, css[look], wide ? css.wide : ''].join(' ');
 }

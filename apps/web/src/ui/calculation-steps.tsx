@@ -2,11 +2,9 @@ import type { LinePart } from '@larderbook/haccp';
 import { Table } from './table';
 import { useSay } from './voice';
 
-/** One step of a calculation: the rule, the same with the figures put in, and what comes of it. */
 type Step = Record<'what' | 'rule' | 'putIn' | 'gives', LinePart>;
 type CalculationStepsProps<S extends Step> = { steps: readonly S[]; says: (part: LinePart, step: S) => string; of?: string };
 
-/** A calculation step by step. */
 export function CalculationSteps<S extends Step>({ steps, says, of }: CalculationStepsProps<S>) {
   const say = useSay('explaining');
   return (

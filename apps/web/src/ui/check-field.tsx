@@ -12,7 +12,7 @@ type CheckFieldProps = {
   onChange: (checked: boolean) => void;
 };
 
-/** One statement a person ticks, as a tile of at least 56 px. */
+/** A tile of at least 56 px. */
 export function CheckField({ label, detail, error, checked, onChange }: CheckFieldProps) {
   const errorId = useId();
   return (

@@ -13,7 +13,7 @@ type ChoiceFieldProps<V extends string> = FieldFrame & {
   onChange: (value: V) => void;
 };
 
-/** One of a few, as tiles of at least 56 px: probes, instruments, dispositions, yes and no. */
+/** For a few choices, as tiles of at least 56 px. */
 export function ChoiceField<V extends string>(props: ChoiceFieldProps<V>) {
   const { label, hint, error, optional, choices, value, onChange } = props;
   const say = useSay('shared');

@@ -3,7 +3,6 @@ import { Moment } from './moment';
 import css from './notes.module.css';
 import { useSay } from './voice';
 
-/** What was corrected or voided: the old value struck through, what it is now, who, when and why. Oldest first. */
 export function CorrectedList({ corrections, zone }: { corrections: readonly Correction[]; zone: string }) {
   const say = useSay('recording');
   return (

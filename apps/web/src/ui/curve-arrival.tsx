@@ -2,7 +2,7 @@ import type { CurveArrival } from './curve-props';
 import { within, type Plot } from './curve-plot';
 import css from './curve.module.css';
 
-/** The warning band: from the earliest to the latest expected arrival, hatched, and when it is due. */
+/** Hatched from the earliest to the latest expected arrival. */
 export function Arrival({ plot, arrival }: { plot: Plot; arrival: CurveArrival }) {
   const { x, y, top, bottom, right } = plot;
   const { value, earliest, best, latest, deadline } = arrival;

@@ -4,7 +4,7 @@ import css from './curve.module.css';
 import { useClock } from './voice';
 import { wallTime } from './wall-time';
 
-/** Round values ruled across, round times of the wall clock along the foot. */
+/** Round values across, round times of the wall clock along the foot. */
 export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: string }) {
   const clock = useClock(zone);
   const { left, right, bottom, ticks, times, x, y } = plot;
@@ -34,5 +34,5 @@ export function Axes({ plot, unit, zone }: { plot: Plot; unit: string; zone: str
   );
 }
 
-/** Where a new day begins its date stands instead of midnight. */
+/** Where a new day begins, its date stands instead of midnight. */
 const isNewDay = (at: number, zone: string): boolean => wallTime(at, zone).endsWith('T00:00');

@@ -2,7 +2,7 @@ import type { CurveCrossing } from './curve-props';
 import type { Plot } from './curve-plot';
 import css from './curve.module.css';
 
-/** Between the two readings either side a figure was passed; a diamond where straight lines pass it. */
+/** A bracket spans the readings on either side; a diamond marks where straight lines pass the figure. */
 export function Crossings({ plot, crossings }: { plot: Plot; crossings: CurveCrossing[] }) {
   return (
     <g>

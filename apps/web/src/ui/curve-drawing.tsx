@@ -10,7 +10,6 @@ import { Stages } from './curve-stages';
 import css from './curve.module.css';
 import { useSay } from './voice';
 
-/** The drawing itself; what it says is in the figure's caption, its legend and its tables. */
 export function CurveDrawing(props: CurveProps & { width: number }) {
   const say = useSay('explaining');
   const { probes, limits = [], stages = [], crossings = [], surroundings = [] } = props;

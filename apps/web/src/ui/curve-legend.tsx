@@ -6,7 +6,6 @@ import { useSay } from './voice';
 
 type Meaning = { says: string; shape: ReactNode; isIn: boolean };
 
-/** What the shapes of a drawing mean: only those that are in it. */
 export function CurveLegend(props: CurveProps) {
   const say = useSay('explaining');
   if (props.probes.every(({ points }) => points.length === 0)) return null;

@@ -3,7 +3,7 @@ import type { Plot } from './curve-plot';
 import css from './curve.module.css';
 import { thinCurve } from './thin-curve';
 
-/** Limits ruled across; about each what the instrument may be wrong by. */
+/** The band about a limit is what the instrument may be wrong by. */
 export function LimitLines({ plot: { left, right, y }, limits }: { plot: Plot; limits: CurveLimit[] }) {
   return (
     <g>
@@ -30,7 +30,7 @@ export function LimitLabels({ plot, limits, probes }: { plot: Plot; limits: Curv
   );
 }
 
-/** Where along its line a label is farthest from the curves: at the left, in the middle or at the right. */
+/** Of left, middle and right the place farthest from the curves. */
 function clearest({ left, right, x, y }: Plot, probes: Probe[], value: number, label: string) {
   const [room, half] = [8, label.length * 4];
   const places = [

@@ -6,7 +6,7 @@ import css from './curve.module.css';
 
 const dashes = ['', '9 5', '2 4'];
 
-/** What adds up, on the same time axis as the curve above it and on a scale of its own. */
+/** On the same time axis as the curve above it, with a scale of its own. */
 export function Panel({ plot, panel }: { plot: Plot; panel: CurvePanel }) {
   if (!plot.panel) return null;
   const { left, right, x } = plot;

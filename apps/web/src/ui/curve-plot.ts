@@ -1,7 +1,7 @@
 import type { CurveProps } from './curve-props';
 import { scale, valueTicks, type Span } from './curve-scale';
 
-/** Where everything of a drawing stands, in pixels. */
+/** Pixels. */
 export type Plot = {
   width: number;
   height: number;
@@ -10,11 +10,11 @@ export type Plot = {
   top: number;
   /** The foot of the curve: its time axis. */
   bottom: number;
-  /** Each stage has a row under the time axis, and the panel its place under them. */
+  /** Each stage has a row under the time axis, and the panel stands under them. */
   stagesTop: number;
   panel?: { top: number; bottom: number };
   times: Span;
-  /** The newest reading: a stage that runs is drawn up to it. */
+  /** The newest reading: a running stage is drawn up to it. */
   newest: number;
   ticks: number[];
   x: (at: number) => number;
@@ -28,7 +28,7 @@ const curveHeight = 300;
 const axisHeight = 34;
 export const stageHeight = 40;
 const panelHeight = 150;
-/** Of what lies ahead so much is shown beyond what was read, as a share of it. */
+/** So much of what lies ahead is shown, as a share of what was read. */
 const ahead = 0.6;
 
 export function plotOf(props: CurveProps, width: number): Plot {
@@ -63,7 +63,7 @@ export function plotOf(props: CurveProps, width: number): Plot {
   };
 }
 
-/** From the first reading or the start of a stage to the last, and on to what is expected and due when that is near. */
+/** From the first reading or start of a stage to the last, and on to what is expected or due when that is near. */
 function timesShown({ probes, stages = [], surroundings = [], arrival }: CurveProps): [times: Span, newest: number] {
   const read = [...probes.flatMap(({ points }) => points), ...surroundings].map(({ at }) => at);
   const newest = extent(read)[1];
@@ -84,5 +84,4 @@ export function extent(figures: number[]): Span {
 
 const longest = (labels: string[]): number => Math.max(0, ...labels.map(({ length }) => length));
 
-/** Within the plot, left to right. */
 export const within = ({ left, right }: Plot, x: number): number => Math.min(Math.max(x, left), right);

@@ -1,12 +1,11 @@
 import type { CurvePoint } from './thin-curve';
 
-/** A series of readings from one probe, in order of time. */
 export type Probe = { label: string; points: CurvePoint[] };
 
-/** A figure of a limit, ruled across the drawing; `band` is what the instrument may be wrong by about it. */
+/** `band` is what the instrument may be wrong by about the figure. */
 export type CurveLimit = { value: number; label: string; band?: [low: number, high: number] };
 
-/** A stage as a bracket along the time axis, on to the newest reading while it has no end; epoch ms. */
+/** Epoch ms; drawn on to the newest reading while it has no end. */
 export type CurveStage = {
   label: string;
   from: number;
@@ -15,7 +14,7 @@ export type CurveStage = {
   state: 'met' | 'missed' | 'undetermined' | 'running';
 };
 
-/** Where the curve passes a figure: the readings either side (epoch ms) and the estimates between them. */
+/** `after` and `by` are the readings on either side (epoch ms), the others estimates between them. */
 export type CurveCrossing = {
   label: string;
   value: number;
@@ -25,7 +24,7 @@ export type CurveCrossing = {
   chilled?: number;
 };
 
-/** The expected arrival of a running stage at its bound, from the earliest to the latest; epoch ms. */
+/** Epoch ms. */
 export type CurveArrival = {
   label: string;
   value: number;
@@ -35,12 +34,12 @@ export type CurveArrival = {
   deadline?: number;
 };
 
-/** A figure that adds up along the same time axis, in a panel of its own under the curve. */
+/** A figure that adds up along the same time axis, under the curve. */
 export type CurvePanel = { title: string; unit: string; lines: { label: string; points: CurvePoint[] }[] };
 
 export type CurveProps = {
   title: string;
-  /** What the curve shows, in a sentence: read out instead of the drawing. */
+  /** One sentence, read out instead of the drawing. */
   summary: string;
   unit: string;
   zone: string;

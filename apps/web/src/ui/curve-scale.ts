@@ -1,13 +1,13 @@
 import { wallTime } from './wall-time';
 
-/** Maps a figure onto the drawing: `from..to` of the data onto `start..end` of the paper. */
+/** Maps `from..to` of the data onto `start..end` of the paper. */
 export function scale([from, to]: Span, [start, end]: Span): (figure: number) => number {
   const factor = to === from ? 0 : (end - start) / (to - from);
   return (figure) => start + (figure - from) * factor;
 }
 export type Span = [number, number];
 
-/** Round values for the ruled lines of a temperature axis, about `count` of them, covering `span`. */
+/** Round values, about `count` of them, covering `span`. */
 export function valueTicks([low, high]: Span, count: number): number[] {
   const step = niceStep((high - low || 1) / count);
   const first = Math.floor(low / step) * step;
@@ -25,7 +25,7 @@ function niceStep(rough: number): number {
 const minute = 60_000;
 const steps = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440].map((minutes) => minutes * minute);
 
-/** Instants (epoch ms) inside `span` at which the wall clock in `zone` shows a round time, at most `count`. */
+/** Instants (epoch ms) at which the wall clock in `zone` shows a round time, at most `count`. */
 export function timeTicks([from, to]: Span, count: number, zone: string): number[] {
   const step = steps.find((each) => (to - from) / each <= count) ?? (to - from) / count;
   const wall = Date.parse(`${wallTime(from, zone)}Z`);

@@ -3,7 +3,6 @@ import { stageHeight, within, type Plot } from './curve-plot';
 import css from './curve.module.css';
 import { useClock, useSay } from './voice';
 
-/** Each stage as a bracket under the time axis, from its start to its end, with the bar of when it is due. */
 export function Stages({ plot, stages, zone }: { plot: Plot; stages: CurveStage[]; zone: string }) {
   return (
     <g>
@@ -16,7 +15,7 @@ export function Stages({ plot, stages, zone }: { plot: Plot; stages: CurveStage[
   );
 }
 
-/** The width of a letter of such a label, on average, in pixels. */
+/** Mean width of a letter of such a label, in pixels. */
 const LETTER = 7.5;
 
 function Stage({ plot, stage, zone }: { plot: Plot; stage: CurveStage; zone: string }) {

@@ -5,9 +5,9 @@ import { Table } from './table';
 import { thinCurve } from './thin-curve';
 import { useFigures, useSay } from './voice';
 
-const mostColumns = 100; // of which each keeps at most four readings
+const mostColumns = 100; // each keeps at most four readings
 
-/** The same as tables, for those who cannot see the drawing or want its figures. */
+/** For those who cannot see the drawing or want its figures. */
 export function CurveTable(props: CurveProps) {
   const total = props.probes.reduce((sum, probe) => sum + probe.points.length, 0);
   if (total === 0) return null;

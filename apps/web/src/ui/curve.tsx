@@ -6,10 +6,7 @@ import type { CurveProps } from './curve-props';
 import { CurveTable } from './curve-table';
 import { useWidth } from './use-width';
 
-/**
- * A temperature curve along its time axis with everything it was judged by: limits as ruled lines, stages as brackets,
- * crossings between their readings. Probes are told apart by line and mark, not colour.
- */
+/** Probes are told apart by line and mark, not colour. */
 export function Curve(props: CurveProps) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 720);

@@ -8,7 +8,7 @@ type DateFieldProps = FieldFrame &
     onChange: (date: string) => void;
   };
 
-/** A calendar day (kill date, use-by): no time and no zone. */
+/** No time and no zone. */
 export function DateField({ label, hint, error, optional, onChange, ...rest }: DateFieldProps) {
   return (
     <Field label={label} hint={hint} error={error} optional={optional}>

@@ -10,13 +10,13 @@ import { instantsAt, wallTime } from './wall-time';
 type DateTimeFieldProps = FieldFrame & {
   /** ISO 8601 with offset, or empty. */
   value: string;
-  /** The establishment's time zone: "America/Chicago". */
+  /** "America/Chicago". */
   zone: string;
   /** ISO 8601 with offset, or empty while what is typed is no moment. */
   onChange: (instant: string) => void;
 };
 
-/** A moment by the clock on the shop's wall. Asks which one where clocks change, and has a "Now". */
+/** By the clock on the shop's wall; asks which moment is meant where clocks change. */
 export function DateTimeField({ label, hint, error, optional, value, zone, onChange }: DateTimeFieldProps) {
   const say = useSay('recording');
   const [noMoment, setNoMoment] = useState(''); // what is typed while the clock never showed it

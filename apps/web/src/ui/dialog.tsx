@@ -8,15 +8,14 @@ type DialogProps = {
   title: string;
   onClose: () => void;
   children: ReactNode;
-  /** Buttons at the foot; the way out is always there before them. */
+  /** The way out stands before them. */
   actions?: ReactNode;
   /** "Cancel" unless there is nothing to save. */
   closeLabel?: string;
-  /** `primary` where closing is all that is left to do. */
   closeLook?: ButtonLook;
 };
 
-/** A native modal dialog: shown while it is mounted, closed by Escape or its button, focus goes back where it was. */
+/** Shown while it is mounted; Escape closes it, and the focus goes back where it was. */
 export function Dialog({ title, onClose, children, actions, closeLabel, closeLook = 'quiet' }: DialogProps) {
   const say = useSay('shared');
   const dialog = useRef<HTMLDialogElement>(null);
@@ -33,7 +32,7 @@ export function Dialog({ title, onClose, children, actions, closeLabel, closeLoo
       className={css.dialog}
       aria-labelledby={titleId}
       onCancel={(event) => {
-        event.preventDefault(); // the owner unmounts it; until then it stays
+        event.preventDefault(); // it stays until the owner unmounts it
         onClose();
       }}
     >

@@ -3,7 +3,6 @@ import css from './empty-state.module.css';
 
 type EmptyStateProps = { title: string; children?: ReactNode; action?: ReactNode };
 
-/** Nothing here yet: says what would stand here, and how to begin. */
 export function EmptyState({ title, children, action }: EmptyStateProps) {
   return (
     <div className={css.empty}>

@@ -3,7 +3,7 @@ import css from './facts.module.css';
 
 export type Fact = { name: string; value: ReactNode };
 
-/** Names and values of one record, each on its ruled line, in as many columns as fit. */
+/** As many columns as fit. */
 export function Facts({ facts }: { facts: Fact[] }) {
   return (
     <dl className={css.facts}>

@@ -3,10 +3,8 @@ import css from './field.module.css';
 import { FaultWords } from './fault-words';
 import { useSay } from './voice';
 
-/** What every field has: a label, perhaps a hint, perhaps what is wrong and how to put it right. */
 export type FieldFrame = { label: string; hint?: ReactNode; error?: string; optional?: boolean };
 
-/** What a field hands to its control so that label, hint and error belong to it. */
 export type ControlProps = {
   id: string;
   'aria-invalid'?: true;
@@ -16,7 +14,7 @@ export type ControlProps = {
 
 type FieldProps = FieldFrame & { children: (control: ControlProps) => ReactNode };
 
-/** Label, hint and error around one control; the control is given as a function of its wiring. */
+/** Ties label, hint and error to the control by ids. */
 export function Field({ label, hint, error, optional = false, children }: FieldProps) {
   const say = useSay('shared');
   const id = useId();

@@ -6,7 +6,7 @@ import { useClock, useSay, useSpoken } from './voice';
 
 type ForecastWordsProps = { forecast: ToldForecast; zone: string; degrees: '°F' | '°C' };
 
-/** A forecast in words: its shape and its word, when, what to do, and that it is an estimate. */
+/** Says also that it is an estimate. */
 export function ForecastWords({ forecast, zone, degrees }: ForecastWordsProps) {
   const say = useSay('explaining');
   const clock = useClock(zone);
@@ -26,7 +26,7 @@ export function ForecastWords({ forecast, zone, degrees }: ForecastWordsProps) {
   );
 }
 
-/** The shape alone, where the word stands beside it. None of them is the shape of a verdict. */
+/** The shape alone, where the word stands beside it; none is the shape of a verdict. */
 export function ForecastMark({ state }: { state: ToldForecast['state'] }) {
   return (
     <svg className={css.mark} viewBox="0 0 24 24" aria-hidden="true">
@@ -39,7 +39,10 @@ const strokes = { fill: 'none', stroke: 'currentColor', strokeWidth: 2.2 } as co
 const toTheLine = <path d="M2 12h13M10 6l6 6-6 6M21 2v20" {...strokes} />;
 const notYet = <path d="M4 3h16M4 21h16M6 3c0 6 12 12 12 18M18 3c0 6-12 12-12 18" {...strokes} />;
 
-/** On course: an arrow that reaches the line. At risk: an open warning. Will miss: a filled one. Too early: a glass. */
+/**
+ * On course: an arrow that reaches the line. At risk: an open warning. Will miss: a filled one. Too early: an
+ * hourglass.
+ */
 const shape: Record<ToldForecast['state'], ReactNode> = {
   'on course': toTheLine,
   expected: toTheLine,

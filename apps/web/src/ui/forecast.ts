@@ -1,7 +1,7 @@
 import type { Coded, Quantity } from '@larderbook/haccp';
 import { spokenAll, type Clock, type SayOf, type Spoken } from '@larderbook/messages';
 
-/** What is said of a forecast, whoever worked it out. Instants are epoch ms; left out where it may never be. */
+/** Instants are epoch ms, left out where it may never be. */
 export type ToldForecast = {
   state: 'on course' | 'at risk' | 'will miss' | 'expected' | 'too early to tell' | 'undetermined' | 'reached';
   /** The bound still to be reached. */
@@ -16,13 +16,9 @@ export type ToldForecast = {
 
 export type WrittenForecast = { word: string; when: string; next?: string; basis?: string };
 
-/** By which clock, at what moment and in which unit a forecast is read, and in whose words. */
 export type Reader = { clock: Clock; now: number; degrees: '°F' | '°C'; say: SayOf<'explaining'>; told: Spoken };
 
-/**
- * "Expected at 40 °F about 2:20 pm, between 1:50 pm and 3:10 pm. It must be there by 2:55 pm." With its state as a
- * word, and what the estimate rests on.
- */
+/** "Expected at 40 °F about 2:20 pm, between 1:50 pm and 3:10 pm. It must be there by 2:55 pm." */
 export function writeForecast(told: ToldForecast, reader: Reader): WrittenForecast {
   const { say, clock, now } = reader;
   const { arrival, medium, target, by } = told;
@@ -34,7 +30,6 @@ export function writeForecast(told: ToldForecast, reader: Reader): WrittenForeca
   return { word, when: [expectation(arrival, target, reader), ...must].join(' '), next, basis: basisOf(told.probe, medium, reader) };
 }
 
-/** The code of how it stands. */
 export const forecastWord = {
   'on course': 'on-course',
   'at risk': 'at-risk',

@@ -8,21 +8,18 @@ import { useSay } from './voice';
 
 type FormDialogProps = {
   title: string;
-  /** What is wrong with which field. */
   errors: Record<string, string>;
-  /** What stood in the way when it was no field: said under the fields. */
   problem: unknown;
   busy: boolean;
-  /** "Save" unless it is saved all the same. */
+  /** "Save" when left out. */
   saveLabel?: string;
-  /** Beside Save, another way to go on. */
+  /** Another way to go on, beside Save. */
   instead?: ReactNode;
   onSave: () => void;
   onClose: () => void;
   children: ReactNode;
 };
 
-/** A form in a dialog, saved by the button at its foot. */
 export function FormDialog({ title, errors, problem, busy, saveLabel, instead, onSave, onClose, children }: FormDialogProps) {
   const say = useSay('shared');
   const form = useId();

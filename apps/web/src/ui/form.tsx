@@ -1,16 +1,16 @@
 import { useEffect, useRef, type FormEvent, type ReactNode } from 'react';
 
 type FormProps = {
-  /** Names the form, for a submit button that stands outside it: at the foot of a dialog. */
+  /** For a submit button outside the form, at the foot of a dialog. */
   id?: string;
-  /** What is wrong with which field; when something is, the focus goes to the first. */
+  /** The focus goes to the first wrong field. */
   errors: Record<string, string>;
   busy?: boolean;
   onSubmit: () => void;
   children: ReactNode;
 };
 
-/** A form that is checked by us, in our own words, and takes nothing while it is busy. */
+/** Checked in our own words; takes nothing while it is busy. */
 export function Form({ id, errors, busy = false, onSubmit, children }: FormProps) {
   const form = useRef<HTMLFormElement>(null);
   const said = Object.values(errors).join('\n');

@@ -3,7 +3,7 @@ import { useSay } from './voice';
 
 type KeptDialogProps = { title: string; state: 'sent' | 'kept'; recorded?: string; onClose: () => void };
 
-/** Says what became of a save: in the book, or on this device until there is a connection. */
+/** Saved, or kept on this device until there is a connection. */
 export function KeptDialog({ title, state, recorded, onClose }: KeptDialogProps) {
   const say = useSay('shared');
   return (

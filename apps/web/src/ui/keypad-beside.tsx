@@ -5,7 +5,6 @@ import { useFigures, useSay } from './voice';
 
 type KeypadBesideProps = { id: string; limit?: ReactNode; previous?: ReactNode; usual?: UnitChoice };
 
-/** What a number is compared with while it is entered: the limit, the one before, and what is usual. */
 export function KeypadBeside({ id, limit, previous, usual }: KeypadBesideProps) {
   const say = useSay('recording');
   const sayShared = useSay('shared');

@@ -14,7 +14,6 @@ type KeypadDisplayProps = {
   onMinus: () => void;
 };
 
-/** The number, large, with its unit, and what is wrong with it. */
 export function KeypadDisplay({ label, entered, error, describedBy, ref, onType, onMinus }: KeypadDisplayProps) {
   const id = useId();
   return (
@@ -54,14 +53,14 @@ export function KeypadDisplay({ label, entered, error, describedBy, ref, onType,
   );
 }
 
-/** How many figures and letters have to find room on the display. */
+/** Figures and letters that have to find room on the display. */
 const lengthsOf = ({ text, unit }: Entered) =>
   ({
     '--figures': Math.max(text.length, 3),
     '--letters': isWord(unit) ? unit.length * SMALLER : Math.max(unit.length, 2),
   }) as CSSProperties;
 
-/** A unit that is a word ("packages") stands in the size of the text and leaves the display to the number. */
+/** A unit that is a word ("packages") is set smaller and leaves the display to the number. */
 const isWord = (unit: string) => unit.length > 3;
-/** The text's size against that of a unit: `--size-text` over `--size-title-2`. */
+/** `--size-text` over `--size-title-2`. */
 const SMALLER = 0.6;

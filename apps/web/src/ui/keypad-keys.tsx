@@ -15,7 +15,7 @@ type KeypadKeysProps = {
 
 const figures: Key[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
 
-/** The keys, each at least 56 px, and the switch between units where there is more than one. */
+/** Each key is at least 56 px. */
 export function KeypadKeys({ units, unit, writing, onKey, onUnit }: KeypadKeysProps) {
   const say = useSay('recording');
   const name = useId();

@@ -13,13 +13,10 @@ type KeypadQuestionProps = {
   onNeither: () => void;
 };
 
-/**
- * Asks about a value that is odd here, in the place of the keys so that every answer is in sight: never refuses it,
- * never swallows it.
- */
+/** Asks in the place of the keys, so that every answer is in sight; never refuses the value, never swallows it. */
 export function KeypadQuestion({ entered, question: { because, meant }, onMeant, onSure, onNeither }: KeypadQuestionProps) {
   const asked = useRef<HTMLDivElement>(null);
-  useEffect(() => asked.current?.focus(), []); // it stands where the button was that had the focus
+  useEffect(() => asked.current?.focus(), []); // it replaces the button that had the focus
   const say = useSay('recording');
   const own = `${entered.text} ${entered.unit}`;
   return (

@@ -1,12 +1,12 @@
 /** What a key of the keypad does to the text on its display. */
 export type Key = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9' | '.' | '-' | 'back' | 'clear';
 
-/** How a number may be written: decimals after the point, and whether it may be below zero. */
+/** `decimals` after the point. */
 export type Writing = { decimals: number; belowZero: boolean };
 
 const mostDigits = 7;
 
-/** The display after one key. A key that would make something unwritable changes nothing. */
+/** A key that would make something unwritable changes nothing. */
 export function press(text: string, key: Key, writing: Writing): string {
   if (key === 'clear') return '';
   if (key === 'back') return text.slice(0, -1);
@@ -14,7 +14,7 @@ export function press(text: string, key: Key, writing: Writing): string {
   return tidy(text + key, text, writing);
 }
 
-/** `next` if it can be the beginning of a number as `writing` allows, else `before`. Takes a decimal comma as a point. */
+/** `next` if it can begin a number as `writing` allows, else `before`. Takes a decimal comma as a point. */
 export function tidy(next: string, before: string, { decimals, belowZero }: Writing): string {
   const plain = next.replace(',', '.').replace('−', '-').trim();
   const allowed = /^(-?)(\d*)(\.?)(\d*)$/.exec(plain);
@@ -25,7 +25,7 @@ export function tidy(next: string, before: string, { decimals, belowZero }: Writ
   return `${minus}${whole === '' && point ? '0' : whole.replace(/^0+(?=\d)/, '')}${point}${part}`;
 }
 
-/** The number on the display, or nothing while it is not one yet ("", "-", "."). */
+/** Undefined while it is no number yet ("", "-", "."). */
 export function numberOf(text: string): number | undefined {
   return /\d/.test(text) ? Number(text) : undefined;
 }

@@ -8,10 +8,10 @@ import { KeypadQuestion } from './keypad-question';
 import { useKeypad, type Entering } from './use-keypad';
 import { useSay } from './voice';
 
-/** What stands on the display: the text as typed, so that "71.80" stays "71.80", and its unit. */
+/** The text as typed, so that "71.80" stays "71.80". */
 export type Entered = { text: string; unit: string };
 
-/** What the person wants kept. `sure`: the value is unusual here, and the person said it is right all the same. */
+/** `sure`: the value is unusual here, and the person said it is right. */
 export type KeptNumber = Entered & { value: number; sure: boolean };
 
 type KeypadProps = Entering & {
@@ -20,12 +20,12 @@ type KeypadProps = Entering & {
   busy?: boolean;
   previous?: ReactNode;
   limit?: ReactNode;
-  /** How the value on the display would be judged: a Status and a sentence. */
+  /** A Status and a sentence: how the value on the display would be judged. */
   preview?: ReactNode;
   error?: string;
 };
 
-/** The on-screen keypad: one number, large, with the previous value, the limit and the usual range beside it. */
+/** The previous value, the limit and the usual range stand beside the number. */
 export function Keypad(props: KeypadProps) {
   const { label, units, entered, saveLabel, busy = false } = props;
   const say = useSay('recording');

@@ -12,10 +12,9 @@ function Anchor({ look = 'plain', wide = false, ...rest }: AnchorProps) {
   return <a {...rest} className={buttonClass(look, wide)} />;
 }
 
-/** A link to another page that looks like a button; takes the router's `to`, `params`, `search`. */
 export const LinkButton = createLink(Anchor);
 
-/** A button-like link out of the application's pages: a PDF, a JSON export. Opens where the browser shows files. */
+/** Out of the application's pages: a PDF, a JSON export. */
 export function FileButton({ children, ...rest }: AnchorProps & { href: string }) {
   return (
     <Anchor target="_blank" rel="noopener" {...rest}>

@@ -4,7 +4,7 @@ import { useSay } from './voice';
 
 const delayMs = 300;
 
-/** Says that something is being fetched, but only once it takes longer than 300 ms. */
+/** Says so only after 300 ms. */
 export function Loading() {
   const say = useSay('shared');
   const [late, setLate] = useState(false);

@@ -5,20 +5,17 @@ import { useSay } from './voice';
 
 type MissedFrameProps = {
   isCritical?: boolean;
-  /** What was missed: "Core temperature at the end of cooking". */
+  /** "Core temperature at the end of cooking". */
   what: string;
   measured: string;
   limit: string;
-  /** By how much: "8.5 °F short". */
   by?: string;
   because?: string;
-  /** Citation of the limit. */
   source?: ReactNode;
-  /** The corrective action: recorded, or the form to record it. */
   children?: ReactNode;
 };
 
-/** A missed limit breaks the rule of the sheet: what was missed, by how much, and the corrective action under it. */
+/** What was missed, with the corrective action under it. */
 export function MissedFrame({ isCritical = false, what, measured, limit, by, because, source, children }: MissedFrameProps) {
   const say = useSay('shared');
   const id = useId();

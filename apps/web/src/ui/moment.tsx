@@ -9,7 +9,7 @@ type MomentProps = {
   show?: 'time' | 'day' | 'both';
 };
 
-/** A moment by the clock on the shop's wall, written as the reader's language and the shop write it. */
+/** By the clock on the shop's wall. */
 export function Moment({ at, zone, show = 'both' }: MomentProps) {
   const clock = useClock(zone);
   const instant = new Date(at);
@@ -17,7 +17,7 @@ export function Moment({ at, zone, show = 'both' }: MomentProps) {
   return <time dateTime={instant.toISOString()}>{written}</time>;
 }
 
-/** A moment as it was stated, and beside it when it was entered where that is another. */
+/** With the moment of entry where that is another. */
 export function BothMoments({ at, recordedAt, zone, show }: MomentProps & { recordedAt: string | number }) {
   const entered = useEntered({ at, recordedAt });
   return (
@@ -28,7 +28,7 @@ export function BothMoments({ at, recordedAt, zone, show }: MomentProps & { reco
   );
 }
 
-/** "entered 2:05 pm", where a record states another moment than the one it was entered at. */
+/** "entered 2:05 pm", where the record states another moment. */
 export function useEntered({ at, recordedAt }: { at: string | number; recordedAt: string | number }): string | undefined {
   const say = useSay('shared');
   const clock = useClock();

@@ -4,7 +4,7 @@ import { PageHeader } from './page-header';
 import { Stack } from './stack';
 import { useSay } from './voice';
 
-/** There is nothing under this address, or nothing any more: says so, and leads back to Today. */
+/** For an address with nothing under it, or nothing any more. */
 export function NoSuchPage({ because }: { because?: string }) {
   const say = useSay('shared');
   return (

@@ -3,7 +3,6 @@ import css from './notes.module.css';
 import { useLimits } from './use-tell';
 import { useSay } from './voice';
 
-/** Sentences to bear in mind, each by itself. */
 export function Notes({ notes }: { notes: readonly string[] }) {
   return (
     <ul className={css.notes}>
@@ -14,7 +13,7 @@ export function Notes({ notes }: { notes: readonly string[] }) {
   );
 }
 
-/** Where the figures come from and what the plan says of them; one that nobody has read in its source says so. */
+/** Says so where nobody has read a figure in its source. */
 export function SourceList({ sources }: { sources: readonly Source[] }) {
   const say = useSay('explaining');
   const { saySupport } = useLimits();

@@ -5,17 +5,17 @@ import { tidy } from './keypad-text';
 
 type NumberFieldProps = FieldFrame &
   Omit<InputHTMLAttributes<HTMLInputElement>, 'onChange' | 'value' | 'type'> & {
-    /** As typed: keep the text, and read it with `numberOf` when it is needed. */
+    /** As typed: read it with `numberOf`. */
     value: string;
     onChange: (value: string) => void;
     unit?: ReactNode;
-    /** The usual range in words, in sight while typing: "usually 32–45 °F". */
+    /** In sight while typing: "usually 32–45 °F". */
     usual?: string;
     decimals?: number;
     belowZero?: boolean;
   };
 
-/** A number on a form, its unit beside it and what is usual in sight. On the floor use Keypad. */
+/** For forms; on the floor use Keypad. */
 export function NumberField(props: NumberFieldProps) {
   const { label, hint, error, optional, value, onChange, unit, usual, decimals = 2, belowZero = false, ...rest } = props;
   const unitId = useId();

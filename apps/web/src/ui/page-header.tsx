@@ -3,14 +3,14 @@ import css from './page-header.module.css';
 
 type PageHeaderProps = {
   title: string;
-  /** Small line above: where we are ("Lot", "Plan 3, adopted"). */
+  /** A small line above: "Lot", "Plan 3, adopted". */
   over?: ReactNode;
-  /** One sentence or a Status under the title. */
+  /** One sentence, or a Status. */
   under?: ReactNode;
   actions?: ReactNode;
 };
 
-/** The head of a page: its one h1, also set as the window's title. */
+/** Holds the page's one h1 and sets the window's title. */
 export function PageHeader({ title, over, under, actions }: PageHeaderProps) {
   useEffect(() => {
     document.title = `${title} · Larderbook`;

@@ -7,7 +7,7 @@ import { useSay } from './voice';
 
 type PageProblemProps = { error: unknown; onRetry: () => void };
 
-/** Instead of a page: what it is about does not exist, or it could not be fetched. */
+/** For a page whose subject does not exist or could not be fetched. */
 export function PageProblem({ error, onRetry }: PageProblemProps) {
   const say = useSay('shared');
   if (isMissing(error)) {

@@ -6,7 +6,7 @@ import { useVoice } from './voice';
 
 type PaperButtonProps = Omit<ComponentProps<typeof FileButton>, 'href'> & { href: (language: Language) => string };
 
-/** Prints a paper in the language of whoever reads this page; beside it, in each other one. */
+/** Prints in the reader's language; beside it, in each other one. */
 export function PaperButton({ href, 'aria-label': label, ...rest }: PaperButtonProps) {
   const { language: own } = useVoice();
   const others = (Object.keys(languages) as Language[]).filter((language) => language !== own);

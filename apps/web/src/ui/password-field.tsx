@@ -10,7 +10,7 @@ type PasswordFieldProps = FieldFrame &
     onChange: (value: string) => void;
   };
 
-/** A password, hidden until its button is pressed: wet fingers miss keys. */
+/** Hidden until its button is pressed: wet fingers miss keys. */
 export function PasswordField({ label, hint, error, optional, onChange, ...rest }: PasswordFieldProps) {
   const say = useSay('shared');
   const [shown, setShown] = useState(false);

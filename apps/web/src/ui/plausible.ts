@@ -1,15 +1,14 @@
 import type { SayOf } from '@larderbook/messages';
 
-/** A unit a number may be given in, with the values that are usual here: outside them the person is asked, never refused. */
+/** Outside the usual values the person is asked, never refused. */
 export type UnitChoice = { unit: string; least: number; most: number; decimals: number };
 
-/** Another reading of the same figures that would be usual. */
 export type MeantInstead = { value: number; unit: string };
 
-/** Why a person is asked about a number, in a sentence, and what may have been meant (possibly nothing). */
+/** `meant` may be empty. */
 export type NumberQuestion = { because: string; meant: MeantInstead[] };
 
-/** What to ask about a number by its range alone: undefined when it is usual in its unit. */
+/** Judges by the range alone; undefined when the number is usual in its unit. */
 export function askByRange(value: number, unit: string, units: UnitChoice[], say: SayOf<'recording'>): NumberQuestion | undefined {
   const meant = meantInstead(value, unit, units);
   const own = units.find((choice) => choice.unit === unit);
@@ -27,7 +26,7 @@ export function meantInstead(value: number, unit: string, units: UnitChoice[]): 
 
 const isUsual = (value: number, { least, most }: UnitChoice) => value >= least && value <= most;
 
-/** Slips of the finger: the point forgotten (718 for 71.8), two neighbouring figures swapped (17.8 for 71.8). */
+/** The point forgotten (718 for 71.8), or two neighbouring figures swapped (17.8 for 71.8). */
 function slips(value: number, decimals: number): number[] {
   const text = String(value);
   const swapped = [...text]

@@ -7,12 +7,11 @@ import { useSay } from './voice';
 type ProblemProps = {
   /** Whatever was thrown: an RFC 9457 problem, an error of the network, anything. */
   error: unknown;
-  /** Tries the same again. */
   onRetry?: () => void;
   children?: ReactNode;
 };
 
-/** What went wrong, in a sentence a person can act on, and what to do. */
+/** Says what a person can do about it. */
 export function Problem({ error, onRetry, children }: ProblemProps) {
   const say = useSay('shared');
   const { title, detail, fields } = readProblem(error, say);

@@ -3,12 +3,12 @@ import css from './question.module.css';
 
 type QuestionProps = {
   title: string;
-  /** One sentence under it: why it is asked, where to read the answer. */
+  /** One sentence: why it is asked, where to read the answer. */
   hint?: ReactNode;
   children: ReactNode;
 };
 
-/** One question of a form that asks one thing at a time. When it comes, the focus and the screen reader go to it; give it a key. */
+/** The focus goes to each new question, so give it a key. */
 export function Question({ title, hint, children }: QuestionProps) {
   const section = useRef<HTMLElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);

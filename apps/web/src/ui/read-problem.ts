@@ -1,13 +1,13 @@
 import type { Say, WordsOf } from '@larderbook/messages';
 
-/** A problem in words for people. `fields` are lines such as "weight: more than the receipt holds (12.4 kg)". */
+/** `fields` are lines such as "weight: more than the receipt holds (12.4 kg)". */
 export type ProblemWords = { title: string; detail?: string; fields: string[] };
 
 type Loose = Record<string, unknown>;
 const isLoose = (thing: unknown): thing is Loose => typeof thing === 'object' && thing !== null;
 const text = (thing: unknown) => (typeof thing === 'string' && thing !== '' ? thing : undefined);
 
-/** Reads an RFC 9457 problem from whatever was thrown: an error that carries one as `problem`, or the body itself. */
+/** Reads an RFC 9457 problem from an error that carries one as `problem`, or from the body itself. */
 export function readProblem(error: unknown, say: Say<WordsOf<'shared'>>): ProblemWords {
   const body = isLoose(error) && isLoose(error.problem) ? error.problem : error;
   if (isLoose(body) && text(body.title)) {
@@ -31,7 +31,7 @@ export function readProblem(error: unknown, say: Say<WordsOf<'shared'>>): Proble
   };
 }
 
-/** What the address names does not exist, or cannot: half an id was copied. */
+/** The address names nothing that exists, or nothing that can: half an id was copied. */
 export function isMissing(error: unknown): boolean {
   const problem = isLoose(error) && isLoose(error.problem) ? error.problem : undefined;
   return problem?.code === 'not-found' || isAboutAddress(problem?.errors);

@@ -10,11 +10,9 @@ type SaidTableProps<S extends Said> = {
   /** The readings it was said of. */
   sayReadings: (one: S) => string;
   zone: string;
-  /** How what still counts can be taken back. */
   change?: (one: S) => ReactNode;
 };
 
-/** What people said of readings: of which, what, why, who and when. */
 export function SaidTable<S extends Said>({ said, sayReadings, zone, change }: SaidTableProps<S>) {
   const say = useSay('recording');
   const sayShared = useSay('shared');

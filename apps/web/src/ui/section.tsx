@@ -3,7 +3,7 @@ import css from './section.module.css';
 
 type SectionProps = { title: string; aside?: ReactNode; children: ReactNode };
 
-/** A part of a page under its own heading; `aside` stands at the end of the heading's line. */
+/** `aside` stands at the end of the heading's line. */
 export function Section({ title, aside, children }: SectionProps) {
   const id = useId();
   return (

@@ -12,7 +12,7 @@ type SelectFieldProps<V extends string> = FieldFrame &
     placeholder?: string;
   };
 
-/** One of many; for up to five choices prefer ChoiceField. Nothing is chosen until the person chooses. */
+/** For up to five choices prefer ChoiceField. Nothing is chosen until the person chooses. */
 export function SelectField<V extends string>(props: SelectFieldProps<V>) {
   const { label, hint, error, optional, choices, onChange, placeholder, ...rest } = props;
   const say = useSay('shared');

@@ -8,23 +8,23 @@ import { useNow, useTimeLeft } from './time-left';
 import { useClock, useSay } from './voice';
 
 type SheetBandProps = {
-  /** The stage: "Chill, first stage". */
+  /** "Chill, first stage". */
   label: string;
-  /** What must be reached at its foot: "≤ 80 °F". */
+  /** "≤ 80 °F", to be reached at its foot. */
   bound: string;
   state: State;
-  /** Start of the stage, its deadline, its end; epoch ms. */
+  /** Epoch ms. */
   from: number;
   deadline?: number;
   endedAt?: number;
   margin?: ReactNode;
-  /** Readings drawn down the same time as the band. */
+  /** Drawn down the same time as the band. */
   curve?: BandCurveProps['curve'];
-  /** The entries made while it ran. */
+  /** The entries made while the stage ran. */
   children?: ReactNode;
 };
 
-/** A stage as a band down the margin: it fills as its time is spent, the bound to be reached stands at its foot. */
+/** The band fills as its time is spent. */
 export function SheetBand({ label, bound, state, from, deadline, endedAt, margin, curve, children }: SheetBandProps) {
   const runsUntil = state === 'running' && endedAt === undefined ? deadline : undefined;
   return (
@@ -47,7 +47,7 @@ export function SheetBand({ label, bound, state, from, deadline, endedAt, margin
   );
 }
 
-/** The parts that tick, apart so that the entries do not. */
+/** Ticks apart, so that the entries do not. */
 function RunningGauge({ from, deadline }: { from: number; deadline: number }) {
   return <Gauge spent={share(from, deadline, useNow())} />;
 }
@@ -70,7 +70,7 @@ function RunningFoot({ label, bound, deadline }: { label: string; bound: string;
   );
 }
 
-/** `spent` is a share of the time allowed: hatched when it is not known, striped when it is more than all of it. */
+/** `spent` is a share of the time allowed: hatched when unknown, striped when more than all of it. */
 function Gauge({ spent }: { spent: number | undefined }) {
   const height = `${Math.min(1, spent ?? 1) * 100}%`;
   return (
@@ -80,7 +80,7 @@ function Gauge({ spent }: { spent: number | undefined }) {
   );
 }
 
-/** Share of the allowed time spent; undefined when no time is allowed or nothing ended it. */
+/** Undefined when no time is allowed or nothing ended it. */
 function share(from: number, deadline: number | undefined, until: number | undefined): number | undefined {
   if (deadline === undefined || until === undefined || deadline <= from) return undefined;
   return Math.max(0, (until - from) / (deadline - from));

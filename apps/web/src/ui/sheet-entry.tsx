@@ -5,23 +5,22 @@ import css from './sheet.module.css';
 import { useSay } from './voice';
 
 type SheetEntryProps = {
-  /** When it was taken: ISO 8601 or epoch ms. Left out: a line not yet written (due, or to come). */
+  /** ISO 8601 or epoch ms; left out for what is due or to come. */
   at?: string | number;
   what: ReactNode;
-  /** The value as entered, with its unit. */
+  /** As entered, with its unit. */
   value?: ReactNode;
   who?: ReactNode;
   /** A Status. */
   verdict?: ReactNode;
-  /** Flags and remarks, small, under what. */
+  /** Flags and remarks, small. */
   note?: ReactNode;
-  /** Corrected by a later entry: stays readable, struck through, and says so. */
+  /** Corrected by a later entry: stays readable, struck through. */
   amended?: boolean;
-  /** Under the line: a MissedFrame, an explanation, the next thing to do. */
   children?: ReactNode;
 };
 
-/** One line of the sheet: time · what · value · who · verdict. */
+/** Time · what · value · who · verdict. */
 export function SheetEntry({ at, what, value, who, verdict, note, amended = false, children }: SheetEntryProps) {
   const say = useSay('shared');
   const zone = useSheetZone();

@@ -8,5 +8,5 @@ function Anchor(props: AnchorProps) {
   return <a {...props} className={css.link} />;
 }
 
-/** What a line of the sheet is about, as a link: the whole line takes the tap. */
+/** The whole line takes the tap. */
 export const SheetLink = createLink(Anchor);

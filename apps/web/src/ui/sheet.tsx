@@ -4,18 +4,18 @@ import { StateMark, type State } from './status';
 
 const Zone = createContext('UTC');
 
-/** The time zone of the sheet an entry lies on. */
+/** Of the sheet around an entry. */
 export const useSheetZone = () => useContext(Zone);
 
 type SheetProps = {
-  /** What the sheet holds, read out before it: "Lot 26061-2, records". */
+  /** Read out before the sheet: "Lot 26061-2, records". */
   label: string;
   /** The establishment's time zone. */
   zone: string;
   children: ReactNode;
 };
 
-/** The day sheet: ruled paper on which time runs down. Holds SheetHeading, SheetEntry and SheetBand. */
+/** Time runs down. Holds SheetHeading, SheetEntry and SheetBand. */
 export function Sheet({ label, zone, children }: SheetProps) {
   const id = useId();
   return (
@@ -32,7 +32,7 @@ export function Sheet({ label, zone, children }: SheetProps) {
 
 type SheetHeadingProps = { children: ReactNode; aside?: ReactNode; state?: State };
 
-/** A heading on the sheet: the day, a step of the flow diagram, or how everything under it stands, with its shape. */
+/** For a day, a step, or how everything under it stands. */
 export function SheetHeading({ children, aside, state }: SheetHeadingProps) {
   return (
     <li className={css.heading}>

@@ -4,17 +4,17 @@ import css from './stack.module.css';
 type Gap = 'tight' | 'near' | 'usual' | 'wide';
 type StackProps = { gap?: Gap; children: ReactNode };
 
-/** Blocks one under the other with the page's own spacing between them. */
+/** Blocks one under the other. */
 export function Stack({ gap = 'usual', children }: StackProps) {
   return <div className={`${css.stack} ${css[gap]}`}>{children}</div>;
 }
 
-/** Blocks side by side that wrap when there is no room; `spread` pushes them to both edges. */
+/** Blocks side by side that wrap; `spread` pushes them to both edges. */
 export function Row({ gap = 'near', spread = false, children }: StackProps & { spread?: boolean }) {
   return <div className={`${css.row} ${css[gap]} ${spread ? css.spread : ''}`}>{children}</div>;
 }
 
-/** Columns of equal width, as many as fit at `least` rem each: tiles, facts, a form beside its explanation. */
+/** As many equal columns as fit at `least` rem each. */
 export function Columns({ least = 18, gap = 'usual', children }: StackProps & { least?: number }) {
   const gridTemplateColumns = `repeat(auto-fit, minmax(min(${least}rem, 100%), 1fr))`;
   return (

@@ -3,12 +3,12 @@ import css from './stamped-sheet.module.css';
 
 type StampedSheetProps = {
   title: string;
-  /** What it is, or is not: "Not a record". */
+  /** "Not a record". */
   stamp?: string;
   children: ReactNode;
 };
 
-/** A sheet on which something was worked out, under its title and its stamp. */
+/** For what was worked out. */
 export function StampedSheet({ title, stamp, children }: StampedSheetProps) {
   const id = useId();
   return (

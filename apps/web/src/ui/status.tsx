@@ -2,21 +2,21 @@ import type { ReactNode } from 'react';
 import css from './status.module.css';
 import { useSay } from './voice';
 
-/** How a limit stands. `running` is a stage whose time is not yet spent; it clears nothing. */
+/** `running` is a stage whose time is not yet spent; it clears nothing. */
 export type State = 'met' | 'missed' | 'undetermined' | 'running';
 
 type StatusProps = {
   state: State;
-  /** By how much: "8.5 °F short", "12 min to spare". */
+  /** "8.5 °F short", "12 min to spare". */
   margin?: ReactNode;
-  /** Another word of the trade instead of the verdict's own: "On hold", "Cleared". */
+  /** Replaces the verdict's own word: "On hold", "Cleared". */
   word?: string;
   /** Missed, and it still goes on. */
   still?: 'cooling';
   size?: 'line' | 'large';
 };
 
-/** A verdict in a word, a shape of its own and the margin; colour says nothing the shape does not. */
+/** A word and a shape of its own; colour says nothing the shape does not. */
 export function Status({ state, margin, word, still, size = 'line' }: StatusProps) {
   const say = useSay('shared');
   return (
@@ -39,7 +39,7 @@ export function StateMark({ state }: { state: State }) {
   );
 }
 
-/** Met: a stamped disc. Missed: a block whose rule is broken. Undetermined: an open diamond. Running: an hour filling. */
+/** Met: a disc. Missed: a block whose rule is broken. Undetermined: an open diamond. Running: an hour filling. */
 const shape: Record<State, ReactNode> = {
   met: (
     <>

@@ -6,7 +6,7 @@ type StepsProps = { label: string; steps: { name: string; state: StepState; note
 
 const codes = { done: 'step-done', now: 'step-now', 'to come': 'step-to-come' } as const satisfies Record<StepState, string>;
 
-/** The steps of a flow diagram or a form, in order, with where we are. */
+/** Of a flow diagram or a form, with where we are. */
 export function Steps({ label, steps }: StepsProps) {
   const say = useSay('shared');
   return (

@@ -4,28 +4,28 @@ import css from './table.module.css';
 export type Column<Row> = {
   head: string;
   cell: (row: Row) => ReactNode;
-  /** Figures stand to the right. */
+  /** Set to the right. */
   figures?: boolean;
-  /** Codes and dates that must not break over two lines. */
+  /** For codes and dates that must not break over two lines. */
   oneLine?: boolean;
 };
 
 type TableProps<Row> = {
-  /** What the table holds; read out, and shown unless `captionUnseen`. */
+  /** Read out, and shown unless `captionUnseen`. */
   caption: string;
   captionUnseen?: boolean;
-  /** The first names the row. At most five stay side by side on a tablet held upright. */
+  /** The first names the row. At most five stay side by side on an upright tablet. */
   columns: Column<Row>[];
   rows: Row[];
   rowKey: (row: Row) => string;
-  /** Instead of a table without rows. */
+  /** Replaces a table without rows. */
   empty?: ReactNode;
 };
 
-/** A ruled table; on a narrow screen each row becomes a small block with its heads beside the cells. */
+/** On a narrow screen each row becomes a block with its heads beside the cells. */
 export function Table<Row>({ caption, captionUnseen = false, columns, rows, rowKey, empty }: TableProps<Row>) {
   if (rows.length === 0 && empty) return <>{empty}</>;
-  // Roles are spelled out because a stacked table otherwise stops being one for a screen reader.
+  // A stacked table stops being one for a screen reader unless its roles are spelled out.
   return (
     <table className={css.table} role="table">
       <caption className={captionUnseen ? css.unseen : css.caption}>{caption}</caption>

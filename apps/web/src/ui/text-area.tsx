@@ -7,7 +7,6 @@ type TextAreaProps = FieldFrame &
     onChange: (value: string) => void;
   };
 
-/** Several lines of text that grow with what is written. */
 export function TextArea({ label, hint, error, optional, onChange, ...rest }: TextAreaProps) {
   return (
     <Field label={label} hint={hint} error={error} optional={optional}>

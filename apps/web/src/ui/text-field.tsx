@@ -7,7 +7,7 @@ type TextFieldProps = FieldFrame &
     onChange: (value: string) => void;
   };
 
-/** One line of text; `type`, `autoComplete`, `maxLength` and the like pass through. */
+/** `type`, `autoComplete`, `maxLength` and the like pass through. */
 export function TextField({ label, hint, error, optional, onChange, ...rest }: TextFieldProps) {
   return (
     <Field label={label} hint={hint} error={error} optional={optional}>

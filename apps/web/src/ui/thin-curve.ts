@@ -1,9 +1,9 @@
-/** A point of a curve: `at` in epoch ms, `value` in the unit read. */
+/** `at` is epoch ms, `value` in the unit read. */
 export type CurvePoint = { at: number; value: number };
 
 /**
- * A long curve cut to what a screen can show, keeping what judges it: in each of `columns` equal spans the first,
- * lowest, highest and last reading stay, so no peak and no dip is drawn away. Points in order of time.
+ * Of each of `columns` equal spans the first, lowest, highest and last reading stay, so that no peak and no dip is
+ * drawn away. Points in order of time.
  */
 export function thinCurve(points: CurvePoint[], columns: number): CurvePoint[] {
   const [first, last] = [points.at(0), points.at(-1)];

@@ -4,7 +4,7 @@ import { useTapGuard } from './use-tap-guard';
 
 export type TapTile = { key: string; title: string; lines?: ReactNode[]; onTap: () => void };
 
-/** Things to choose from with a gloved finger: one tap takes one and goes on. Where the choice stays open, use ChoiceField. */
+/** For gloved fingers: one tap takes one and goes on. Where the choice stays open, use ChoiceField. */
 export function Tiles({ label, tiles }: { label: string; tiles: TapTile[] }) {
   return (
     <ul className={css.tiles} aria-label={label}>

@@ -2,10 +2,10 @@ import type { SayOf } from '@larderbook/messages';
 import { useEffect, useState } from 'react';
 import { useSay } from './voice';
 
-/** Time left to a deadline, in whole seconds; `late` counts up once it has passed. */
+/** In whole seconds; once `late`, they count up. */
 export type TimeLeft = { seconds: number; late: boolean };
 
-/** Time left from `now` to `deadline` (both epoch ms). Rounded against the cook: never more left than there is. */
+/** From `now` to `deadline` (both epoch ms), rounded so that never more is left than there is. */
 export function timeLeft(deadline: number, now: number): TimeLeft {
   const late = now > deadline;
   return { late, seconds: late ? Math.ceil((now - deadline) / 1000) : Math.floor((deadline - now) / 1000) };
@@ -15,7 +15,7 @@ export function timeLeft(deadline: number, now: number): TimeLeft {
 export const writeTimeLeft = ({ seconds, late }: TimeLeft, say: SayOf<'shared'>): string =>
   say(late ? 'time-over' : 'time-left', { time: writeSeconds(seconds) });
 
-/** "2 h 05 min", "14 min", "45 s": no more precise than a person needs at that distance, in signs every language shares. */
+/** "2 h 05 min", "14 min", "45 s": as precise as a person needs, in signs every language shares. */
 export function writeSeconds(seconds: number): string {
   if (seconds < 60) return `${seconds} s`;
   const minutes = Math.floor(seconds / 60);
@@ -24,7 +24,7 @@ export function writeSeconds(seconds: number): string {
   return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`;
 }
 
-/** A clock that ticks every `everyMs` and at once when the screen comes back; epoch ms. */
+/** Epoch ms; ticks every `everyMs`, and at once when the screen comes back. */
 export function useNow(everyMs = 1000): number {
   const [now, setNow] = useState(() => Date.now());
   useEffect(() => {
@@ -39,7 +39,7 @@ export function useNow(everyMs = 1000): number {
   return now;
 }
 
-/** Ticking time left to a deadline (epoch ms), and the words for it. */
+/** `deadline` is epoch ms. */
 export function useTimeLeft(deadline: number): TimeLeft & { words: string } {
   const say = useSay('shared');
   const left = timeLeft(deadline, useNow());

@@ -5,21 +5,19 @@ import { type Key, numberOf, press, tidy, type Writing } from './keypad-text';
 import { askByRange, type NumberQuestion, type UnitChoice } from './plausible';
 import { useSay } from './voice';
 
-/** A number being entered: what may be entered, and what is asked before it is kept. */
 export type Entering = {
-  /** One unit, or several to switch between; each with what is usual in it. */
+  /** Several units can be switched between; each has what is usual in it. */
   units: UnitChoice[];
   entered: Entered;
   onChange: (entered: Entered) => void;
   onSave: (kept: KeptNumber) => void;
   belowZero?: boolean;
-  /** What else is odd about a number that is usual in its unit, by what was read before it or by its target. */
+  /** Asks about what is odd by earlier readings or the target, though usual in its unit. */
   ask?: (value: number, unit: string) => NumberQuestion | undefined;
-  /** Why the value on the display is impossible, not merely unusual: said beside it, and it is not kept. */
+  /** Why the value is impossible, not merely unusual: it is not kept. */
   impossible?: string;
 };
 
-/** What keys, typing and the answers to a question do to the number on the display, and when it is kept. */
 export function useKeypad({ units, entered, onChange, onSave, belowZero = false, ask, impossible }: Entering, toDisplay: () => void) {
   const say = useSay('recording');
   const [asked, setAsked] = useState<Entered & { question: NumberQuestion }>();
@@ -52,9 +50,9 @@ export function useKeypad({ units, entered, onChange, onSave, belowZero = false,
   return {
     value,
     writing,
-    /** It was to be saved, and there is no number. */
+    /** A save was tried without a number. */
     isMissing: isMissing && value === undefined,
-    /** What is asked about the number that stands there now. */
+    /** Asked about the number that stands there now. */
     question: asked?.text === entered.text && asked.unit === entered.unit ? asked.question : undefined,
     pressKey,
     type: (text: string) => show({ ...entered, text: tidy(text, entered.text, writing) }),

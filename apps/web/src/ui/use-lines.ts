@@ -3,13 +3,13 @@ import { use } from 'react';
 import { useLimits, useTell } from './use-tell';
 import { useVoice, wordsOnce } from './voice';
 
-/** Of each voice and its places the lines of the day that was asked about last: a tablet that stays open keeps no more. */
+/**
+ * Only the lines of the day asked about last are kept for each voice and its places, so that a tablet that stays open
+ * does not grow.
+ */
 const known = new Map<string, { words: Words; today?: number; line: SayLine }>();
 
-/**
- * Says the lines of workings in the voice around, with the words of some places. The first to ask waits for them.
- * @param today a moment of the day whose times need no day beside them
- */
+/** The first to ask waits for the words. `today` is a moment of the day whose times need no date. */
 export function useLines(places: readonly Place[], today?: number): SayLine {
   const voice = useVoice();
   const asked = places.map((place) => wordsOnce(place, voice.language)); // all before any is waited for

@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
 
 /**
- * What this page is called when it is printed: a browser proposes the window's title as the name of the file. The parts
- * stand as in the files that the server prints: product, what it is, day.
+ * A browser proposes the window's title as the name of the printed file. The parts stand as in the server's files:
+ * product, what it is, day.
  */
 export function useNameOnPaper(...parts: readonly string[]): void {
   const name = parts

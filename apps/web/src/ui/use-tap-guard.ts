@@ -3,10 +3,10 @@ import { useRef, type MouseEvent } from 'react';
 /** Wet glass gives ghost taps: a second click within this time is not a second wish. */
 const ghostTapMs = 400;
 
-/** Whose tap was the last of all: a ghost follows its own tap, never one on something else. */
+/** A ghost follows its own tap, never one on something else. */
 let lastTapped: object | undefined;
 
-/** Wraps a click handler so that a second click on the same within `withinMs` is swallowed, submit included. */
+/** Swallows a second click on the same within `withinMs`, submit included. */
 export function useTapGuard<E extends HTMLElement>(
   onClick: ((event: MouseEvent<E>) => void) | undefined,
   withinMs = ghostTapMs,

@@ -1,6 +1,6 @@
 import { useEffect, useState, type RefObject } from 'react';
 
-/** Width in CSS pixels of the element a drawing must fill; `before` until it has been measured. */
+/** CSS pixels; `before` until measured. */
 export function useWidth(element: RefObject<HTMLElement | null>, before: number): number {
   const [width, setWidth] = useState(before);
   useEffect(() => {

@@ -2,7 +2,7 @@ import { Status, type State } from './status';
 import { statusOf } from './status-of';
 import css from './verdict-words.module.css';
 
-/** What is said of a verdict, whoever judged it. */
+/** The same from this device and from the server. */
 export type SaidVerdict = {
   kind: Exclude<State, 'running'>;
   margin?: string;
@@ -12,7 +12,7 @@ export type SaidVerdict = {
   still?: 'cooling';
 };
 
-/** One verdict in words: its shape and margin, why, and what to do now. */
+/** Says why, and what to do now. */
 export function VerdictWords({ verdict, size = 'line' }: { verdict: SaidVerdict; size?: 'line' | 'large' }) {
   return (
     <div className={css.verdict} data-kind={verdict.kind}>

@@ -19,14 +19,14 @@ import { createContext, use, useContext, useMemo, type ReactNode } from 'react';
 
 const Spoken = createContext<Voice>({ language: 'en', timeZone: 'UTC', timeStyle: 'international' });
 
-/** Everything inside is told in this voice: its language, its clock, its way of writing days. */
+/** Everything inside is told in this language, clock and way of writing days. */
 export function Speaking({ voice, children }: { voice: Voice; children: ReactNode }) {
   return <Spoken value={voice}>{children}</Spoken>;
 }
 
 export const useVoice = (): Voice => useContext(Spoken);
 
-/** Says the messages of a place in the voice around. The first to ask waits until its words are there. */
+/** The first to ask waits for the words. */
 export function useSay<P extends Place>(place: P): SayOf<P> {
   const voice = useVoice();
   const words = use(wordsOnce(place, voice.language));
@@ -40,13 +40,13 @@ export function useSpoken(place: Place): Spoken {
   return useMemo(() => spoken(words, voice), [words, voice]);
 }
 
-/** The clock on the wall of the shop, or of another zone, as the voice around reads it out. */
+/** The shop's wall clock unless `zone` is another. */
 export function useClock(zone?: string): Clock {
   const voice = useVoice();
   return clockFor(zone === undefined ? voice : { ...voice, timeZone: zone });
 }
 
-/** Numbers as the voice around writes them, alone and with their unit. */
+/** Writes numbers, alone or with their unit. */
 export function useFigures() {
   const locale = localeOf(useVoice());
   return useMemo(
@@ -61,14 +61,14 @@ export function useFigures() {
 
 const fetched = new Map<string, Promise<unknown>>();
 
-/** The words of a place, fetched once; a page that needs them has asked for them with its own code. */
+/** Fetched once; a page has asked for its words with its own code. */
 export function wordsOnce<P extends Place>(place: P, language: Language): Promise<WordsOf<P>> {
   const key = `${language} ${place}`;
   const known = fetched.get(key) ?? begin(key, wordsOf(place, language));
   return known as Promise<WordsOf<P>>;
 }
 
-/** Words that are there are marked as React marks them, so that nothing waits for them again. */
+/** React's own marks on a promise (`status`, `value`), so that nothing waits for it again. */
 function begin(key: string, words: Promise<object>): Promise<unknown> {
   fetched.set(key, words);
   words.then(

@@ -1,21 +1,21 @@
 import { minutesAhead } from '@larderbook/messages';
 
 /**
- * Between an instant (ISO 8601 with offset) and what the clock on the shop's wall showed ("2026-03-08T14:05").
- * A wall time happens once, except when clocks change: never in spring, twice in autumn.
+ * Between an instant (ISO 8601 with offset) and what the shop's wall clock showed ("2026-03-08T14:05"). A wall time
+ * happens once, except when clocks change: never in spring, twice in autumn.
  */
 
-/** What the wall clock in `zone` showed at an instant, to the minute. */
+/** To the minute. */
 export function wallTime(instant: string | number, zone: string): string {
   const at = typeof instant === 'number' ? instant : Date.parse(instant);
   return new Date(at + minutesAhead(at, zone) * 60_000).toISOString().slice(0, 16);
 }
 
-/** Every instant at which the wall clock in `zone` showed `wall`: none, one, or two (earlier first). */
+/** None, one, or two (earlier first). */
 export function instantsAt(wall: string, zone: string): string[] {
   const asIfUtc = Date.parse(`${wall}Z`);
   if (!/T\d\d:\d\d$/.test(wall) || Number.isNaN(asIfUtc)) return [];
-  const day = 24 * 3_600_000; // the offsets a day before and after are the only ones in question
+  const day = 24 * 3_600_000; // only the offsets a day before and after can apply
   const offsets = new Set([minutesAhead(asIfUtc - day, zone), minutesAhead(asIfUtc + day, zone)]);
   return [...offsets]
     .filter((offset) => minutesAhead(asIfUtc - offset * 60_000, zone) === offset)

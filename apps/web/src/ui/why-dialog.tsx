@@ -14,17 +14,16 @@ type WhyDialogProps = {
   children: ReactNode;
   /** Reasons that a tap gives. */
   usual: keyof typeof usualReasons;
-  /** What the button says that takes a reason of one's own: "Next", "Void". */
+  /** On the button that takes a reason of one's own: "Next", "Void". */
   verb: string;
-  /** How far the save has come, where a reason is all that is asked. */
+  /** Set where a reason is all that is asked. */
   saving?: Saving;
-  /** Beside it, another way to go on. */
+  /** Another way to go on, beside it. */
   instead?: ReactNode;
   onReason: (reason: string) => void;
   onClose: () => void;
 };
 
-/** Asks why something recorded is corrected or voided: a usual reason by a tap, or one's own in words. */
 export function WhyDialog({ title, children, usual, verb, saving, instead, onReason, onClose }: WhyDialogProps) {
   const say = useSay('recording');
   const [own, setOwn] = useState('');
@@ -63,7 +62,6 @@ type VoidDialogProps = Pick<WhyDialogProps, 'title' | 'children' | 'onClose'> & 
   voiding: Saving & { strike: (reason: string) => Promise<unknown> };
 };
 
-/** Asks why something recorded is voided, and voids it. */
 export function VoidDialog({ voiding, ...shown }: VoidDialogProps) {
   const say = useSay('shared');
   return <WhyDialog {...shown} usual="to-void" verb={say('void')} saving={voiding} onReason={(reason) => void voiding.strike(reason)} />;
