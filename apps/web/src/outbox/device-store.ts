@@ -3,7 +3,7 @@ import type { Entry, OutboxStore } from './entry';
 
 type Row = Entry & { order: number };
 
-/** The outbox in this device's IndexedDB, or the one given; rows keep the order in which they were made. */
+/** Rows keep the order in which they were made. */
 export function deviceStore(indexedDb?: Pick<DexieOptions, 'indexedDB' | 'IDBKeyRange'>): OutboxStore {
   const db = new Dexie('larderbook-outbox', indexedDb) as Dexie & { entries: EntityTable<Row, 'order'> };
   db.version(1).stores({ entries: '++order, &id' });

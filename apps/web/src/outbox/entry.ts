@@ -1,8 +1,8 @@
 import type { ApiRequest } from '@larderbook/contracts';
 
-/** A record made on this device that the server has not acknowledged yet. */
+/** A record that the server has not acknowledged yet. */
 export type Entry = ApiRequest & {
-  /** The UUIDv7 of the record itself: sending it twice lands once. */
+  /** The UUIDv7 of the record: sending it twice lands once. */
   id: string;
   /** For people: "Core temperature 151.5 °F, lot 26061-2". */
   what: string;
@@ -10,7 +10,7 @@ export type Entry = ApiRequest & {
   personId: string;
   /** ISO 8601 with offset. */
   takenAt: string;
-  /** `waiting` to be sent, being sent, or `parked` because the server refused it and a person must look. */
+  /** `parked`: the server refused it and a person must look. */
   state: 'waiting' | 'sending' | 'parked';
   /** Why it is parked, in the server's sentence. */
   problem?: { code: string; title: string; detail?: string };
@@ -18,9 +18,9 @@ export type Entry = ApiRequest & {
   failures: number;
 };
 
-/** Where entries are kept until the server's 2xx. Adding is durable when its promise resolves, or it rejects. */
+/** Holds entries until the server's 2xx. An entry is durable once `add` resolves, or `add` rejects. */
 export type OutboxStore = {
-  /** Once per id: an id that is there already stays as it was. */
+  /** An entry whose id is there already stays as it was. */
   add(entry: Entry): Promise<void>;
   /** In the order in which they were kept. */
   all(): Promise<Entry[]>;

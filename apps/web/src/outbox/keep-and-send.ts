@@ -2,10 +2,10 @@ import { pathNames, requestOf, type InputOf, type ProblemBody, type ReplyOf, typ
 import { replyOf } from '../api/client';
 import { keep, listen, type OutboxEvent } from './outbox';
 
-/** Records a device makes under an id of its own, so that sending twice is harmless. */
+/** The device makes the id, so that sending twice is harmless. */
 export type RecordRoute = RouteShape & { method: 'PUT' };
 
-/** The server's verdict when it could be had, `parked` with the server's sentence, or `kept` on this device until later. */
+/** `parked` carries the server's sentence; `kept` stays on this device until later. */
 export type KeptResult<R extends RouteShape> =
   | { state: 'sent'; reply: ReplyOf<R> }
   | { state: 'parked'; problem: ProblemBody }
@@ -14,8 +14,8 @@ export type KeptResult<R extends RouteShape> =
 const answerTimeoutMs = 8_000;
 
 /**
- * Keeps a record on this device, sends it, and waits for the server's answer as long as there is hope of one soon.
- * Rejects with NotKept when the device could not store it.
+ * Waits for the answer as long as there is hope of one soon. Rejects with NotKept when the device could not store the
+ * record.
  */
 export async function keepAndSend<R extends RecordRoute>(route: R, input: InputOf<R>, what: string, by: SignedIn): Promise<KeptResult<R>> {
   const request = requestOf(route, input);
@@ -35,7 +35,7 @@ export async function keepAndSend<R extends RecordRoute>(route: R, input: InputO
   }
 }
 
-/** The first event that settles an entry, or nothing once sending has paused or taken too long. */
+/** Undefined once sending has paused or taken too long. */
 function answerTo(id: string) {
   let forget = () => {};
   const event = new Promise<OutboxEvent | undefined>((settle) => {

@@ -4,12 +4,12 @@ import type { Entry, OutboxStore } from './entry';
 import type { Outcome, PauseReason } from './send';
 import { makeSender } from './sender';
 
-/** The device would not store it: the form keeps the number and says so. */
+/** The device could not store it: the form keeps the number and says so. */
 export class NotKept extends Error {
   override readonly name = 'NotKept';
 }
 
-/** What happened, for whoever listens: a form that waits for its verdict, the state in the shell. */
+/** For a form that waits for its verdict, and for the state in the shell. */
 export type OutboxEvent = Outcome | { state: 'changed' } | { state: 'paused'; why: PauseReason };
 
 const requestTimeoutMs = 20_000;
@@ -33,13 +33,13 @@ const overStore: OutboxStore = {
   remove: async (id) => (await store()).remove(id).then(() => tell({ state: 'changed' })),
 };
 
-/** A record must carry the name of the one who made it, so it travels under that person's own sign-in. */
+/** A record carries the name of the one who made it, so it is sent under that person's own sign-in. */
 function isOwn({ personId, establishmentId }: Entry): boolean {
   const who = remembered();
   return who?.personId === personId && who.establishmentId === establishmentId;
 }
 
-/** Sends what waits; harmless to call at any time. */
+/** Harmless to call at any time. */
 export const sendNow = makeSender(
   {
     store: overStore,
@@ -54,7 +54,7 @@ export const sendNow = makeSender(
   },
 );
 
-/** Stores an entry on this device; once this resolves the person may be told "kept on this device". */
+/** Once this resolves the person may be told "kept on this device". */
 export async function keep(entry: Omit<Entry, 'state' | 'failures'>): Promise<void> {
   try {
     await overStore.add({ ...entry, state: 'waiting', failures: 0 });
@@ -66,16 +66,16 @@ export async function keep(entry: Omit<Entry, 'state' | 'failures'>): Promise<vo
   void sendNow();
 }
 
-/** Everything not yet acknowledged, oldest first. */
+/** Oldest first. */
 export const entries = (): Promise<Entry[]> => overStore.all();
 
-/** A person looked at a parked entry and wants it sent again. */
+/** For a parked entry that a person has looked at. */
 export async function sendAgain(id: string): Promise<void> {
   await overStore.change(id, { state: 'waiting', problem: undefined, failures: 0 });
   void sendNow();
 }
 
-/** A person looked at a parked entry and deletes it, or a corrected one took its place. */
+/** For a parked entry that a person deletes, or a corrected one replaces. */
 export const discard = (id: string): Promise<void> => overStore.remove(id);
 
 export function listen(listener: (event: OutboxEvent) => void): () => void {
@@ -83,7 +83,7 @@ export function listen(listener: (event: OutboxEvent) => void): () => void {
   return () => void listeners.delete(listener);
 }
 
-/** Starts sending by itself: now, when the network comes back, and when the page is looked at again. */
+/** Sends now, when the network comes back, and when the page is looked at again. */
 export function startSending(): void {
   otherTabs?.addEventListener('message', (message: MessageEvent<OutboxEvent>) => tellHere(message.data));
   window.addEventListener('online', () => void sendNow());

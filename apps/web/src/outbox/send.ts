@@ -2,28 +2,28 @@ import type { ProblemBody } from '@larderbook/contracts';
 import { ApiProblem } from '../api/api-problem';
 import type { Entry, OutboxStore } from './entry';
 
-/** What became of one entry at the server. */
+/** The server's answer to one entry. */
 export type Outcome =
   | { id: string; what: string; state: 'sent'; reply: unknown }
   | { id: string; what: string; state: 'parked'; problem: ProblemBody };
 
-/** Why sending paused. Only `empty` means that nothing waits. */
+/** Only `empty` means that nothing waits. */
 export type PauseReason = 'empty' | 'no-connection' | 'sign-in' | 'server-failed' | 'device-failed';
 
 export type Sending = {
   store: OutboxStore;
   deliver: (entry: Entry) => Promise<unknown>;
   tell: (outcome: Outcome) => void;
-  /** Whether the person signed in may deliver it: another person's entries wait for that person. */
+  /** Another person's entries wait for that person. */
   mayDeliver: (entry: Entry) => boolean;
 };
 
-/** After so many failures of the server on one entry the entries behind it no longer wait for it. */
+/** After so many failures of the server, the entries behind this one no longer wait for it. */
 const failuresBeforeSkipping = 3;
 
 /**
- * Sends what waits, oldest first, one at a time, until nothing waits or something stands in the way. An entry leaves
- * the store only by the server's 2xx; a refusal parks it; everything else leaves it waiting.
+ * Oldest first, one at a time. An entry leaves the store only by the server's 2xx; a refusal parks it; everything else
+ * leaves it waiting.
  */
 export async function sendWaiting({ store, deliver, tell, mayDeliver }: Sending): Promise<PauseReason> {
   const skipped = new Set<string>();
@@ -66,7 +66,7 @@ async function attempt(deliver: Sending['deliver'], entry: Entry): Promise<Attem
   } catch (error) {
     if (!(error instanceof ApiProblem)) return { kind: 'no-connection' };
     if (error.status === 401) return { kind: 'sign-in' };
-    const isTemporary = error.status >= 500 || [408, 425, 429].includes(error.status); // not about the entry: later it may go
+    const isTemporary = error.status >= 500 || [408, 425, 429].includes(error.status); // not about the entry: it may go later
     return isTemporary ? { kind: 'server-failed' } : { kind: 'refused', problem: error.problem };
   }
 }

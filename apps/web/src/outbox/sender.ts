@@ -9,7 +9,7 @@ type Environment = {
   paused: (why: PauseReason) => void;
 };
 
-/** Decides when to send: now, again when more was kept meanwhile, and later with growing pauses when it did not go. */
+/** Sends now, again when more was kept meanwhile, and later with growing pauses when it did not go. */
 export function makeSender(sending: Sending, { exclusively, schedule, paused }: Environment): () => Promise<void> {
   let running: Promise<void> | undefined;
   let asked = false;

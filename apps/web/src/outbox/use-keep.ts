@@ -3,8 +3,8 @@ import { useSession } from '../api/session';
 import { keepAndSend, type KeptResult, type RecordRoute } from './keep-and-send';
 
 /**
- * `const keep = useKeep()` then `await keep(recordReading, { readingId, … }, 'Core temperature 151.5 °F, lot 26061-2')`.
- * The sentence is what people see while it waits.
+ * `await keep(recordReading, { readingId, … }, 'Core temperature 151.5 °F, lot 26061-2')`: people see the sentence
+ * while it waits.
  */
 export function useKeep() {
   const by = useSession();

@@ -6,11 +6,10 @@ import type { PauseReason } from './send';
 export type OutboxState = {
   waiting: Entry[];
   parked: Entry[];
-  /** Why the last attempt paused; undefined before the first. */
+  /** Undefined before the first attempt. */
   why?: PauseReason;
 };
 
-/** What is kept on this device and not yet acknowledged, following every change. */
 export function useOutbox(): OutboxState {
   const [all, setAll] = useState<Entry[]>([]);
   const [why, setWhy] = useState<PauseReason>();

@@ -8,28 +8,28 @@ import { newId } from './new-id';
 import { discard, NotKept } from './outbox';
 import { useKeep } from './use-keep';
 
-/** What became of a save: with the server's answer, or kept on this device until there is one. */
+/** With the server's answer, or kept on this device until there is one. */
 export type Saved<R extends RecordRoute> = Exclude<KeptResult<R>, { state: 'parked' }>;
 
-/** What stood in the way, in a sentence and beside each field; the form keeps what was typed. */
+/** A sentence, and one beside each field; the form keeps what was typed. */
 export type Refused = { code?: ProblemBody['code']; words: string; fields: FieldErrors };
 
 export type Recording<R extends RecordRoute> = {
-  /** UUIDv7 of the record, made when the form opens: a double tap or a retry lands once. */
+  /** UUIDv7, made when the form opens: a double tap or a retry lands once. */
   id: string;
   busy: boolean;
   saved?: Saved<R>;
   refused?: Refused;
-  /** Resolves to what became of it, or to nothing when it was refused. */
+  /** Undefined when it was refused. */
   save(input: InputOf<R>, what: string): Promise<Saved<R> | undefined>;
-  /** Ready for one more record of the kind, under an id of its own. */
+  /** For one more record, under an id of its own. */
   again(): void;
 };
 
-/** How far a save has come, whatever is saved. */
+/** The same for every route. */
 export type Progress = Pick<Recording<RecordRoute>, 'busy' | 'refused'> & { saved?: { state: 'sent' | 'kept' } };
 
-/** One record being made in a form: kept on this device first, then sent; the answer or the refusal is shown. */
+/** The record is kept on this device first, then sent. */
 export function useRecording<R extends RecordRoute>(route: R): Recording<R> {
   const say = useSay('shared');
   const keep = useKeep();

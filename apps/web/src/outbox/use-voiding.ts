@@ -4,7 +4,7 @@ import { useRecording } from './use-recording';
 
 type What = InputOf<typeof voidRecord>['what'];
 
-/** Voids one record, with a reason; `said` is what the outbox calls the record. */
+/** `said` is what the outbox calls the record. */
 export function useVoiding(what: What, amends: string, said: string) {
   const say = useSay('shared');
   const recording = useRecording(voidRecord);
