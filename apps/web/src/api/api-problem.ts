@@ -1,6 +1,6 @@
 import type { ProblemBody } from '@larderbook/contracts';
 
-/** The API answered with a problem (RFC 9457): its sentence is for people, its code is for us. */
+/** RFC 9457: the sentence is for people, the code for us. */
 export class ApiProblem extends Error {
   override readonly name = 'ApiProblem';
 
@@ -17,7 +17,7 @@ export class ApiProblem extends Error {
   }
 }
 
-/** No answer, or an answer that is not the record book's own (a gateway, the page of a guest network). */
+/** No answer, or one that is not our server's (a gateway, the page of a guest network). */
 export class NoConnection extends TypeError {
   override readonly name = 'NoConnection';
 }

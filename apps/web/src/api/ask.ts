@@ -2,12 +2,12 @@ import type { InputOf, ReplyOf, RouteShape } from '@larderbook/contracts';
 import { queryOptions } from '@tanstack/react-query';
 import { call } from './client';
 
-/** Query options of a route that reads: `useQuery(ask(showLot, { lotId }))`. The key is the route and what it was asked. */
+/** `useQuery(ask(showLot, { lotId }))`. */
 export const ask = <R extends RouteShape & { method: 'GET' }>(route: R, input: InputOf<R>) =>
   queryOptions<ReplyOf<R>>({
     queryKey: [route.path, input],
     queryFn: ({ signal }) => call(route, input, signal),
   });
 
-/** Every answer of a route, to forget or refresh: `invalidateQueries({ queryKey: allOf(listLots) })`. */
+/** Every answer of a route: `invalidateQueries({ queryKey: allOf(listLots) })`. */
 export const allOf = (route: RouteShape) => [route.path];

@@ -3,12 +3,12 @@ import type { z } from 'zod';
 import { ApiProblem } from './api-problem';
 
 /**
- * What is wrong with which field: a fault of the contract, which the field puts into words, or a sentence. Fields inside
- * fields are joined by dots: `weight.value`.
+ * By field: a fault of the contract, which the field puts into words, or a sentence. Inner fields are joined by dots:
+ * `weight.value`.
  */
 export type FieldErrors = Record<string, string>;
 
-/** Checks a form by the contract's own schema before anything is kept: its value, or what is wrong beside which field. */
+/** Uses the contract's own schema before anything is kept. */
 export function check<S extends z.ZodType>(
   schema: S,
   draft: unknown,
@@ -18,11 +18,11 @@ export function check<S extends z.ZodType>(
   return { errors: first(parsed.error.issues.map((issue) => [issue.path.join('.'), carryFault(faultOf(issue))])) };
 }
 
-/** The same from a problem the server sent back. */
+/** Errors of a problem that the server sent back. */
 export function fieldErrors(error: unknown): FieldErrors {
   if (!(error instanceof ApiProblem)) return {};
   return first((error.problem.errors ?? []).map(({ pointer, detail }) => [pointer.replace(/^[/#]+/, '').replaceAll('/', '.'), detail]));
 }
 
-/** One thing at a time: the first complaint about a field is shown. */
+/** The first complaint about a field is shown. */
 const first = (all: [string, string][]): FieldErrors => Object.fromEntries(all.toReversed());

@@ -3,19 +3,18 @@ import type { z } from 'zod';
 import { base, exchange } from './exchange';
 
 /**
- * Calls a route of the contracts and returns its parsed reply. Throws ApiProblem when the API says no and NoConnection
- * when it cannot be reached. Records made on the floor go through the outbox instead.
+ * Throws ApiProblem when the API says no and NoConnection when it cannot be reached. Records made on the floor go
+ * through the outbox instead.
  */
 export async function call<R extends RouteShape>(route: R, input: InputOf<R>, signal?: AbortSignal): Promise<ReplyOf<R>> {
   return replyOf(route, await exchange(requestOf(route, input), signal));
 }
 
-/** What a route replied, checked against its contract. */
 export function replyOf<R extends RouteShape>(route: R, json: unknown): ReplyOf<R> {
   if (isStream(route.returns)) throw new Error(`${route.path} is a file: link to it with hrefOf`);
   const returns: z.ZodType = route.returns;
   return returns.parse(json) as ReplyOf<R>;
 }
 
-/** The address of a route that returns a file: a PDF, an export. */
+/** For a route that returns a file. */
 export const hrefOf = <R extends RouteShape>(route: R, input: InputOf<R>): string => base + requestOf(route, input).path;

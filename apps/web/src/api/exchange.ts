@@ -5,9 +5,8 @@ import { languageHere } from './language';
 export const base = '/api/v1';
 
 /**
- * One request and the record book's own answer to it: the parsed JSON of a 2xx, or a thrown ApiProblem.
- * Anything else (no network, a redirect, HTML of a gateway or a guest network) is a thrown NoConnection, because only
- * our server's word may empty the outbox.
+ * The parsed JSON of a 2xx, or a thrown ApiProblem. Anything else (no network, a redirect, HTML of a gateway or a guest
+ * network) is a thrown NoConnection, because only our server's word may empty the outbox.
  */
 export async function exchange({ method, path, body }: ApiRequest, signal?: AbortSignal): Promise<unknown> {
   const response = await reach(`${base}${path}`, {

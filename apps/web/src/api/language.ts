@@ -5,13 +5,13 @@ const ofDevice = 'larderbook.language';
 const ofPerson = 'larderbook.language-of-person';
 const listeners = new Set<() => void>();
 
-/** The language of whoever is signed in; else the one chosen on this device; else the first of the browser's that Larderbook speaks. */
+/** That of the person signed in, else the device's, else the first of the browser's that Larderbook speaks. */
 export const languageHere = (): Language => chosen(ofPerson) ?? chosen(ofDevice) ?? languageFor(navigator.languages);
 
-/** Chosen on this device, for whoever has no language of their own. */
+/** For whoever has no language of their own. */
 export const chooseLanguageHere = (language: Language): void => keep(ofDevice, language);
 
-/** From now on this person is signed in, or nobody; a person may have no language of their own. */
+/** Undefined when nobody is signed in, or the person has no language of their own. */
 export const speakTo = (person: Language | undefined): void => keep(ofPerson, person);
 
 export const useLanguage = (): Language => useSyncExternalStore(listen, languageHere);

@@ -11,8 +11,8 @@ const key = [whoIsSignedIn.path];
 export type Session = SignedIn & { expired: boolean };
 
 /**
- * Who is signed in on this device; nobody is `null`. Remembered, so that a tablet started in the walk-in without a
- * signal, or one whose sign-in ran out in the middle of a lot, still knows whose entries it keeps.
+ * Remembered, so that a tablet started without a signal, or one whose sign-in ran out in the middle of a lot, still
+ * knows whose entries it keeps.
  */
 export const session = queryOptions<Session | null>({
   queryKey: key,
@@ -35,10 +35,10 @@ export const session = queryOptions<Session | null>({
   initialDataUpdatedAt: 0,
 });
 
-/** The person signed in, `null` when nobody is, `undefined` while it is not known. */
+/** `null` when nobody is signed in, `undefined` while it is not known. */
 export const useSession = (): Session | null | undefined => useQuery(session).data;
 
-/** After signing in: from now on entries are kept under this name, and nothing the last person saw is shown. */
+/** Entries are kept under this name from now on, and nothing the last person saw is shown. */
 export function enter(queries: QueryClient, who: SignedIn): void {
   remember(who);
   queries.clear();
@@ -46,13 +46,12 @@ export function enter(queries: QueryClient, who: SignedIn): void {
   queries.setQueryData(key, entered);
 }
 
-/** The person in hand is known otherwise than before: in another language. */
+/** The same person, in another language. */
 export function update(queries: QueryClient, who: SignedIn): void {
   remember(who);
   queries.setQueryData<Session>(key, { ...who, expired: false });
 }
 
-/** After signing out. */
 export function leave(queries: QueryClient): void {
   remember(null);
   queries.clear();
@@ -65,7 +64,7 @@ function remember(who: SignedIn | null): void {
   speakTo(who?.language);
 }
 
-/** Nobody has signed in on this device, or whoever did has signed out: nothing to ask the server. */
+/** Nobody signed in on this device, or whoever did signed out: there is nothing to ask the server. */
 const isNobodyHere = (): boolean => localStorage.getItem(place) === null;
 
 /** Who was signed in when the device last knew. */

@@ -5,17 +5,16 @@ import { check, fieldErrors, type FieldErrors } from './check';
 import { call } from './client';
 
 export type Send<R extends RouteShape> = {
-  /** Checks the draft by the contract and sends it; what is wrong stands in `errors`, nothing is half-sent. */
+  /** Nothing is half-sent: what is wrong stands in `errors`. */
   send(draft: object): void;
   busy: boolean;
-  /** What is wrong with which field, by our own check or the server's. */
   errors: FieldErrors;
   /** What stood in the way when it was no field. */
   problem: unknown;
   reply?: ReplyOf<R>;
 };
 
-/** A form of the office for one route: needs the network, unlike what is recorded on the floor. */
+/** Needs the network, unlike what is recorded on the floor. */
 export function useSend<R extends RouteShape>(route: R, onSent?: (reply: ReplyOf<R>) => void): Send<R> {
   const queries = useQueryClient();
   const [wrong, setWrong] = useState<FieldErrors>({});

@@ -18,7 +18,6 @@ export type Shop = {
   establishment: string;
 };
 
-/** The habits of the shop that is open on this device, and what the person may do in it. */
 export function useShop(): Shop {
   const who = useSession();
   const units = who?.establishment.units ?? 'US';

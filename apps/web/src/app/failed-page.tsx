@@ -5,7 +5,6 @@ import { Stack } from '../ui/stack';
 import { useSay } from '../ui/voice';
 import css from './root.module.css';
 
-/** A page broke; the book around it still works. What is kept on the device is untouched, and the person can try again. */
 export function FailedPage({ error, reset }: ErrorComponentProps) {
   const say = useSay('shared');
   return (
@@ -16,7 +15,7 @@ export function FailedPage({ error, reset }: ErrorComponentProps) {
   );
 }
 
-/** The book itself broke: the same words without it. */
+/** Without the shell, which broke itself. */
 export function FailedBook(props: ErrorComponentProps) {
   return (
     <main className={css.door}>

@@ -4,7 +4,6 @@ import { useSay } from '../ui/voice';
 import css from './index-tabs.module.css';
 import { places } from './places';
 
-/** The index tabs of the book: down its side, across its top on an upright tablet, behind one button on a telephone. */
 export function IndexTabs() {
   const say = useSay('shell');
   const { routesByPath } = useRouter();

@@ -8,9 +8,8 @@ const debounceMs = 500;
 type Kept = { personId: string; state: DehydratedState };
 
 /**
- * Keeps what was last seen on this device, so that a tablet restarted in the walk-in still shows the day. Only for the
- * person who saw it; gone with signing out. Browsers have this store on https and on the machine itself only, as they
- * have the service worker that keeps the pages.
+ * A tablet restarted without a signal still shows the day. Only for the person who saw it; gone with signing out.
+ * Browsers have this store on https and on the machine itself only, like the service worker.
  */
 export async function keepAnswers(queries: QueryClient): Promise<void> {
   if (typeof caches === 'undefined') return;

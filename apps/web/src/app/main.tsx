@@ -23,5 +23,5 @@ createRoot(app).render(
   </StrictMode>,
 );
 startSending();
-void wordsOnce('faults', languageHere()); // so that a field says at once what is wrong with it
+void wordsOnce('faults', languageHere()); // a field says at once what is wrong with it
 fetchPagesAhead(router);

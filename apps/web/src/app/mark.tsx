@@ -1,4 +1,3 @@
-/** Our own mark: a ruled sheet with its margin and a stamp. */
 export function Mark() {
   return (
     <svg viewBox="0 0 28 32" width="28" height="32" aria-hidden="true">

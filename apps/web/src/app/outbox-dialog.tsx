@@ -8,7 +8,6 @@ import { useSay } from '../ui/voice';
 import css from './outbox-slot.module.css';
 import { ParkedEntry } from './parked-entry';
 
-/** Each entry that is kept on this device and not sent yet, and what can be done about it. */
 export function OutboxDialog({ onClose }: { onClose: () => void }) {
   const say = useSay('shell');
   const sayShared = useSay('shared');

@@ -7,14 +7,14 @@ import { useSay } from '../ui/voice';
 import { OutboxDialog } from './outbox-dialog';
 import css from './outbox-slot.module.css';
 
-/** What is kept on this device and not yet sent, always in sight; opens to show each entry and what can be done. */
+/** Always in sight. */
 export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
   const say = useSay('shell');
   const { waiting, parked } = useOutbox();
   const [open, setOpen] = useState(false);
   useAnnouncements();
   useEffect(() => {
-    if (signedIn) void sendNow(); // theirs may have waited for them
+    if (signedIn) void sendNow(); // their entries may have waited for them
   }, [signedIn]);
   const count = waiting.length + parked.length;
   return (
@@ -28,7 +28,6 @@ export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
   );
 }
 
-/** Says aloud what became of entries, and refreshes the pages that show them. */
 function useAnnouncements() {
   const say = useSay('shell');
   const queries = useQueryClient();

@@ -7,8 +7,8 @@ import { wordsOfPages } from './routes';
 const delayMs = 3_000;
 
 /**
- * Fetches every page and its words a little after the first one is shown, so that the next also opens where there is no signal. The
- * service worker keeps them over a restart too, but browsers allow it on https and on the machine itself only.
+ * Lets pages also open where there is no signal. The service worker keeps them over a restart, but browsers allow it on
+ * https and on the machine itself only.
  */
 export function fetchPagesAhead(router: AnyRouter): void {
   if (import.meta.env.PROD) void navigator.serviceWorker?.register('/service-worker.js');

@@ -7,7 +7,7 @@ import css from './outbox-slot.module.css';
 
 type ParkedEntryProps = { entry: Entry; onSendAgain: () => void; onDiscard: () => void };
 
-/** One entry the server refused: its sentence, and the two ways out. Deleting asks once more. */
+/** Deleting asks once more. */
 export function ParkedEntry({ entry, onSendAgain, onDiscard }: ParkedEntryProps) {
   const say = useSay('shell');
   const sayShared = useSay('shared');

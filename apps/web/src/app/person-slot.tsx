@@ -5,10 +5,10 @@ import type { Session } from '../api/session';
 import { useSay } from '../ui/voice';
 import css from './person-slot.module.css';
 
-/** Nobody signs out before the first page is read: it is fetched a little after it, with all pages. */
+/** Fetched a little after the first page, with all pages. */
 export const SignOutDialog = lazyRouteComponent(() => import('./sign-out-dialog'), 'SignOutDialog');
 
-/** Who is signed in, always in sight because every record carries that name; opens to sign out. */
+/** Always in sight, because every record carries that name. */
 export function PersonSlot({ who }: { who: Session }) {
   const say = useSay('shared');
   const [open, setOpen] = useState(false);

@@ -1,6 +1,6 @@
 import type { WordsOf } from '@larderbook/messages';
 
-/** The places of the shop, as the index tabs of the book, each by the code of its name; `also` are pages elsewhere that belong to one. */
+/** `also` are pages elsewhere that belong to the place. */
 export const places = [
   { to: '/', name: 'today', also: [] },
   { to: '/lots', name: 'lots', also: ['/deviations', '/reviews'] },

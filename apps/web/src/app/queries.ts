@@ -4,8 +4,8 @@ import { ApiProblem } from '../api/api-problem';
 const aDay = 24 * 3_600_000;
 
 /**
- * What was last seen stays for the day and is shown while a newer answer is fetched, or cannot be. Requests are made
- * whatever the browser thinks of the network: the record book often runs on the same machine or the same wire.
+ * What was last seen stays for the day, also when no newer answer comes. Requests ignore the browser's view of the
+ * network: the server often runs on the same machine or wire.
  */
 export const queries = new QueryClient({
   defaultOptions: {

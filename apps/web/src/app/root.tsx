@@ -13,10 +13,10 @@ import { Speaking } from '../ui/voice';
 import css from './root.module.css';
 import { Shell } from './shell';
 
-/** Pages in front of the book: nobody needs to be signed in. */
+/** Nobody needs to be signed in. */
 const before = ['/sign-in', '/welcome'];
 
-/** Decides what is around a page: the book for who is signed in, the door for everybody else. */
+/** The shell for who is signed in, the door for everybody else. */
 export function Root() {
   const { pathname } = useLocation();
   return (
@@ -33,7 +33,7 @@ export function Root() {
   );
 }
 
-/** The language of this device; the clock and the days of the shop that is open on it, the device's own before. */
+/** The device's language, with the clock and days of the open shop, or the device's own before. */
 function useVoiceHere(): Voice {
   const language = useLanguage();
   const shop = useSession()?.establishment;
@@ -45,7 +45,7 @@ function useVoiceHere(): Voice {
   };
 }
 
-/** While the door's page is fetched the router still has the one before: a page of the book, which asks for records. */
+/** While this page is fetched the router still has the one before, which asks for records. */
 function AtTheDoor() {
   const shown = useRouterState({ select: ({ matches }) => matches.at(-1)?.pathname ?? '' });
   return before.includes(shown) ? <Outlet /> : <Loading />;
@@ -58,7 +58,7 @@ function Inside() {
   return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />}</main>;
 }
 
-/** Nobody is signed in: a new shop is welcomed, any other signs in and comes back to where it was going. */
+/** A new shop is welcomed; any other signs in and comes back to where it was going. */
 function Door() {
   const { data, error, refetch } = useQuery(ask(firstRun, {}));
   const { href } = useLocation();

@@ -10,25 +10,25 @@ const root = createRootRoute({ component: Root, errorComponent: FailedBook });
 
 type Page = () => React.ReactNode;
 
-/** What the building blocks of `ui` say: any page may open one, and may not wait for its words in the middle of an entry. */
+/** Any page may open a block of `ui`, and may not wait for its words in the middle of an entry. */
 const ofBlocks = ['shared', 'recording', 'explaining'] as const satisfies Place[];
 
-/** Every place that some page, or the book around it, speaks of. */
+/** Every place that some page or the shell speaks of. */
 export const wordsOfPages = new Set<Place>(['shell', ...ofBlocks]);
 
 /**
- * One page of a place, fetched when it is first opened. A page is one file `src/places/<place>/<page>.tsx` that exports
- * one component of no props; adding it is one line in `pages` below:
+ * A page is one file `src/places/<place>/<page>.tsx` that exports one component of no props, fetched with its words when
+ * first opened. One line in `pages` below adds it:
  *
  *   place('/lots/$lotId', () => import('../places/lots/lot-page'), 'LotPage'),
  *
- * The page reads its names with `useParams({ from: '/lots/$lotId' })`. The words it says are fetched beside its code.
+ * The page reads its names with `useParams({ from: '/lots/$lotId' })`.
  */
 function place<P extends string, N extends string>(path: P, load: () => Promise<Record<N, Page>>, name: N, ...words: Place[]) {
   return createRoute({ path, ...pageOf(load, name, words) });
 }
 
-/** A page that its address asks something, after the `?`. */
+/** Its address asks something after the `?`. */
 function placeAsked<P extends string, N extends string, S>(
   path: P,
   asked: (search: Record<string, unknown>) => S,

@@ -9,7 +9,6 @@ import { OutboxSlot } from './outbox-slot';
 import { PersonSlot } from './person-slot';
 import css from './shell.module.css';
 
-/** The book around every page: its index tabs, who is signed in, what is not yet sent, and the page itself. */
 export function Shell({ who }: { who: Session }) {
   const say = useSay('shell');
   const page = useRef<HTMLElement>(null);
@@ -50,7 +49,7 @@ export function Shell({ who }: { who: Session }) {
   );
 }
 
-/** A new page begins at its top, for the eye and for the screen reader. */
+/** For the eye and for the screen reader. */
 function useFocusOnNewPage(page: React.RefObject<HTMLElement | null>) {
   const { pathname } = useLocation();
   const before = useRef(pathname);
