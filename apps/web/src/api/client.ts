@@ -16,5 +16,4 @@ export function replyOf<R extends RouteShape>(route: R, json: unknown): ReplyOf<
   return returns.parse(json) as ReplyOf<R>;
 }
 
-/** For a route that returns a file. */
 export const hrefOf = <R extends RouteShape>(route: R, input: InputOf<R>): string => base + requestOf(route, input).path;

@@ -8,7 +8,6 @@ const listeners = new Set<() => void>();
 /** That of the person signed in, else the device's, else the first of the browser's that Larderbook speaks. */
 export const languageHere = (): Language => chosen(ofPerson) ?? chosen(ofDevice) ?? languageFor(navigator.languages);
 
-/** For whoever has no language of their own. */
 export const chooseLanguageHere = (language: Language): void => keep(ofDevice, language);
 
 /** Undefined when nobody is signed in, or the person has no language of their own. */

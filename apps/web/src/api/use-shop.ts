@@ -14,7 +14,6 @@ export type Shop = {
   mayRecord: boolean;
   /** Of the person who is signed in. */
   name: string;
-  /** Of the shop itself. */
   establishment: string;
 };
 

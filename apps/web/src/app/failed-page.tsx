@@ -15,7 +15,7 @@ export function FailedPage({ error, reset }: ErrorComponentProps) {
   );
 }
 
-/** Without the shell, which broke itself. */
+/** For when the shell itself broke. */
 export function FailedBook(props: ErrorComponentProps) {
   return (
     <main className={css.door}>

@@ -7,7 +7,7 @@ import { useSay } from '../ui/voice';
 import { OutboxDialog } from './outbox-dialog';
 import css from './outbox-slot.module.css';
 
-/** Always in sight. */
+/** The outbox is always in sight. */
 export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
   const say = useSay('shell');
   const { waiting, parked } = useOutbox();

@@ -8,7 +8,7 @@ import css from './person-slot.module.css';
 /** Fetched a little after the first page, with all pages. */
 export const SignOutDialog = lazyRouteComponent(() => import('./sign-out-dialog'), 'SignOutDialog');
 
-/** Always in sight, because every record carries that name. */
+/** The name is always in sight, because every record carries it. */
 export function PersonSlot({ who }: { who: Session }) {
   const say = useSay('shared');
   const [open, setOpen] = useState(false);

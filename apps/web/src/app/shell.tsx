@@ -49,7 +49,7 @@ export function Shell({ who }: { who: Session }) {
   );
 }
 
-/** For the eye and for the screen reader. */
+/** A new page begins at its top, for the eye and for the screen reader. */
 function useFocusOnNewPage(page: React.RefObject<HTMLElement | null>) {
   const { pathname } = useLocation();
   const before = useRef(pathname);

@@ -10,7 +10,7 @@ import { Problem } from '../ui/problem';
 import { Stack } from '../ui/stack';
 import { useSay } from '../ui/voice';
 
-/** Says before what is not sent yet. */
+/** Tells first what is not sent yet. */
 export function SignOutDialog({ who, onClose }: { who: Session; onClose: () => void }) {
   const say = useSay('shell');
   const sayShared = useSay('shared');

@@ -9,7 +9,6 @@ export class NotKept extends Error {
   override readonly name = 'NotKept';
 }
 
-/** For a form that waits for its verdict, and for the state in the shell. */
 export type OutboxEvent = Outcome | { state: 'changed' } | { state: 'paused'; why: PauseReason };
 
 const requestTimeoutMs = 20_000;
@@ -23,7 +22,7 @@ const tell = (event: OutboxEvent) => {
 };
 
 let opened: Promise<OutboxStore> | undefined;
-/** Opened when first needed, so that the page does not wait for it. */
+/** Opened when first needed, so that the page does not wait. */
 const store = (): Promise<OutboxStore> => (opened ??= import('./device-store').then(({ deviceStore }) => deviceStore()));
 
 const overStore: OutboxStore = {
@@ -69,7 +68,6 @@ export async function keep(entry: Omit<Entry, 'state' | 'failures'>): Promise<vo
 /** Oldest first. */
 export const entries = (): Promise<Entry[]> => overStore.all();
 
-/** For a parked entry that a person has looked at. */
 export async function sendAgain(id: string): Promise<void> {
   await overStore.change(id, { state: 'waiting', problem: undefined, failures: 0 });
   void sendNow();

@@ -5,7 +5,7 @@ import css from './announcer.module.css';
 const listeners = new Set<() => void>();
 const tell = () => listeners.forEach((listener) => listener());
 
-/** Urgent announcements go past what waits for its turn. */
+/** Urgent announcements do not wait for the others. */
 const [turn, urgentTurn] = [new AnnouncementQueue(tell), new AnnouncementQueue(tell)];
 
 /**
@@ -18,7 +18,7 @@ export function announce(words: string, { urgent = false, unseen = false, about 
 
 type AnnounceOptions = { urgent?: boolean; unseen?: boolean; about?: string };
 
-/** Hides the slip and goes on reading it out: the page says the same. */
+/** For what the page says as well: the slip goes, and the reading out goes on. */
 export function hush(): void {
   turn.hush();
 }
@@ -28,7 +28,7 @@ const listen = (listener: () => void) => {
   return () => void listeners.delete(listener);
 };
 
-/** The same on a server or a page drawn once, where nothing listens. */
+/** Nothing listens on a page that is drawn once. */
 const useSaidNow = (queue: AnnouncementQueue) =>
   useSyncExternalStore(
     listen,

@@ -2,7 +2,6 @@ import type { ReactNode } from 'react';
 import css from './caution.module.css';
 import { useSay } from './voice';
 
-/** Says what a figure is not, and who decides. */
 export function Caution({ title: own, children }: { title?: string; children: ReactNode }) {
   const say = useSay('shared');
   const title = own ?? say('caution');

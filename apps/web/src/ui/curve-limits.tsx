@@ -17,7 +17,6 @@ export function LimitLines({ plot: { left, right, y }, limits }: { plot: Plot; l
   );
 }
 
-/** Each where its line is clearest of the curves. */
 export function LimitLabels({ plot, limits, probes }: { plot: Plot; limits: CurveLimit[]; probes: Probe[] }) {
   return (
     <g>

@@ -6,7 +6,6 @@ import css from './curve.module.css';
 
 const dashes = ['', '9 5', '2 4'];
 
-/** On the same time axis as the curve above it, with a scale of its own. */
 export function Panel({ plot, panel }: { plot: Plot; panel: CurvePanel }) {
   if (!plot.panel) return null;
   const { left, right, x } = plot;

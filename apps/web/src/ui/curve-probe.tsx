@@ -37,7 +37,6 @@ export function SurroundingsLine({ plot, points }: { plot: Plot; points: CurvePo
 export const placesOf = ({ x, y }: Pick<Plot, 'x' | 'y'>, points: CurvePoint[]): string =>
   points.map(({ at, value }) => `${x(at).toFixed(1)},${y(value).toFixed(1)}`).join(' ');
 
-/** Disc, square, triangle, diamond: one for each probe. */
 function Mark({ kind, x, y }: { kind: number; x: number; y: number }) {
   const shapes = ['M-4.5 0a4.5 4.5 0 1 0 9 0a4.5 4.5 0 1 0-9 0z', 'M-4-4h8v8h-8z', 'M0-5.5L5 4H-5z', 'M0-5.5L5.5 0 0 5.5-5.5 0z'];
   return <path className={css.mark} d={shapes[kind % shapes.length]} transform={`translate(${x} ${y})`} />;

@@ -44,7 +44,7 @@ export type CurveProps = {
   unit: string;
   zone: string;
   probes: Probe[];
-  /** What was read of what the product lies in. */
+  /** Readings of what the product lies in. */
   surroundings?: CurvePoint[];
   limits?: CurveLimit[];
   stages?: CurveStage[];

@@ -10,7 +10,7 @@ import { instantsAt, wallTime } from './wall-time';
 type DateTimeFieldProps = FieldFrame & {
   /** ISO 8601 with offset, or empty. */
   value: string;
-  /** "America/Chicago". */
+  /** As in "America/Chicago". */
   zone: string;
   /** ISO 8601 with offset, or empty while what is typed is no moment. */
   onChange: (instant: string) => void;

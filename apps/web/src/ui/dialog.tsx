@@ -8,7 +8,6 @@ type DialogProps = {
   title: string;
   onClose: () => void;
   children: ReactNode;
-  /** The way out stands before them. */
   actions?: ReactNode;
   /** "Cancel" unless there is nothing to save. */
   closeLabel?: string;

@@ -3,7 +3,6 @@ import css from './facts.module.css';
 
 export type Fact = { name: string; value: ReactNode };
 
-/** As many columns as fit. */
 export function Facts({ facts }: { facts: Fact[] }) {
   return (
     <dl className={css.facts}>

@@ -8,7 +8,6 @@ type FilterProps<V extends string> = {
   onChoose: (value: V) => void;
 };
 
-/** One of a few, changed with one tap. */
 export function Filter<V extends string>({ label, choices, chosen, onChoose }: FilterProps<V>) {
   return (
     <div className={css.filter} role="group" aria-label={label}>

@@ -6,7 +6,7 @@ import { useClock, useSay, useSpoken } from './voice';
 
 type ForecastWordsProps = { forecast: ToldForecast; zone: string; degrees: '°F' | '°C' };
 
-/** Says also that it is an estimate. */
+/** A forecast always says that it is an estimate. */
 export function ForecastWords({ forecast, zone, degrees }: ForecastWordsProps) {
   const say = useSay('explaining');
   const clock = useClock(zone);

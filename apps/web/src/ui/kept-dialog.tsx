@@ -3,7 +3,6 @@ import { useSay } from './voice';
 
 type KeptDialogProps = { title: string; state: 'sent' | 'kept'; recorded?: string; onClose: () => void };
 
-/** Saved, or kept on this device until there is a connection. */
 export function KeptDialog({ title, state, recorded, onClose }: KeptDialogProps) {
   const say = useSay('shared');
   return (

@@ -53,7 +53,6 @@ export function KeypadDisplay({ label, entered, error, describedBy, ref, onType,
   );
 }
 
-/** Figures and letters that have to find room on the display. */
 const lengthsOf = ({ text, unit }: Entered) =>
   ({
     '--figures': Math.max(text.length, 3),

@@ -20,7 +20,7 @@ type KeypadProps = Entering & {
   busy?: boolean;
   previous?: ReactNode;
   limit?: ReactNode;
-  /** A Status and a sentence: how the value on the display would be judged. */
+  /** How the value on the display would be judged. */
   preview?: ReactNode;
   error?: string;
 };

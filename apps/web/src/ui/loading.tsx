@@ -4,7 +4,7 @@ import { useSay } from './voice';
 
 const delayMs = 300;
 
-/** Says so only after 300 ms. */
+/** Nothing is shown before 300 ms. */
 export function Loading() {
   const say = useSay('shared');
   const [late, setLate] = useState(false);

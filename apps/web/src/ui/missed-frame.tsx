@@ -5,7 +5,7 @@ import { useSay } from './voice';
 
 type MissedFrameProps = {
   isCritical?: boolean;
-  /** "Core temperature at the end of cooking". */
+  /** As in "Core temperature at the end of cooking". */
   what: string;
   measured: string;
   limit: string;
@@ -15,7 +15,6 @@ type MissedFrameProps = {
   children?: ReactNode;
 };
 
-/** What was missed, with the corrective action under it. */
 export function MissedFrame({ isCritical = false, what, measured, limit, by, because, source, children }: MissedFrameProps) {
   const say = useSay('shared');
   const id = useId();

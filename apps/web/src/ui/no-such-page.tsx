@@ -4,7 +4,6 @@ import { PageHeader } from './page-header';
 import { Stack } from './stack';
 import { useSay } from './voice';
 
-/** For an address with nothing under it, or nothing any more. */
 export function NoSuchPage({ because }: { because?: string }) {
   const say = useSay('shared');
   return (

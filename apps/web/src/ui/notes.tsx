@@ -13,7 +13,7 @@ export function Notes({ notes }: { notes: readonly string[] }) {
   );
 }
 
-/** Says so where nobody has read a figure in its source. */
+/** A source that nobody has read the figure in says so. */
 export function SourceList({ sources }: { sources: readonly Source[] }) {
   const say = useSay('explaining');
   const { saySupport } = useLimits();

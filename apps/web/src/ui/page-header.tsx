@@ -5,7 +5,6 @@ type PageHeaderProps = {
   title: string;
   /** A small line above: "Lot", "Plan 3, adopted". */
   over?: ReactNode;
-  /** One sentence, or a Status. */
   under?: ReactNode;
   actions?: ReactNode;
 };

@@ -7,7 +7,6 @@ import { useSay } from './voice';
 
 type PageProblemProps = { error: unknown; onRetry: () => void };
 
-/** For a page whose subject does not exist or could not be fetched. */
 export function PageProblem({ error, onRetry }: PageProblemProps) {
   const say = useSay('shared');
   if (isMissing(error)) {

@@ -1,7 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import css from './page-tabs.module.css';
 
-/** The pages of one place. */
 export function PageTabs({ label, pages }: { label: string; pages: { to: string; name: string }[] }) {
   return (
     <nav aria-label={label}>

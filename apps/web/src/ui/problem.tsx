@@ -11,7 +11,7 @@ type ProblemProps = {
   children?: ReactNode;
 };
 
-/** Says what a person can do about it. */
+/** Tells what a person can do about it. */
 export function Problem({ error, onRetry, children }: ProblemProps) {
   const say = useSay('shared');
   const { title, detail, fields } = readProblem(error, say);

@@ -31,7 +31,7 @@ export function readProblem(error: unknown, say: Say<WordsOf<'shared'>>): Proble
   };
 }
 
-/** The address names nothing that exists, or nothing that can: half an id was copied. */
+/** The address names nothing that exists, or half an id was copied. */
 export function isMissing(error: unknown): boolean {
   const problem = isLoose(error) && isLoose(error.problem) ? error.problem : undefined;
   return problem?.code === 'not-found' || isAboutAddress(problem?.errors);

@@ -8,9 +8,9 @@ import { useNow, useTimeLeft } from './time-left';
 import { useClock, useSay } from './voice';
 
 type SheetBandProps = {
-  /** "Chill, first stage". */
+  /** As in "Chill, first stage". */
   label: string;
-  /** "≤ 80 °F", to be reached at its foot. */
+  /** As in "≤ 80 °F". */
   bound: string;
   state: State;
   /** Epoch ms. */
@@ -20,7 +20,6 @@ type SheetBandProps = {
   margin?: ReactNode;
   /** Drawn down the same time as the band. */
   curve?: BandCurveProps['curve'];
-  /** The entries made while the stage ran. */
   children?: ReactNode;
 };
 
@@ -47,7 +46,7 @@ export function SheetBand({ label, bound, state, from, deadline, endedAt, margin
   );
 }
 
-/** Ticks apart, so that the entries do not. */
+/** This part ticks apart, so that the entries do not. */
 function RunningGauge({ from, deadline }: { from: number; deadline: number }) {
   return <Gauge spent={share(from, deadline, useNow())} />;
 }

@@ -32,7 +32,6 @@ export function Sheet({ label, zone, children }: SheetProps) {
 
 type SheetHeadingProps = { children: ReactNode; aside?: ReactNode; state?: State };
 
-/** For a day, a step, or how everything under it stands. */
 export function SheetHeading({ children, aside, state }: SheetHeadingProps) {
   return (
     <li className={css.heading}>

@@ -2,7 +2,7 @@ import { isUnconfirmed, type Source } from '@larderbook/haccp';
 import { useLimits } from './use-tell';
 import { useSay } from './voice';
 
-/** In one line; an unconfirmed figure says so. */
+/** An unconfirmed figure says so. */
 export function SourceLine({ source }: { source: Source }) {
   const say = useSay('explaining');
   const { saySupport } = useLimits();

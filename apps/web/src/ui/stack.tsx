@@ -4,7 +4,6 @@ import css from './stack.module.css';
 type Gap = 'tight' | 'near' | 'usual' | 'wide';
 type StackProps = { gap?: Gap; children: ReactNode };
 
-/** Blocks one under the other. */
 export function Stack({ gap = 'usual', children }: StackProps) {
   return <div className={`${css.stack} ${css[gap]}`}>{children}</div>;
 }

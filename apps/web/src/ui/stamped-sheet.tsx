@@ -3,12 +3,11 @@ import css from './stamped-sheet.module.css';
 
 type StampedSheetProps = {
   title: string;
-  /** "Not a record". */
+  /** As in "Not a record". */
   stamp?: string;
   children: ReactNode;
 };
 
-/** For what was worked out. */
 export function StampedSheet({ title, stamp, children }: StampedSheetProps) {
   const id = useId();
   return (

@@ -7,11 +7,11 @@ export type State = 'met' | 'missed' | 'undetermined' | 'running';
 
 type StatusProps = {
   state: State;
-  /** "8.5 °F short", "12 min to spare". */
+  /** As in "8.5 °F short", "12 min to spare". */
   margin?: ReactNode;
-  /** Replaces the verdict's own word: "On hold", "Cleared". */
+  /** Replaces the verdict's own word, as in "On hold". */
   word?: string;
-  /** Missed, and it still goes on. */
+  /** Missed, but the stage goes on. */
   still?: 'cooling';
   size?: 'line' | 'large';
 };
@@ -30,7 +30,7 @@ export function Status({ state, margin, word, still, size = 'line' }: StatusProp
   );
 }
 
-/** The shape alone, where the word stands beside it. */
+/** For where the word stands beside it. */
 export function StateMark({ state }: { state: State }) {
   return (
     <svg className={css.mark} viewBox="0 0 24 24" aria-hidden="true">

@@ -6,7 +6,6 @@ type StepsProps = { label: string; steps: { name: string; state: StepState; note
 
 const codes = { done: 'step-done', now: 'step-now', 'to come': 'step-to-come' } as const satisfies Record<StepState, string>;
 
-/** Of a flow diagram or a form, with where we are. */
 export function Steps({ label, steps }: StepsProps) {
   const say = useSay('shared');
   return (

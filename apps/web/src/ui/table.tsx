@@ -4,7 +4,7 @@ import css from './table.module.css';
 export type Column<Row> = {
   head: string;
   cell: (row: Row) => ReactNode;
-  /** Set to the right. */
+  /** Figures are set to the right. */
   figures?: boolean;
   /** For codes and dates that must not break over two lines. */
   oneLine?: boolean;

@@ -6,7 +6,6 @@ import { askByRange, type NumberQuestion, type UnitChoice } from './plausible';
 import { useSay } from './voice';
 
 export type Entering = {
-  /** Several units can be switched between; each has what is usual in it. */
   units: UnitChoice[];
   entered: Entered;
   onChange: (entered: Entered) => void;
@@ -52,7 +51,6 @@ export function useKeypad({ units, entered, onChange, onSave, belowZero = false,
     writing,
     /** A save was tried without a number. */
     isMissing: isMissing && value === undefined,
-    /** Asked about the number that stands there now. */
     question: asked?.text === entered.text && asked.unit === entered.unit ? asked.question : undefined,
     pressKey,
     type: (text: string) => show({ ...entered, text: tidy(text, entered.text, writing) }),

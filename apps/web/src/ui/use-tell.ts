@@ -9,7 +9,6 @@ export function useTell(): Teller {
   return teller({ verdicts: use(asked[0]), limits: use(asked[1]) }, voice);
 }
 
-/** Includes what stands beside limits in a plan. */
 export function useLimits(): LimitTeller {
   const voice = useVoice();
   return limitTeller(use(wordsOnce('limits', voice.language)), voice);

@@ -2,7 +2,7 @@ import { Status, type State } from './status';
 import { statusOf } from './status-of';
 import css from './verdict-words.module.css';
 
-/** The same from this device and from the server. */
+/** Of this device's verdict as of the server's. */
 export type SaidVerdict = {
   kind: Exclude<State, 'running'>;
   margin?: string;
@@ -12,7 +12,7 @@ export type SaidVerdict = {
   still?: 'cooling';
 };
 
-/** Says why, and what to do now. */
+/** Tells why, and what to do now. */
 export function VerdictWords({ verdict, size = 'line' }: { verdict: SaidVerdict; size?: 'line' | 'large' }) {
   return (
     <div className={css.verdict} data-kind={verdict.kind}>

@@ -46,7 +46,6 @@ export function useClock(zone?: string): Clock {
   return clockFor(zone === undefined ? voice : { ...voice, timeZone: zone });
 }
 
-/** Writes numbers, alone or with their unit. */
 export function useFigures() {
   const locale = localeOf(useVoice());
   return useMemo(

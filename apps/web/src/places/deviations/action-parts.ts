@@ -21,7 +21,6 @@ export function actionParts({ form, recurrence }: Pick<Deviation, 'form' | 'recu
   return [...asked, last].map((part) => inWords(part, say));
 }
 
-/** Every part that may have been written. */
 export const writtenParts = (form: CorrectiveActionForm, say: SayOf<'settling'>): readonly ActionPart[] =>
   [...askedFor[form], different].map((part) => inWords(part, say));
 

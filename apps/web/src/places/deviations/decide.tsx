@@ -44,7 +44,7 @@ export function Decide({ deviation, onClose }: { deviation: Deviation; onClose: 
 
 type Made = InputOf<typeof correctDisposition>['disposition'];
 type DecidingProps = {
-  /** With how much of each may be decided. */
+  /** `undecided` is how much of each may be decided. */
   products: ProductConcerned[];
   speaksFor: (product: ProductConcerned, weight: EnteredMass, most: Weight) => Named[];
   recording: Progress;
@@ -164,7 +164,7 @@ function mostFor(decision: Decision, { undecided, here, left }: ProductConcerned
 
 type Named = { deviationId: string; number: number };
 
-/** Includes every other open deviation of the product with as much to decide: nobody decides it twice. */
+/** Every other open deviation of the product with as much to decide is included: nobody decides it twice. */
 function spokenFor(deviation: Deviation, product: ProductConcerned, weight: EnteredMass, most: Weight): Named[] {
   const isAll = weight.value === most.value && weight.unit === most.unit;
   const mass = isAll ? massFromGrams(most.grams.toFixed(9)) : massOf(weight);

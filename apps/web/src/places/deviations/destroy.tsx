@@ -16,7 +16,6 @@ import { weightOf } from './weights';
 export type AmendingDestruction = NonNullable<Disposition['destruction']> & { reason: string };
 type DestroyProps = { disposition: Disposition; amending?: AmendingDestruction; onClose: () => void };
 
-/** `amending` is the record to correct. */
 export function Destroy({ disposition, amending, onClose }: DestroyProps) {
   const say = useSay('settling');
   const sayShared = useSay('shared');

@@ -3,7 +3,7 @@ import { massFromGrams, formatMass } from '@larderbook/haccp';
 
 type Weight = ProductConcerned['undecided'];
 
-/** Undoes a decision: its weight is to decide again, and is where it was. */
+/** The decided weight is to decide again, and is where it was. */
 export function givenBack(product: ProductConcerned, { lotId, receiptId, decision, weight }: Disposition): ProductConcerned {
   if (product.lotId !== lotId || product.receiptId !== receiptId) return product;
   const { undecided, here, left } = product;

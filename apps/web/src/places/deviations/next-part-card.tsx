@@ -9,7 +9,7 @@ import { leftToDecide } from './weights';
 
 const parts = ['action', 'disposition', 'closing'] as const;
 
-/** Names who may do the next part where this person may not. */
+/** The card names who may do the next part where this person may not. */
 export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (part: Part) => void }) {
   const say = useSay('deviations');
   const { roles } = useShop();

@@ -1,6 +1,6 @@
 import type { Deviation, Role } from '@larderbook/contracts';
 
-/** In this order; `done` when it is closed. */
+/** The parts are recorded in this order; `done` means closed. */
 export type Part = 'action' | 'disposition' | 'closing' | 'done';
 
 export function nextPart({ open, actions, covered }: Pick<Deviation, 'open' | 'actions' | 'covered'>): Part {

@@ -7,7 +7,6 @@ import { SaidTable } from '../../ui/said-table';
 import { Section } from '../../ui/section';
 import { useFigures, useSay } from '../../ui/voice';
 
-/** Of the control point that the deviation is about. */
 export function SaidOfReadings({ deviation: { lot, controlPoint } }: { deviation: Deviation }) {
   const say = useSay('deviations');
   const figures = useFigures();

@@ -2,7 +2,7 @@ import { useState } from 'react';
 
 export type Draft = Record<string, string>;
 
-/** Outlives a closed dialog and a closed tablet, until it is kept. */
+/** The draft outlives a closed dialog and a closed tablet, until it is kept. */
 export function useDraft(subjectId: string, first: Draft = {}) {
   const place = `larderbook.draft.corrective-action.${subjectId}`;
   const [draft, setDraft] = useState<Draft>(() => ({ ...first, ...read(place) }));

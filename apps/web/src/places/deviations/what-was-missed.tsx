@@ -60,5 +60,5 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
   );
 }
 
-/** Figures that the frame does not show: those it was opened with, or those after a correction left nothing missed. */
+/** The frame does not show these figures: those it was opened with, or those after a correction left nothing missed. */
 const figuresOf = ({ measured, margin }: Told): string => [measured, margin].filter(Boolean).join(', ');

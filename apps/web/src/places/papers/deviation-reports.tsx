@@ -17,7 +17,6 @@ import { useSay } from '../../ui/voice';
 
 const shownAtFirst = 6;
 
-/** Open deviations first. */
 export function DeviationReports() {
   const say = useSay('papers');
   const { data, error, refetch } = useQuery(ask(listDeviations, { open: 'all' }));

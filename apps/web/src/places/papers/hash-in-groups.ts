@@ -1,2 +1,2 @@
-/** Groups of eight letters let a person compare it with a printed one. */
+/** Groups of eight let a person compare the digest with a printed one. */
 export const hashInGroups = (hash: string): string => (hash.match(/.{1,8}/g) ?? []).join(' ');

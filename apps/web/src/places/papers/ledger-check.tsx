@@ -13,7 +13,7 @@ import { useFigures, useSay, useSpoken } from '../../ui/voice';
 import { hashInGroups } from './hash-in-groups';
 import css from './ledger-check.module.css';
 
-/** The head is compared with what is printed on a paper. */
+/** The head is to be compared with what is printed on a paper. */
 export function LedgerCheck() {
   const say = useSay('papers');
   const figures = useFigures();

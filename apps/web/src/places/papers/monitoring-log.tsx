@@ -20,7 +20,7 @@ import { wallTime } from '../../ui/wall-time';
 import { controlPointChoices } from './control-point-choices';
 import { periodFaults, periodOf, periods, type Period, type PeriodName } from './period';
 
-/** With the fields of 9 CFR 417.5. */
+/** The log has the fields of 9 CFR 417.5. */
 export function MonitoringLog() {
   const say = useSay('papers');
   const { data, error, refetch } = useQuery(ask(listControlPoints, {}));

@@ -9,7 +9,7 @@ export type Period = { from: string; to: string };
 /** Days; the server prints no longer period at once. */
 const mostDays = 400;
 
-/** Ends today. The week begins on Monday (ISO 8601). */
+/** The period ends today. The week begins on Monday (ISO 8601). */
 export function periodOf(name: Exclude<PeriodName, 'own dates'>, today: string): Period {
   const day = dayNumber(today) ?? NaN;
   const monday = day - ((day + 3) % 7); // day 0, 1 January 1970, was a Thursday
@@ -21,7 +21,7 @@ export function periodOf(name: Exclude<PeriodName, 'own dates'>, today: string):
   return { from, to: today };
 }
 
-/** Keyed by the day that is wrong; empty when it can be printed. */
+/** Faults are keyed by the day that is wrong; none when the period can be printed. */
 export function periodFaults({ from, to }: Period, say: SayOf<'papers'>): Partial<Period> {
   const [first, last] = [dayNumber(from), dayNumber(to)];
   if (first === undefined) return { from: say('first-day-missing') };

@@ -4,7 +4,6 @@ import { Row } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import css from './read-only.module.css';
 
-/** Shown to an inspector. */
 export function ReadOnly() {
   const say = useSay('papers');
   const who = useSession();

@@ -8,7 +8,7 @@ const listeners = new Set<() => void>();
 
 type Kept<D> = {
   draft: D | undefined;
-  /** Forgets the draft when it is undefined. */
+  /** An undefined draft is forgotten. */
   keep: (draft: D | undefined) => void;
 };
 

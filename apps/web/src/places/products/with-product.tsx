@@ -7,7 +7,6 @@ import { PageProblem } from '../../ui/page-problem';
 
 type WithProductProps = { productId: string; children: (product: Product, planInForce: PlanContent | undefined) => ReactNode };
 
-/** Waits for the product and its plan in force. */
 export function WithProduct({ productId, children }: WithProductProps) {
   const product = useQuery(ask(showProduct, { productId }));
   const planId = product.data?.plans.find(({ inForce }) => inForce)?.planId;

@@ -17,7 +17,6 @@ import { ReceivingFrame } from './receiving-frame';
 
 type Open = { item?: Item };
 
-/** Meat, ingredients and packaging. */
 export function ItemsPage() {
   const say = useSay('items');
   const sayShared = useSay('shared');

@@ -15,7 +15,6 @@ import { SupplierDialog } from './suppliers/supplier-dialog';
 
 type Open = { supplier?: Supplier };
 
-/** Tells whom to call. */
 export function SuppliersPage() {
   const say = useSay('items');
   const sayShared = useSay('shared');

@@ -1,6 +1,6 @@
 import type { Finding } from '@larderbook/contracts';
 
-/** Keeps a lot from being signed for. */
+/** Blockers keep a lot from being signed for. */
 export type Blocker = {
   kind: Finding['kind'];
   what: string;

@@ -8,7 +8,6 @@ import { useLimits, useTell } from '../../ui/use-tell';
 import { useSay } from '../../ui/voice';
 import css from './control-points.module.css';
 
-/** Of the plan in force for the lot. */
 export function ControlPoints({ points }: { points: ControlPointOnLot[] }) {
   const say = useSay('reviews');
   if (points.length === 0) return <p>{say('no-control-points')}</p>;

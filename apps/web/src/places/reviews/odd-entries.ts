@@ -1,9 +1,9 @@
 import { clarificationsOf, type Flag, type Lot } from '@larderbook/contracts';
 import { formatRead } from '@larderbook/haccp';
 
-/** An entry to look at; alike ones stand together. A correction has what stood there `before` and `after`. */
+/** A correction has what stood there `before` and `after`. */
 export type OddEntry = {
-  /** "Weighing of Salt", "12 readings at Chilling". */
+  /** As in "Weighing of Salt", "12 readings at Chilling". */
   what: string;
   remark: string;
   by: string;
@@ -51,7 +51,7 @@ const voidedLine = ({ kind, of, value, voided }: Entry): OddEntry[] =>
     ? [{ ...lineOf(`${capital(kind)} ${of}`, `voided; ${voided.reason}`, voided.made), correction: { before: value, after: '' } }]
     : [];
 
-/** Of a delivery, a stage, goods or an instrument, which has no line of its own among the entries. */
+/** A correction of a delivery, a stage, goods or an instrument has no line among the entries. */
 const goodsLine = ({ what, voided, reason, made }: Lot['corrections'][number]): OddEntry =>
   lineOf(what, `${voided ? 'voided' : 'corrected'}; ${reason}`, made);
 

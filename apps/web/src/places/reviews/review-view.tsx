@@ -16,7 +16,6 @@ import { WentIn } from './went-in';
 
 export type Review = ReplyOf<typeof showReview>;
 
-/** One page per lot. */
 export function ReviewView({ review }: { review: Review }) {
   const say = useSay('reviews');
   const { lot, findings } = review;

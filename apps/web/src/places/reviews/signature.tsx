@@ -54,13 +54,13 @@ function Outdated({ review: { by: who, at, takenBack } }: { review: Given }) {
   return <p>{say('taken-back-since', { ...signed, by: takenBack.by, reason: takenBack.reason })}</p>;
 }
 
-/** What the signature does not cover (9 CFR 417.5(c)). */
+/** The signature does not cover later packages (9 CFR 417.5(c)). */
 function PackedSince({ review: { by: who, at, packedSince } }: { review: Given }) {
   const say = useSay('reviews');
   return <p>{say('packed-since', { who, when: { at }, count: packedSince })}</p>;
 }
 
-/** Says why not, and who could. */
+/** Tells why not, and who could. */
 function MayNot({ review: { whyNot, recordedBy } }: { review: Review }) {
   const say = useSay('reviews');
   const sayWhy = useSay('problem-details');

@@ -8,7 +8,7 @@ import { useClock, useSay } from '../../ui/voice';
 import { oddEntries, type OddEntry } from './odd-entries';
 import css from './review.module.css';
 
-/** No obstacle, but for the reviewer to judge. */
+/** These are no obstacle, but for the reviewer to judge. */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
   const say = useSay('reviews');
   const sayEntry = useSay('entries');

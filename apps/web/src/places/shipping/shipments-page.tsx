@@ -13,7 +13,6 @@ import { ShipmentSheet } from './shipments/shipment-sheet';
 import type { Shipment } from './shipments/shipment';
 import { ShippingFrame } from './shipping-frame';
 
-/** What has left, to whom, newest first. */
 export function ShipmentsPage() {
   const say = useSay('shipping');
   const { mayRecord } = useShop();

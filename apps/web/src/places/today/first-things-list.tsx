@@ -11,7 +11,6 @@ import { SheetLink } from '../../ui/sheet-link';
 import { useSay } from '../../ui/voice';
 import { nextThree } from './first-things';
 
-/** For a new shop. */
 export function FirstThings() {
   const say = useSay('today');
   const { zone, isOwner } = useShop();

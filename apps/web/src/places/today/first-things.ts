@@ -50,5 +50,5 @@ const firstThings: FirstThing[] = [
   },
 ];
 
-/** In order; the last is the first lot. */
+/** The last thing is the first lot. */
 export const nextThree = (setUp: SetUp): FirstThing[] => firstThings.filter(({ isDone }) => !isDone(setUp)).slice(0, 3);

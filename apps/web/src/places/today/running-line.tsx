@@ -7,7 +7,7 @@ import { Status } from '../../ui/status';
 import { useNow, useTimeLeft } from '../../ui/time-left';
 import { useSay } from '../../ui/voice';
 
-/** Warns where the bound may not be reached in time. */
+/** The line warns where the bound may not be reached in time. */
 export function RunningLine({ lot: { lotId, code, productName, running, warning } }: { lot: LotHead }) {
   const say = useSay('today');
   const { zone, degrees } = useShop();

@@ -111,7 +111,7 @@ function LotLine({ lot: { lotId, code, productName, because }, to }: { lot: LotH
   );
 }
 
-/** Leads to each of the lot's deviations, or to the lot when none is known. */
+/** A held lot leads to each of its deviations, or to itself when none is known. */
 function HeldLine({ lot, deviations }: { lot: LotHead; deviations: Deviation[] }) {
   if (deviations.length === 0) return <LotLine lot={lot} to="/lots/$lotId" />;
   return deviations.map((deviation) => <DeviationLine key={deviation.deviationId} deviation={deviation} />);

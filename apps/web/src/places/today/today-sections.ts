@@ -4,7 +4,7 @@ export type Today = ReplyOf<typeof showToday>;
 type Instrument = Today['overdueInstruments'][number];
 type PlanMissing = Today['plansMissing'][number];
 
-/** In the order in which it should be seen; empty parts are left out. */
+/** Parts stand in the order in which they should be seen; empty ones are left out. */
 export type TodaySections = {
   /** Shipped before its deviation was found. */
   recalls: Deviation[];

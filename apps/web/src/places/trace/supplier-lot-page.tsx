@@ -6,7 +6,6 @@ import { Loading } from '../../ui/loading';
 import { PageProblem } from '../../ui/page-problem';
 import { SupplierLotSheet } from './supplier-lot-sheet';
 
-/** Without a number it has to be found first. */
 export function SupplierLotPage() {
   const { lot: supplierLot, supplier } = useSearch({ from: '/trace/supplier-lot' });
   if (!supplierLot) return <Navigate to="/trace" replace />;

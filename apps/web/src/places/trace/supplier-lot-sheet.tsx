@@ -16,7 +16,6 @@ import { Reached } from './reached';
 
 type SheetProps = { trace: SupplierLotTrace; asked: InputOf<typeof traceSupplierLot> };
 
-/** Covers everything that came under the supplier's number. */
 export function SupplierLotSheet({ trace, asked }: SheetProps) {
   const say = useSay('trace');
   const sayShared = useSay('shared');
@@ -89,7 +88,7 @@ function AccountedFor({ totals: { accountedPercent, unexplainedGrams } }: Pick<S
   return unexplainedGrams === 0 ? figures.quantity(percent) : say('accounted-but', { percent, weight: massIn(units, unexplainedGrams) });
 }
 
-/** Shaped as a trace from one place, for what every trace ends with. */
+/** Covers only what every trace ends with. */
 const asOneTrace = ({ supplierLot, forward, suppliers, customers, balance, tookMilliseconds }: SupplierLotTrace): Trace => ({
   start: { kind: 'receipt', id: '', code: supplierLot, what: '' },
   backward: { nodes: [], links: [] },

@@ -6,7 +6,6 @@ import { useSay } from '../../ui/voice';
 import { Weight } from '../../ui/weight';
 import css from './trace-sheet.module.css';
 
-/** Names the lot numbers by which the suppliers know it. */
 export function SuppliersBehind({ suppliers }: { suppliers: Trace['suppliers'] }) {
   const say = useSay('trace');
   const { zone, units } = useShop();

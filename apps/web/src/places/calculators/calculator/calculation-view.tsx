@@ -13,7 +13,6 @@ import { StampedSheet } from '../../../ui/stamped-sheet';
 import { CalculationSteps } from '../../../ui/calculation-steps';
 import css from './calculation-view.module.css';
 
-/** The result comes first. */
 export function CalculationView({ title, calculation }: { title: string; calculation: Calculation }) {
   const sayShared = useSay('shared');
   const say = useSay('calculators');

@@ -2,7 +2,7 @@ import type { MassUnit, TemperatureUnit } from '@larderbook/haccp';
 import { unitKey, type Typed } from './body-of';
 import type { FormField } from './form';
 
-/** Units are the shop's, and choices stand at their usual one. */
+/** Units begin as the shop's, and choices at their usual one. */
 export function firstTyped(fields: readonly FormField[], shop: { degrees: TemperatureUnit; isMetric: boolean }): Typed {
   return Object.fromEntries(fields.flatMap((field) => first(field, shop)));
 }

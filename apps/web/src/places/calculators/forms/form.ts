@@ -9,7 +9,7 @@ type Words = WordsOf<'calculations'>;
 export type AskedCode = { [Code in keyof Words]: keyof ParametersOf<Words[Code]> extends never ? Code : never }[keyof Words];
 type ListCode = keyof WordsOf<'calculators-list'>;
 
-/** Without a name it is called by its value: kg, cm. */
+/** A choice without a name is called by its value: kg, cm. */
 export type Choice = { value: string; name?: AskedCode };
 
 /** `key` is the place in the request: `meat.value`. */

@@ -17,5 +17,4 @@ export const forms: readonly CalculatorForm[] = [
   ...instruments,
 ];
 
-/** In the order of a day. */
 export const groups = [...new Set(forms.map(({ group }) => group))];

@@ -1,7 +1,6 @@
 import type { Column } from './form';
 import { faultOf, type LineFault } from './line-fault';
 
-/** Rows by column, or what is wrong with the first line that cannot be read. */
 export type Series = { rows: Record<string, number>[]; fault?: LineFault };
 
 /**

@@ -4,7 +4,7 @@ import type { FormField } from './form';
 import { readLines } from './read-lines';
 import { readSeries } from './read-series';
 
-/** Keyed by field. */
+/** Errors are keyed by field. */
 export function seriesErrors(fields: readonly FormField[], typed: Typed, say: SayOf<'calculators-list'>): Record<string, string> {
   const wrong = fields.flatMap((field) => {
     if (field.kind !== 'series' && field.kind !== 'lines') return [];

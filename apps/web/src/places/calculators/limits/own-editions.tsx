@@ -7,7 +7,6 @@ import { nameOfSet, type SetHead } from './name-of-set';
 import { standingOf } from './own-standing';
 import { useClock, useSay } from '../../../ui/voice';
 
-/** The latest edition first. */
 export function OwnEditions({ own }: { own: SetHead[] }) {
   const say = useSay('calculators');
   const { zone } = useShop();

@@ -1,7 +1,6 @@
 import { nameOfSet, type SetHead } from './name-of-set';
 import type { SayOf } from '@larderbook/messages';
 
-/** Tells whether an edition of one's own counts, will count, or what replaced it. */
 export function standingOf(set: SetHead, sets: readonly SetHead[], today: string, say: SayOf<'calculators'>): string {
   const newer = sets.find(({ setId }) => setId === set.own?.replacedBy);
   if (newer && newer.validFrom <= today) return say('replaced-by', { set: nameOfSet(newer, say) });

@@ -9,7 +9,6 @@ export function matching(rows: readonly LimitRowShown[], sought: string): LimitR
   });
 }
 
-/** In the order of the set. */
 export function byPurpose(rows: readonly LimitRowShown[]): [LimitRowShown['purpose'], LimitRowShown[]][] {
   const groups = new Map<LimitRowShown['purpose'], LimitRowShown[]>();
   for (const row of rows) groups.set(row.purpose, [...(groups.get(row.purpose) ?? []), row]);

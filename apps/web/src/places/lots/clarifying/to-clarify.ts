@@ -5,7 +5,7 @@ export type ToClarify = {
   /** What was found, or what was said before, in one sentence. */
   said: string;
   readingIds: string[];
-  /** The likely ones; the person chooses. */
+  /** The likely words; the person chooses. */
   words: ClarificationWord[];
 };
 

@@ -34,7 +34,6 @@ export function WhatWasSaid({ point, onClarify }: { point: ControlPointOnLot; on
   );
 }
 
-/** At least one of its readings has no newer clarification. */
 const counts = ({ clarificationId, readings }: Said): boolean => stillSaid(clarificationId, readings).length > 0;
 
 const stillSaid = (clarificationId: string, readings: Said['readings']) =>

@@ -8,7 +8,7 @@ import { useFigures, useSay } from '../../../ui/voice';
 
 type Lethality = NonNullable<ExplainedSeries['lethality']>;
 
-/** Support for a decision, never a verdict. */
+/** The lethality supports a decision and is never a verdict. */
 export function LethalitySupport({ lethality }: { lethality: Lethality }) {
   const say = useSay('judging');
   const figure = useFigures();

@@ -8,7 +8,7 @@ import { useSay, useSpoken } from '../../../ui/voice';
 
 type Forecast = NonNullable<ExplainedSeries['forecast']>;
 
-/** Advice to act in time, never acceptance. */
+/** A forecast is advice to act in time, never acceptance. */
 export function Warning({ forecast, zone }: { forecast: Forecast; zone: string }) {
   const say = useSay('judging');
   const sayBlock = useSay('explaining');

@@ -2,7 +2,7 @@ import { clockStart, ofProduct, type ControlPointOnLot, type Lot } from '@larder
 
 type Target = Lot['targets'][number];
 
-/** Only what a person does; what is due is on the sheet. */
+/** Only what a person does is next; what is due is on the sheet. */
 export type NextThing =
   | { do: 'put in meat'; target?: Target }
   | { do: 'weigh'; target: Target }
@@ -66,7 +66,7 @@ function startToRecord({ controlPoint }: ControlPointOnLot, { controlPoints }: L
 const isWaitedFor = (point: ControlPointOnLot): boolean =>
   isRunning(point) && (point.stands !== 'missed' || firstDeadline(point) !== undefined);
 
-/** Only the word that the stage is over is missing. */
+/** Every limit is met: only the word that the stage is over is missing. */
 const isReadyToFinish = (point: ControlPointOnLot): boolean =>
   isRunning(point) && point.judged.length > 0 && point.judged.every(({ verdict }) => verdict.kind === 'met');
 

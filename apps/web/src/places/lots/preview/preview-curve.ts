@@ -30,7 +30,7 @@ import type { VerdictOn } from './verdict-on';
 
 type Reading = ControlPointOnLot['readings'][number];
 
-/** Not recorded yet; `at` is epoch ms. */
+/** `at` is epoch ms. */
 export type NewReading = ReadValue & { probe: string };
 
 /** Uses the functions the server uses; readings of the surroundings are not judged. */

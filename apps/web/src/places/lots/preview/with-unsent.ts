@@ -3,8 +3,8 @@ import type { Entry } from '../../../outbox/entry';
 import { withSaid } from './with-said';
 
 /**
- * Counts in what this device holds, for previews only: without a signal, the third reading is judged with the first
- * two. The day sheet shows such entries apart; the server's verdict counts.
+ * For previews only: without a signal, the third reading is judged with the first two. The day sheet shows unsent
+ * entries apart; the server's verdict counts.
  */
 export function withUnsent(lot: Lot, entries: Entry[]): Lot {
   return entries.filter(({ state, body }) => state !== 'parked' && body?.lotId === lot.lotId).reduce(add, lot);

@@ -4,7 +4,6 @@ import type { SheetLine } from '../sheet/sheet-line';
 /** The button that leads on to what comes next. */
 export type Onward = { words: string; go: () => void };
 
-/** What a person is about to record on a lot. */
 export type Doing =
   | { what: 'put in meat' }
   | { what: 'weigh'; itemId?: string }

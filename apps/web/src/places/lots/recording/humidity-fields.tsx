@@ -21,7 +21,7 @@ const ways = [
 type Draft = { how?: How; intoOven: string; from: string; minutes: string; percent: string; oven: string; piece: string };
 const nothing: Draft = { intoOven: '', from: '', minutes: '', percent: '', oven: '', piece: '' };
 
-/** Hands on `undefined` while a value that its option is judged by is missing. */
+/** `kept` is undefined while a value that its option is judged by is missing. */
 export function HumidityFields({ onChange }: { onChange: (kept: HumidityKept | undefined) => void }) {
   const say = useSay('lot-forms');
   const { zone, units } = useShop();

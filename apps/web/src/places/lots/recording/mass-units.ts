@@ -40,7 +40,6 @@ function massUnit(unit: string): MassUnit {
   return known;
 }
 
-/** Compared exactly. */
 export const isMoreThan = (weight: EnteredMass, limitGrams: number): boolean => massOf(weight) > massFromGrams(limitGrams.toFixed(9));
 
 /** The keypad opens in the first unit. */

@@ -21,14 +21,13 @@ type Taken = { verdicts?: { limitId: string; verdict: Verdict }[]; flags?: Flag[
 
 type SavedDialogProps = {
   title: string;
-  /** "Core temperature 151.5 °F". */
   what: string;
   saved: { state: 'sent'; reply: Taken } | { state: 'kept' };
   /** Shown while only this device has it. */
   preview?: VerdictOn[];
   limits?: ControlPoint['limits'];
   forecast?: ReactNode;
-  /** It will, or may, be too late: said at once. */
+  /** Says at once that it will, or may, be too late. */
   isPressing?: boolean;
   correctiveAction?: string;
   children?: ReactNode;
@@ -117,7 +116,7 @@ function Stands({ verdicts }: { verdicts: Told[] }) {
   );
 }
 
-/** Behind a tap, since most entries need no reason. */
+/** The reason is behind a tap, since most entries need none. */
 function Why({ verdicts, children }: { verdicts: Told[]; children: ReactNode }) {
   const say = useSay('lot-forms');
   const [isOpen, setOpen] = useState(false);

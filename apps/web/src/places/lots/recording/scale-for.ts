@@ -11,7 +11,7 @@ const usualGrams = 25_000;
 /** Within this share of its target a weight needs no question; a part of it does. Common practice, no source. */
 const near = 0.2;
 
-/** How an ingredient is weighed: the unit it is weighed in first, what is usual near its target, and what to ask. */
+/** The unit it is weighed in comes first. */
 export function scaleFor(lot: Pick<Lot, 'weighings'>, target: Target, shown: ShownUnits, say: SayOf<'lot-forms'>, amends?: string) {
   const before = lot.weighings.filter(({ item, amendedBy }) => item.itemId === target.itemId && amendedBy === undefined);
   const corrected = before.find(({ weighingId }) => weighingId === amends);
@@ -31,7 +31,7 @@ function usualNear(stillToWeigh: number, targetGrams: number, shown: ShownUnits)
   return massUnits(shown, stillToWeigh * (1 + near), stillToWeigh * (1 - near));
 }
 
-/** Asks about 1.06 g beside a target of 1.06 lb. */
+/** As for 1.06 g beside a target of 1.06 lb. */
 export function askBesideTarget(weight: EnteredMass, targetsGrams: number[], say: SayOf<'lot-forms'>): NumberQuestion | undefined {
   const targets = targetsGrams.filter((grams) => grams > 0);
   const meant = weightMeant(

@@ -13,7 +13,6 @@ import { WeightKeypad } from './weight-keypad';
 /** Meat in one go, where nothing says how much there is. Common practice, no source. */
 export const usualMeatGrams = 100_000;
 
-/** The weight before trimming. */
 export function TakenWeight({ form, source, onClose }: { form: MeatForm; source: Source; onClose: () => void }) {
   const say = useSay('lot-forms');
   const figures = useFigures();

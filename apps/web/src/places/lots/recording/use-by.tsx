@@ -13,7 +13,7 @@ import type { TakenAt } from './use-taken-at';
 type UseByProps = {
   lot: Lot;
   what: string;
-  /** "2026-04-02". */
+  /** As in "2026-04-02". */
   proposed: string;
   takenAt: TakenAt;
   busy: boolean;

@@ -69,7 +69,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
     what,
     verdicts,
     ask,
-    /** Counts the saved reading in. */
+    /** The saved reading is counted in. */
     forecast,
     save,
     another,

@@ -5,7 +5,7 @@ import type { Span } from './stretch';
 
 export type Point = { at: number; value: number };
 
-/** One probe's readings by time; `number` selects its kind of line. */
+/** `number` selects the kind of line; points are in order of time. */
 export type Trace = { id: string; number: number; points: Point[] };
 
 /** Ruled only while its control point was watched. */
@@ -80,7 +80,7 @@ export function traceIn(row: Span, points: Point[]): Point[] {
   return drawn.length < 2 ? [] : drawn;
 }
 
-/** On the straight line between readings; undefined before the first and after the last. */
+/** Undefined before the first reading and after the last. */
 function valueAt(points: Point[], at: number): number | undefined {
   const next = points.findIndex((point) => point.at >= at);
   const [before, after] = [points[next - 1], points[next]];

@@ -61,7 +61,7 @@ export function DaySheet({ lot, kept, onCorrect }: DaySheetProps) {
   );
 }
 
-/** The clock ticks slowly: a new entry is not in the future for that. */
+/** The clock ticks slowly: what was just entered is not in the future for that. */
 const notBefore = (lines: SheetLine[], now: number): number =>
   Math.max(now, ...lines.map(({ at }) => at).filter((at) => at < now + tickMs));
 

@@ -2,7 +2,6 @@ import type { Lot } from '@larderbook/contracts';
 import type { LinePart } from '@larderbook/haccp';
 import type { Span } from './stretch';
 
-/** A stage as a band down the margin of the sheet. */
 export type Band = Span & {
   id: string;
   controlPointId: string;

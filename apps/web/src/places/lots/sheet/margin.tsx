@@ -5,7 +5,7 @@ import type { Band } from './lanes';
 import css from './margin.module.css';
 import { beginsIn, placeIn, stretchIn, type RowSpan, type Span } from './stretch';
 
-/** Each row draws its own stretch of it. */
+/** Each row draws its own stretch of the drawing. */
 export type Drawing = { bands: Band[]; curves: Curves | undefined };
 
 const dashes = ['', '7 4', '2 4', '10 4 2 4'];

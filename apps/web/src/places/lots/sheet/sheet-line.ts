@@ -24,7 +24,7 @@ export type Correction = {
   id: string;
   what: string;
   value: string;
-  /** A corrected moment, said on the shop's clock. */
+  /** A corrected moment, which the sheet says on the shop's clock. */
   moment?: string;
   who: string;
   at: number;
@@ -47,7 +47,7 @@ export type SheetLine = {
   judged: Judged[];
   controlPointId?: string;
   probe?: string;
-  /** Oldest first. */
+  /** The oldest comes first. */
   corrects: Correction[];
   /** It never was: it stays on the sheet, struck through. */
   voided?: { reason: string; who: string };
@@ -56,7 +56,7 @@ export type SheetLine = {
   deviation?: LineDeviation;
   /** A person said it was not of the core: struck through, and left out of every judgement. */
   isLeftOut?: boolean;
-  /** Oldest first. */
+  /** The oldest comes first. */
   said?: string[];
   /** Only on this device so far; `refused` is the server's sentence. */
   kept?: { refused?: string };

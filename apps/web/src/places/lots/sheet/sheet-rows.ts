@@ -25,7 +25,6 @@ export type RowContent =
 /** From its own moment to that of the next row (epoch ms); `ruled` is its least height in ruled lines. */
 export type SheetRow = RowContent & RowSpan & { ruled: number };
 
-/** `now` is epoch ms. */
 export type UnderWay = { now: number; isRunning: boolean; dues: Due[] };
 
 export function sheetRows(
@@ -67,7 +66,7 @@ const startOf = (content: { kind: 'line'; line: SheetLine } | { kind: 'folded'; 
 const msPerRuledLine = 20 * 60_000;
 const [fewest, most] = [2, 6];
 
-/** To scale, one ruled line for twenty minutes, between what the text needs and what a page can spare. */
+/** Time is to scale, one line for twenty minutes, between what the text needs and a page can spare. */
 export const ruledLines = (ms: number): number => Math.max(fewest, Math.min(most, Math.ceil(ms / msPerRuledLine)));
 
 export function underWay(lot: Lot, now: number, tell: Tell): UnderWay {

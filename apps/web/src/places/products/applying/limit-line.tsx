@@ -42,6 +42,5 @@ export function LimitLine({ limit, plan }: LimitLineProps) {
   );
 }
 
-/** Citation, edition and paragraph, each once. */
 const where = ({ source: { citation, edition }, paragraph }: LimitThatApplies): string =>
   [citation, ...[edition, paragraph].filter((part) => part && !citation.includes(part))].join(', ');

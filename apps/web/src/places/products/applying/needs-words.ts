@@ -1,2 +1,1 @@
-/** Without the last full stop. */
 export const needsWords = (needs: readonly string[]): string => needs.map((need) => need.replace(/\.$/, '')).join('; ');

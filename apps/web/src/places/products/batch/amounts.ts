@@ -13,7 +13,7 @@ export const inGrams = (grams: number, inward: Rounding = 'nearest'): Quantity =
 export const inHeavy = (grams: number, heavy: MassUnit, inward: Rounding = 'nearest'): Quantity[] =>
   heavy === 'lb' ? poundsAndOunces(grams, inward) : [figure(grams, 'kg', 3, inward)];
 
-/** As weighed in the kitchen: grams, and from a pound or a kilogram on the same in the shop's own unit. */
+/** Grams, as weighed in the kitchen; from a pound or a kilogram on, the shop's own unit too. */
 export const toWeighIn = (grams: number, heavy: MassUnit, inward: Rounding = 'nearest'): Quantity[][] =>
   grams < gramsIn[heavy] ? [[inGrams(grams, inward)]] : [[inGrams(grams, inward)], inHeavy(grams, heavy, inward)];
 

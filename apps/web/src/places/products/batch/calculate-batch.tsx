@@ -19,7 +19,7 @@ import { WeighingSheet } from './weighing-sheet';
 import { useSay } from '../../../ui/voice';
 import type { Say, WordsOf } from '@larderbook/messages';
 
-/** Nothing of it is recorded. */
+/** A calculated batch is not recorded. */
 export function CalculateBatch({ product, formula }: { product: Product; formula: Product['formulas'][number] }) {
   const sayShared = useSay('shared');
   const say = useSay('batches');

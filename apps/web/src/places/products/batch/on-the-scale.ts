@@ -1,9 +1,9 @@
 import { divide, roundedMass, massFromGrams, massOf, type EnteredMass, type Quantity } from '@larderbook/haccp';
 
-/** Grams aimed at, and the least and most allowed. */
+/** `grams` is what is aimed at. */
 export type Dose = { grams: number; ppm: number; minGrams?: number; maxGrams?: number };
 
-/** What a scale can tell of a dose, in femtograms. */
+/** Masses in femtograms. */
 export type OnTheScale = {
   /** The reading nearest to the target, inside `sure` where there is such; `really` is what may lie there. */
   reading: bigint;
@@ -40,7 +40,6 @@ export function ppmOf(mass: bigint, { grams, ppm }: Dose): number {
   return target <= 0n ? 0 : Number(divide(mass * hundredths, target, 'up')) / 100;
 }
 
-/** To the milligram at most. */
 export const gramsFigure = (mass: bigint): Quantity => roundedMass(mass, 'g', 3);
 
 /** As the scale itself shows it. */

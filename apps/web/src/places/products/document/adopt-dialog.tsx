@@ -18,7 +18,6 @@ import { useSay } from '../../../ui/voice';
 
 type AdoptDialogProps = { plan: Plan; replaces: number | undefined; onClose: () => void };
 
-/** Signing a plan (9 CFR 417.2(d)). */
 export function AdoptDialog({ plan: { planId, version, warnings, content }, replaces, onClose }: AdoptDialogProps) {
   const say = useSay('plans');
   const { name } = useShop();

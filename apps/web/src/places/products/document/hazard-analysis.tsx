@@ -6,7 +6,7 @@ import { useSay } from '../../../ui/voice';
 
 type Row = Hazard & { step: string; key: string };
 
-/** Every hazard of every step (9 CFR 417.2(a)). */
+/** 9 CFR 417.2(a). */
 export function HazardAnalysis({ content }: { content: PlanContent }) {
   const say = useSay('plans');
   const rows: Row[] = content.steps.flatMap(({ stepId, name, hazards }) =>

@@ -5,7 +5,7 @@ import css from './control-point-view.module.css';
 import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 
-/** As its source prints it; a figure nobody has confirmed says so. */
+/** The figure stands as its source prints it; one nobody has confirmed says so. */
 export function LimitView({ limit }: { limit: CriticalLimit }) {
   const say = useSay('plans');
   const { sayConditions, sayLimit, sayRow, saySupport } = useLimits();

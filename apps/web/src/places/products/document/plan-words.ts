@@ -14,7 +14,7 @@ export function surroundingsWords({ surroundings: around }: ControlPoint, say: S
   return say('surroundings-set', { name: around.name, temperature: { value: String(value), unit } });
 }
 
-/** No question is asked within it: "−10 °F to 212.5 °F (−23.33 °C to 100.28 °C)". */
+/** A reading within it is not asked about: "−10 °F to 212.5 °F (−23.33 °C to 100.28 °C)". */
 export function plausibleWords({ plausible }: ControlPoint, say: SayPlans): string {
   if (!plausible) return '';
   const [[least, most], [leastToo, mostToo]] = [plausible['°F'], plausible['°C']];

@@ -37,7 +37,6 @@ export function pointDifferences(before: PlanContent, after: PlanContent, speake
 
 type Field = [what: string, value: string];
 
-/** The name of now, or of when it still existed. */
 const namesIn = (before: PlanContent, after: PlanContent): ReadonlyMap<string, string> =>
   new Map(
     [before, after].flatMap(({ steps, controlPoints }) => [
@@ -89,7 +88,7 @@ function sourceWords(source: Source, { say, limits }: Speakers): string {
 const figuresOf = ({ limits }: ControlPoint, unit: TemperatureUnit, speakers: Speakers): string =>
   limits.map(({ limit }) => figureWords(limit, unit, speakers)).join('; ');
 
-/** With every row and the exact maximum behind a printed one, which a single line leaves out. */
+/** A single line leaves out the other rows, and the exact maximum behind a printed one. */
 function figureWords(limit: CriticalLimit, unit: TemperatureUnit, { say, limits: { sayAnyRow, sayLimit } }: Speakers): string {
   const rows = kindOf(limit).rows(limit);
   if (rows.length > 0) return sayAnyRow(rows, unit);

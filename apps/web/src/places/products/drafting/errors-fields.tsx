@@ -57,7 +57,6 @@ export function ErrorsFields({ point, onChange }: ErrorsFieldsProps) {
 
 type ScaleErrorsProps = { errors: InstrumentErrors; isMeat: boolean; onChange: (changed: InstrumentErrors) => void };
 
-/** The bench scale, and beside it the one that meat is weighed on. */
 function ScaleErrors({ errors: { mass, meat }, isMeat, onChange }: ScaleErrorsProps) {
   const say = useSay('plan-points');
   const { light, heavy } = useShop();

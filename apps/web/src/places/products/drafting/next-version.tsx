@@ -4,7 +4,6 @@ import { Button } from '../../../ui/button';
 import { draftOfPlan, usePlanDraft } from './plan-draft';
 import { useSay } from '../../../ui/voice';
 
-/** A draft already begun goes on. */
 export function NextVersion({ plan }: { plan: Plan }) {
   const say = useSay('plan-drafts');
   const { productId } = plan;

@@ -7,7 +7,7 @@ import { useSay } from '../../../ui/voice';
 
 type PlausibleFieldProps = { value: Plausible | undefined; onChange: (value: Plausible | undefined) => void };
 
-/** Outside it the person is asked, as when 151.5 is typed where °C is set. */
+/** A reading outside is asked about, as when 151.5 is typed where °C is set. */
 export function PlausibleField({ value, onChange }: PlausibleFieldProps) {
   const say = useSay('plan-points');
   const { degrees } = useShop();

@@ -15,7 +15,6 @@ export function plausibleRange({ least, most }: RangeText, unit: TemperatureUnit
   return unit === '°F' ? { '°F': own, '°C': converted } : { '°F': converted, '°C': own };
 }
 
-/** The range as it would be typed. */
 export function rangeText(plausible: Plausible | undefined, unit: TemperatureUnit): RangeText {
   if (!plausible) return { least: '', most: '' };
   const [least, most] = plausible[unit];

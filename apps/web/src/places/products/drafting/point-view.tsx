@@ -16,7 +16,7 @@ import { useGoing } from './use-going';
 import type { Drafting } from './with-draft';
 import { useSay } from '../../../ui/voice';
 
-/** Every field a plan must have for a control point (9 CFR 417.2(c)). */
+/** 9 CFR 417.2(c) lists what a plan must have for a control point. */
 export function PointView({ drafting, point }: { drafting: Drafting; point: ControlPoint }) {
   const sayDrafts = useSay('plan-drafts');
   const say = useSay('plan-points');

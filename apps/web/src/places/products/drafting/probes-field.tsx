@@ -4,7 +4,6 @@ import { useSay } from '../../../ui/voice';
 
 type ProbesFieldProps = { value: string[]; error: string | undefined; onChange: (probes: string[]) => void };
 
-/** Names with commas between. */
 export function ProbesField({ value, error, onChange }: ProbesFieldProps) {
   const say = useSay('plan-points');
   const [text, setText] = useState(value.join(', '));

@@ -14,7 +14,7 @@ const monitored = [
   { name: 'who', code: 'who' },
 ] as const;
 
-/** Monitoring, corrective action and verification (9 CFR 417.2(c)(4), (5) and (7)). */
+/** 9 CFR 417.2(c)(4), (5) and (7). */
 export function ProcedureFields({ point, errors, onChange }: ProcedureFieldsProps) {
   const say = useSay('plan-points');
   return (

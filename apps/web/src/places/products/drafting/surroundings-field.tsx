@@ -14,7 +14,7 @@ type SurroundingsFieldProps = {
   onChange: (value: Surroundings | undefined) => void;
 };
 
-/** It tells when the core will be there; no limit is judged by it. */
+/** Surroundings tell when the core will be there; no limit is judged by them. */
 export function SurroundingsField({ value, errors, onChange }: SurroundingsFieldProps) {
   const say = useSay('plan-points');
   const { degrees } = useShop();

@@ -13,7 +13,6 @@ export type Drafting = {
   productId: string;
   draft: PlanDraft;
   content: PlanContent;
-  /** Empty until a save was tried. */
   errors: FieldErrors;
   change: (content: PlanContent) => void;
   keep: (draft: PlanDraft | undefined) => void;

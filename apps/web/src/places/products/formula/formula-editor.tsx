@@ -31,7 +31,7 @@ type FormulaEditorProps = {
   onChange: (draft: FormulaDraft) => void;
 };
 
-/** The meats are added up and restricted substances judged while they are typed. */
+/** Meats are added up and restricted substances judged while they are typed. */
 export function FormulaEditor({ draft, items, plan, faults, onChange }: FormulaEditorProps) {
   const say = useSay('formulas');
   const [added, setAdded] = useState<string>();

@@ -26,7 +26,7 @@ export function PpmOf({ restricted, holds }: Seen & { holds: number | undefined 
   );
 }
 
-/** As its source prints it. */
+/** The limit stands as its source prints it. */
 export function LimitBeside({ restricted: { limit } }: Seen) {
   const say = useSay('formulas');
   const { sayLimit } = useLimits();

@@ -1,7 +1,6 @@
 import { scaled } from '@larderbook/haccp';
 import { numberOf } from '../../../ui/keypad-text';
 
-/** As typed. */
 export type DurationText = { amount: string; unit: 's' | 'min' | 'h' };
 
 const secondsIn = { s: 1, min: 60, h: 3600 } as const;

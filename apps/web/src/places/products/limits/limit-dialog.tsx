@@ -24,7 +24,7 @@ type LimitDialogProps = {
   onClose: () => void;
 };
 
-/** Said back as it would stand in the plan. */
+/** The limit is said back as it would stand in the plan. */
 export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps) {
   const say = useSay('limit-forms');
   const { degrees } = useShop();

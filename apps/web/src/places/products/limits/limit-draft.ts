@@ -4,7 +4,6 @@ import { editorOf, type FiguresDraft } from './kinds/editors';
 /** `conditions` have to hold before the figures may be used. */
 type Supported = { source: Source; conditions?: LimitCondition[] };
 
-/** Every number as typed. */
 export type LimitDraft = FiguresDraft & Supported;
 
 const noSource: Source = { citation: '', edition: '', confirmed: false };

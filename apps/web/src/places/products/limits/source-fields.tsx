@@ -8,7 +8,6 @@ import { useSay } from '../../../ui/voice';
 
 type SourceFieldsProps = { source: Source; errors: FieldErrors; onChange: (source: Source) => void };
 
-/** Includes whether somebody has read the figure there. */
 export function SourceFields({ source, errors, onChange }: SourceFieldsProps) {
   const say = useSay('limit-forms');
   return (

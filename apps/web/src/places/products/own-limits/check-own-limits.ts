@@ -14,7 +14,7 @@ export type Checked = {
   faults: { row?: number; because: string }[];
 };
 
-/** Checked by the contract, then by the rules of every set. `before` is the edition that is replaced. */
+/** The contract comes first, then the rules of every set. `before` is the edition that is replaced. */
 export function checkOwnLimits(draft: OwnDraft, say: SayOf<'own-limits'>, before?: EditionBefore): Checked {
   const { ownSetId, replaces, title, edition, validFrom } = draft;
   const rows = withIds(draft.rows);

@@ -15,7 +15,6 @@ import { codeOf } from '@larderbook/messages';
 type Conditions = OwnLimitRow['conditions'];
 type ConditionsFieldProps = { conditions: Conditions; onChange: (conditions: Conditions) => void };
 
-/** Without any condition the figure is for everything. */
 export function ConditionsField({ conditions, onChange }: ConditionsFieldProps) {
   const sayShared = useSay('shared');
   const say = useSay('own-limits');

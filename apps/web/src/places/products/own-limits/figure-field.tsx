@@ -13,7 +13,7 @@ const kinds = (['value', 'curve', 'weighings', 'attestation'] as const).flatMap(
 
 type FigureFieldProps = { row: RowDraft; error: string | undefined; onChange: (row: RowDraft) => void };
 
-/** Written in the same dialog as in a plan. */
+/** The dialog is the same as in a plan. */
 export function FigureField({ row, error, onChange }: FigureFieldProps) {
   const say = useSay('own-limits');
   const [isOpen, setOpen] = useState(false);

@@ -75,7 +75,6 @@ export const emptyDraft = (today: string): OwnDraft => ({
 
 type Before = { setId: string; title: string; edition: string };
 
-/** Holds everything of the last edition. */
 export const draftAfter = ({ setId, title, edition }: Before, rows: OwnLimitRow[], today: string): OwnDraft => ({
   ...emptyDraft(today),
   replaces: setId,

@@ -12,7 +12,7 @@ import { codeOf } from '@larderbook/messages';
 
 type RowSlipProps = {
   row: RowDraft;
-  /** Names a row without a title: "Figure 3". */
+  /** A row without a title is called "Figure 3". */
   number: number;
   errors: FieldErrors;
   faults: string[];
@@ -22,7 +22,6 @@ type RowSlipProps = {
   onRemove: () => void;
 };
 
-/** What is wrong with a figure stands on its slip. */
 export function RowSlip({ row, number, errors, faults, isOpen, onOpen, onChange, onRemove }: RowSlipProps) {
   const sayShared = useSay('shared');
   const say = useSay('own-limits');

@@ -5,7 +5,6 @@ type Received = InputOf<typeof correctReceipt>['receipt'];
 
 export type CorrectedDraft = ReturnType<typeof draftOf>;
 
-/** Each figure as text. */
 export const draftOf = ({
   item,
   supplier,

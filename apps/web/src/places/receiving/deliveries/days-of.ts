@@ -3,7 +3,7 @@ import type { Clock } from '@larderbook/messages';
 
 export type Day = { day: string; receipts: Receipt[] };
 
-/** By the clock of the shop, in the order given. */
+/** The day is by the shop's clock, in the order given. */
 export function daysOf(receipts: Receipt[], clock: Clock): Day[] {
   const days: Day[] = [];
   for (const receipt of receipts) {

@@ -2,7 +2,7 @@ import type { Receipt } from '@larderbook/contracts';
 import { massFromGrams, massOf, roundedMass } from '@larderbook/haccp';
 import type { SayOf } from '@larderbook/messages';
 
-/** In the unit in which it was weighed; undefined for a refused delivery. */
+/** The unit is the one in which it was weighed; undefined for a refused delivery. */
 export function leftOf(
   { decision, weight, leftGrams }: Pick<Receipt, 'decision' | 'weight' | 'leftGrams'>,
   say: SayOf<'receiving'>,

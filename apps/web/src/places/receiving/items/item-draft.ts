@@ -23,7 +23,6 @@ export type ItemDraft = {
   species: (typeof species)[number];
   substance: Substance | 'none';
   fraction: string;
-  /** Percent, as typed. */
   salt: string;
   water: string;
   allergens: Allergen[];

@@ -9,7 +9,6 @@ import type { ItemDraft } from './item-draft';
 
 type ReceivingFieldProps = { draft: ItemDraft; errors: FieldErrors; onChange: (draft: ItemDraft) => void };
 
-/** The published figure, the shop's own, or none. */
 export function ReceivingField({ draft, errors, onChange }: ReceivingFieldProps) {
   const say = useSay('items');
   const { sayLimit } = useLimits();

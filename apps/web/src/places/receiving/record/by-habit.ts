@@ -1,7 +1,6 @@
 import type { Receipt } from '@larderbook/contracts';
 import type { Item, Supplier } from '../known';
 
-/** The last delivered first, then by name. */
 export function itemsByHabit(items: Item[], receipts: Receipt[]): Item[] {
   const last = newest(receipts, ({ item }) => item.itemId);
   return [...items].sort((a, b) => latest(last, b.itemId) - latest(last, a.itemId) || a.name.localeCompare(b.name));

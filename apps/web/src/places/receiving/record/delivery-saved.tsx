@@ -16,7 +16,7 @@ import { receivingRange } from './receiving-units';
 type DeliverySavedProps = {
   saved: Saved<typeof recordReceipt>;
   draft: DeliveryDraft;
-  /** Of this device: shown until the server's is there. */
+  /** This device's verdict, shown until the server's is there. */
   verdict?: Verdict;
   onAnother: () => void;
 };

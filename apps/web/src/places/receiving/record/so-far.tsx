@@ -2,7 +2,7 @@ import { useFigures, useSay } from '../../../ui/voice';
 import type { DeliveryDraft, DeliveryStep } from './delivery-draft';
 import css from './so-far.module.css';
 
-/** On one line, so that the keypad stays in sight. */
+/** One line, so that the keypad stays in sight. */
 export function SoFar({ draft, steps }: { draft: DeliveryDraft; steps: DeliveryStep[] }) {
   const say = useSay('receiving');
   const { quantity } = useFigures();

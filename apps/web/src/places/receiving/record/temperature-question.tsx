@@ -20,7 +20,7 @@ type TemperatureQuestionProps = {
   onTemperature: (temperature: NonNullable<DeliveryDraft['temperature']>) => void;
 };
 
-/** Measured between two packages. */
+/** The temperature is taken between two packages. */
 export function TemperatureQuestion({ item, before, temperature, onTemperature }: TemperatureQuestionProps) {
   const say = useSay('receiving');
   const { tell } = useTell();

@@ -16,7 +16,7 @@ type HowManyProps = {
   onClose: () => void;
 };
 
-/** Never more than are left. */
+/** The count is never more than are left. */
 export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowManyProps) {
   const say = useSay('shipping');
   const { number, quantity } = useFigures();

@@ -4,7 +4,6 @@ import { Stack } from '../../../ui/stack';
 import { useSay } from '../../../ui/voice';
 import { DemonstrationSignIns } from './demonstration-sign-ins';
 
-/** Made on the first visit. */
 export function OpenDemonstration() {
   const say = useSay('welcome');
   const sayShared = useSay('shared');

@@ -12,7 +12,7 @@ export const editionsOf = <T extends PublishedSet>(sets: readonly T[], jurisdict
 export const titleOf = ({ title, edition }: Pick<PublishedSet, 'title' | 'edition'>): string =>
   title.includes(edition) ? title : `${title}, ${edition}`;
 
-/** `isUsual` when none was chosen; undefined while the set is unknown. */
+/** Undefined while the set is unknown. */
 export function editionInUse(
   sets: readonly PublishedSet[],
   { jurisdiction, limitSet }: Where,

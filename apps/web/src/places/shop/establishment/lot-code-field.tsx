@@ -8,7 +8,6 @@ type LotCodeFieldProps = { zone: string; value: string; error?: string; onChange
 
 const aMinute = 60_000;
 
-/** Shows the codes the pattern would give today. */
 export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps) {
   const say = useSay('shop');
   const example = lotCodeExample(value, wallTime(useNow(aMinute), zone).slice(0, 10));

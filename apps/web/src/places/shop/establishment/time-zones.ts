@@ -2,7 +2,6 @@ import type { EstablishmentFields } from '@larderbook/contracts';
 
 type Habits = Pick<EstablishmentFields, 'units' | 'paper'>;
 
-/** The zone of this device. */
 export const deviceZone = (): string => new Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 /** The given zone comes first, so that it can always be chosen. */

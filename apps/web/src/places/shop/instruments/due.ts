@@ -7,7 +7,7 @@ export type Due = { state: State; word: string; margin?: string };
 
 const dayMs = 86_400_000;
 
-/** One whose last check failed is due until a good one. `now` is epoch ms. */
+/** An instrument whose last check failed is due until a good one. `now` is epoch ms. */
 export function dueOf(
   { lastCheck, checkEveryDays, overdue }: Pick<Instrument, 'lastCheck' | 'checkEveryDays' | 'overdue'>,
   now: number,

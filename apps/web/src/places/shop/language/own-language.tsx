@@ -7,7 +7,6 @@ import { Stack } from '../../../ui/stack';
 import { useSay } from '../../../ui/voice';
 import { LanguageField } from './language-field';
 
-/** For the person signed in, on every device. */
 export function OwnLanguage() {
   const say = useSay('language');
   const queries = useQueryClient();

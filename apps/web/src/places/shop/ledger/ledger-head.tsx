@@ -1,7 +1,7 @@
 import css from './ledger.module.css';
 import { useFigures, useSay } from '../../../ui/voice';
 
-/** Its hash stands at the foot of every paper. */
+/** The hash of the newest line stands at the foot of every paper. */
 export function LedgerHead({ head: { seq, hash } }: { head: { seq: number; hash: string } }) {
   const say = useSay('shop');
   const { number } = useFigures();

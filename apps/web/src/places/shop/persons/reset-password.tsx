@@ -10,7 +10,7 @@ import { Stack } from '../../../ui/stack';
 import { useSay } from '../../../ui/voice';
 import type { Person } from './person-table';
 
-/** For somebody who forgot theirs; they change it when they are in. */
+/** The person changes it when they are in. */
 export function ResetPassword({ person: { personId, name }, onDone }: { person: Person; onDone: () => void }) {
   const say = useSay('people');
   const sayShared = useSay('shared');

@@ -3,7 +3,7 @@ import type { TraceGraph, TraceKind, TraceNode } from './trace-graph';
 export type ColumnHeading = 'suppliers' | 'deliveries' | 'lots' | 'lots-made-of-them' | 'packages' | 'customers';
 export type TraceColumn = { heading: ColumnHeading; nodes: TraceNode[] };
 
-/** From left to right, empty ones left out; a lot stands to the right of every lot that went into it. */
+/** A lot stands to the right of every lot that went into it; empty columns are left out. */
 export function columnsOf(graph: TraceGraph): TraceColumn[] {
   const depths = lotDepths(graph);
   const deepest = Math.max(0, ...depths.values());

@@ -15,7 +15,7 @@ export type TraceDrawing = {
   lines: PlacedLine[];
 };
 
-/** Wider than `width` when it has more columns than fit. */
+/** The drawing is wider than `width` when it has more columns than fit. */
 export function layOutTrace(graph: TraceGraph, width: number): TraceDrawing {
   const columns = orderColumns(columnsOf(graph), graph.links);
   const { nodeWidth, gap } = widths(columns.length, width);

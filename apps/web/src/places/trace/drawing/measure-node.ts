@@ -4,7 +4,7 @@ import { wrapWords } from './wrap-words';
 
 export type MeasuredNode = TraceNode & { height: number; isStart: boolean; titleLines: string[]; textLines: string[] };
 
-/** As tall as its words or the lines that end at it need, and never too low for a finger. */
+/** A node is as tall as its words or the lines ending at it need, and never too low for a finger. */
 export function measureNode(node: TraceNode, { startId, links }: TraceGraph, nodeWidth: number): MeasuredNode {
   const { padding, titleLine, textLine, titleLetter, textLetter, leastHeight } = measures;
   const inner = nodeWidth - 2 * padding;

@@ -3,7 +3,7 @@ import type { SettledNode } from './settle-columns';
 import type { TraceLink } from './trace-graph';
 
 export type PlacedNode = SettledNode & { x: number };
-/** Goes from the right edge of one node to the left edge of another. */
+/** A line goes from the right edge of one node to the left edge of another. */
 export type PlacedLine = { link: TraceLink; x1: number; y1: number; x2: number; y2: number };
 
 /** The ends at a node stand in the order of what they lead to, so that lines do not cross there. */

@@ -7,7 +7,7 @@ export type SettledNode = MeasuredNode & { y: number };
 
 const rounds = 6;
 
-/** Puts nodes beside what they come from and lead to where it can, so that lines run level. */
+/** Nodes stand beside what they come from and lead to where they can, so that lines run level. */
 export function settleColumns(columns: MeasuredNode[][], links: readonly TraceLink[]): SettledNode[][] {
   const middles = new Map(
     columns.flatMap((nodes) => stackedFrom(nodes, () => 0).map(({ id, y, height }) => [id, y + height / 2] as const)),

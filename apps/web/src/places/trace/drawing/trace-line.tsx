@@ -10,7 +10,7 @@ type TraceLineProps = {
   units: Shop['units'];
 };
 
-/** The thicker the heavier; its weight stands over its end, a count of packages under it. */
+/** Heavier is thicker. */
 export function TraceLine({ line: { link, x1, y1, x2, y2 }, thickness, units }: TraceLineProps) {
   const say = useSay('trace');
   const middle = (x1 + x2) / 2;

@@ -1,4 +1,4 @@
-/** Breaks at spaces and dashes where it can; what does not fit ends in "…". */
+/** Lines break at spaces and dashes where they can; what does not fit ends in "…". */
 export function wrapWords(text: string, most: number, lines: number): string[] {
   const wrapped: string[] = [];
   let rest = text.trim();
@@ -12,7 +12,7 @@ export function wrapWords(text: string, most: number, lines: number): string[] {
   return wrapped;
 }
 
-/** In the middle of a word only when it is longer than the line. */
+/** Breaks a word only when it is longer than the line. */
 function breakAt(text: string, most: number): number {
   const space = text.lastIndexOf(' ', most);
   const dash = text.lastIndexOf('-', most - 1) + 1;

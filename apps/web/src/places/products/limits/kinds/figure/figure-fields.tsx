@@ -9,7 +9,6 @@ import css from '../../limits.module.css';
 import type { FigureDraft } from './figure-editor';
 import { useSay } from '../../../../../ui/voice';
 
-/** Analysed or worked out and then entered: fat, moisture to protein, days. */
 export function FigureFields({ draft, errors, onChange }: FieldsOf<FigureDraft>) {
   const say = useSay('limit-forms');
   const { min, max, signs = {} } = draft;

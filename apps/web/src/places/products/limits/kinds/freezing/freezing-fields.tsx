@@ -8,7 +8,7 @@ import css from '../../limits.module.css';
 import type { FreezingDraft } from './freezing-editor';
 import { useSay } from '../../../../../ui/voice';
 
-/** Against trichinae in pork. */
+/** Freezing is against trichinae in pork. */
 export function FreezingFields({ draft, errors, onChange }: FieldsOf<FreezingDraft>) {
   const say = useSay('limit-forms');
   return (

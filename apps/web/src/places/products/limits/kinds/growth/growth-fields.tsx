@@ -11,7 +11,6 @@ import { useSay } from '../../../../../ui/voice';
 
 const species = ['beef', 'chicken', 'pork', 'mixed or unknown'] as const;
 
-/** A screening beside a cooling limit. */
 export function GrowthFields({ draft, errors, onChange }: FieldsOf<GrowthDraft>) {
   const say = useSay('limit-forms');
   return (

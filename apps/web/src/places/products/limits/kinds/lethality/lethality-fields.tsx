@@ -14,7 +14,7 @@ import { useSay } from '../../../../../ui/voice';
 /** A mean of many studies decides nothing, so it is not offered. */
 const sets = lethalitySets.filter(({ use }) => use !== 'mean');
 
-/** For a process that an authority supports. */
+/** An authority must support the process. */
 export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityDraft>) {
   const say = useSay('limit-forms');
   const { sayName } = useLimits();

@@ -3,7 +3,7 @@ import { counted, noPrinted, printedOf, printedText, typed, type PrintedText } f
 import type { Editor } from '../editor';
 import { RangeFields } from './range-fields';
 
-/** A temperature, or a plain number. */
+/** A bound is a temperature or a plain number. */
 export type BoundText = PrintedText & { number: string };
 
 /** `signs`: where the figure of a bound is itself outside. */

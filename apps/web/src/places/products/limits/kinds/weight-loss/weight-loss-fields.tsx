@@ -3,7 +3,6 @@ import type { FieldsOf } from '../../fields-of';
 import type { WeightLossDraft } from './weight-loss-editor';
 import { useSay } from '../../../../../ui/voice';
 
-/** Of the weight at the start. */
 export function WeightLossFields({ draft, errors, onChange }: FieldsOf<WeightLossDraft>) {
   const say = useSay('limit-forms');
   return (
