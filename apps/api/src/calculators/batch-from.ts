@@ -1,7 +1,7 @@
 import type { InputOf, calculateBatch } from '@larderbook/contracts';
 import type { BatchByPercent } from '@larderbook/haccp';
 
-/** What a batch begins with. The contract has seen to it that what is needed is given. */
+/** The contract has checked that what is needed is given. */
 export function batchFrom(given: InputOf<typeof calculateBatch>): BatchByPercent['from'] {
   const { from, trimmedMeat, packages, net, yieldPercent, yieldOn } = given as Required<typeof given>;
   return from === 'packages' ? { packages, net, yieldPercent, yieldOn } : { trimmedMeat };

@@ -1,7 +1,6 @@
 import type { CannotCalculate, Calculation } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
 
-/** A calculation that cannot be done is a problem that says why. */
 export function calculated(outcome: Calculation | CannotCalculate): Calculation {
   if ('cannot' in outcome) throw new Problem('cannot-be-calculated', outcome.cannot);
   return outcome;

@@ -25,7 +25,7 @@ import { airOf } from './air-of';
 import { publishedLimit } from './published-limit';
 import { calculated } from './calculated';
 
-/** Every calculation without a lot. Nothing is read from the book and nothing is written. */
+/** Nothing is read from the book, nothing is written. */
 @Controller('api/v1')
 export class CalculatorsController {
   @Route(contract.calculateCure)

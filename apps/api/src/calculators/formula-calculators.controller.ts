@@ -18,7 +18,7 @@ import { batchFrom } from './batch-from';
 import { publishedLimit } from './published-limit';
 import { calculated } from './calculated';
 
-/** What goes into a product, calculated out without a lot. Nothing is read from the book and nothing is written. */
+/** Nothing is read from the book, nothing is written. */
 @Controller('api/v1')
 export class FormulaCalculatorsController {
   @Route(contract.calculatePickle)

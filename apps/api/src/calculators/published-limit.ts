@@ -4,7 +4,6 @@ import { told } from '../platform/told';
 
 type OfKind<K extends CriticalLimit['kind']> = Extract<CriticalLimit, { kind: K }>;
 
-/** The published limit with this key, when it is of a kind that can be calculated with here. */
 export function publishedLimit<K extends CriticalLimit['kind']>(key: string, ...kinds: K[]): { title: string; limit: OfKind<K> } {
   const found = catalogue.find((entry) => entry.key === key);
   if (!found) throw new Problem('cannot-be-calculated', told('no-published-limit', { key }));

@@ -10,8 +10,8 @@ import type { Person } from '../platform/person';
 import { checkNotCarriedOut } from './void-decision';
 
 /**
- * A decision as it should have been, in the place of one that is struck through: its product is never undecided between
- * the two. What the new one leaves undecided is held again, though the deviation was closed.
+ * The new decision takes the place of the old one at once, so its product is never undecided between. What the new one
+ * leaves undecided is held again, even when the deviation was closed.
  */
 @Injectable()
 export class CorrectDisposition {

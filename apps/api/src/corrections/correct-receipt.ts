@@ -22,7 +22,7 @@ import { judgeWhatWasMade } from './judge-what-was-made';
 type Input = InputOf<typeof correctReceipt>;
 type Before = Awaited<ReturnType<typeof receiptLeft>>;
 
-/** A delivery as it really was. It is judged again, and with it everything that was made of it. */
+/** The delivery is judged again, and everything made of it. */
 @Injectable()
 export class CorrectReceipt {
   constructor(
@@ -54,14 +54,14 @@ export class CorrectReceipt {
   }
 }
 
-/** A delivery was written down late or not when it was first recorded; its correction comes later by nature. */
+/** Only the first record can be late; a correction always comes later. */
 async function firstRecorded(tx: Tx, firstId: string): Promise<number> {
   const first = await tx.receiptRow.findFirst({ where: { id: firstId }, select: { recordedAt: true } });
   if (!first) throw new Problem('not-found');
   return first.recordedAt.getTime();
 }
 
-/** What was taken of it was taken: there was no less, it was accepted, and meat is not an ingredient. */
+/** What was taken from the delivery stays taken: it cannot weigh less, be refused, or become another kind of item. */
 function checkStillFits({ weight, decision }: Input['receipt'], { row, leftFemto }: Before, item: { kind: string; name: string }): void {
   const taken = row.decision === 'refused' ? 0n : femtograms(row.grams) - leftFemto;
   if (taken <= 0n) return;

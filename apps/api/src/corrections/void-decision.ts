@@ -10,8 +10,8 @@ import { told } from '../platform/told';
 type Input = InputOf<typeof voidRecord>;
 
 /**
- * Voids a decision: its product is undecided again, and the hold is back, though the deviation was closed. What of it has
- * left meanwhile is a possible recall. Only who may decide may void it.
+ * The product is undecided and on hold again, even when the deviation was closed. What has left meanwhile is a possible
+ * recall. Only who may decide may void.
  */
 export async function voidDisposition(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
   const { voidId, amends, reason } = input;
@@ -26,7 +26,7 @@ export async function voidDisposition(tx: Tx, input: Input, by: Person, at: Date
     FROM disposition WHERE id = ${amends}::uuid`;
 }
 
-/** What was destroyed is gone, and what was taken as rework is in another lot: that is voided first. */
+/** Product destroyed is gone, and product reworked is in another lot: that record must be voided first. */
 export async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
   const [made] = await tx.$queryRaw<{ decision: string; lotId: string | null; grams: string; destroyed: boolean }[]>`
     SELECT p.decision, p.lot_id AS "lotId", p.grams::text AS grams,
@@ -39,7 +39,7 @@ export async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
   throw new Problem('still-in-use', told('reworked-already'));
 }
 
-/** Voids the record that product was destroyed: it is held apart until its destruction is recorded anew. */
+/** The product is held apart until its destruction is recorded again. */
 export async function voidDestruction(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
   const { voidId, amends, reason } = input;
   const amending = await rowToCorrect(tx, 'destruction', input);

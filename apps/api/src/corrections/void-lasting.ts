@@ -16,7 +16,7 @@ type Input = InputOf<typeof voidRecord>;
 type What = Correction['about'];
 type Voiding = { tx: Tx; input: Input; amending: Amending; by: Person; at: Date };
 
-/** The rows of these kinds are copied with what voids them, so that what stood there stands there still. */
+/** The voiding row copies these columns, so that what stood there still stands there. */
 const tables = {
   receipt: [
     'receipt',
@@ -29,7 +29,7 @@ const tables = {
   calibration: ['calibration', 'instrument_id, method, expected, observed, unit, verdict, action'],
 } as const satisfies Record<What, readonly [Lasting, string]>;
 
-/** Voids one of them, and judges what stood on it. The deviation that this opened, if any. */
+/** Returns the deviation that this opened, if any. */
 export async function voidLasting(tx: Tx, input: Input, what: What, by: Person, at: Date): Promise<string | undefined> {
   const [table, columns] = tables[what];
   const amending = await rowToCorrect(tx, table, input);
@@ -66,7 +66,7 @@ async function packagesOf({ tx, input }: Voiding): Promise<string[]> {
   return lines.map(({ packingId }) => packingId);
 }
 
-/** The stage goes on; what follows it has lost its start. */
+/** The stage goes on; the stage that follows has lost its start. */
 async function judgeWithoutEnd({ tx, input, amending, by, at }: Voiding): Promise<string | undefined> {
   const row = await tx.stageEndRow.findFirst({ where: { id: amending.firstId } });
   if (!row) return undefined;

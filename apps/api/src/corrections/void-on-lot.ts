@@ -19,7 +19,7 @@ type Input = InputOf<typeof voidRecord>;
 export type OnLot = 'reading' | 'input' | 'weighing';
 type Entry = { lotId: string; subjectId: string; takenAt: Date };
 
-/** Voids an entry of a lot, and judges the lot without it. The deviation that this opened, if any. */
+/** Returns the deviation that this opened, if any. */
 export async function voidOnLot(tx: Tx, input: Input, what: OnLot, by: Person, at: Date): Promise<string | undefined> {
   switch (what) {
     case 'reading':
@@ -31,7 +31,7 @@ export async function voidOnLot(tx: Tx, input: Input, what: OnLot, by: Person, a
   }
 }
 
-/** What voids: the same row once more, which counts for nothing. */
+/** A voiding row copies the entry and counts for nothing. */
 const struck = ({ voidId: id, amends: amendsId, reason }: Input, by: Person, at: Date) => ({
   ...{ id, amendsId, reason, voided: true, flags: [] },
   ...{ station: by.station, recordedAt: at, recordedBy: by.personId },
@@ -76,7 +76,7 @@ const entryOf = ({ lotId, takenAt }: { lotId: string; takenAt: Date }, { voidId:
   takenAt,
 });
 
-/** Throws `not-found`, and `already-amended` when it was corrected or voided since it was seen. */
+/** Throws `not-found`, or `already-amended` when the entry was corrected or voided since it was seen. */
 async function entryToVoid<Row extends { lotId: string; voided: boolean | null }>(
   { amends, reason }: Input,
   find: (where: { id: string } | { amendsId: string }) => Promise<Row | null>,

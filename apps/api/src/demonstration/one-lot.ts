@@ -16,8 +16,8 @@ import { apiClient } from './api-client';
 const day = 24 * 60;
 
 /**
- * Sets up a shop and takes one lot from delivered meat to shipped packages, all through the HTTP API as any client would,
- * then writes its papers to a folder. Returns the files written; throws with what failed.
+ * Takes one lot from delivered meat to shipped packages through the HTTP API, as any client would. Returns the files
+ * written; throws with what failed.
  */
 export async function oneLot(url: string, clock: Clock, folder: string): Promise<string[]> {
   const transport = over(url);
@@ -60,7 +60,7 @@ async function openShop(send: Send, at: Date): Promise<void> {
   for (const { userName, name, roles } of others) await send(addPerson, { personId: v7(), userName, name, roles, password }, owner, at);
 }
 
-/** Signs in as the inspector, who may read everything, and keeps what is printed. */
+/** The inspector may read everything. */
 async function writePapers(transport: ReturnType<typeof over>, folder: string, papers: Record<string, string>): Promise<string[]> {
   mkdirSync(folder, { recursive: true });
   const body = JSON.stringify({ userName: 'demo-inspector', password: demoPassword });

@@ -12,17 +12,17 @@ import { hashPassword } from '../shop/password-hash';
 import { Clock } from '../platform/clock';
 import { apiClient, type Transport } from './api-client';
 
-/** One demonstration for a Larderbook; the id is fixed, so that opening it twice finds the first. */
+/** The id is fixed, so that opening the demonstration twice finds the first. */
 const establishmentId = '01990000-0000-7000-8000-00000000d3a0';
 const beforeTheStory = -66 * 24 * 60;
 
-/** Opens the demonstration shop, living its two months first when it is new. */
+/** A new demonstration first lives its two months. */
 @Injectable()
 export class OpenDemonstration {
-  /** How far the story has got on this process: only to be shown, nothing depends on it. */
+  /** Only shown; nothing depends on it. */
   progress = { done: 0, all: 0 };
   private readonly log = new Logger('demonstration');
-  /** Only so that two taps on this process wait for one story; the database is what keeps it single. */
+  /** Lets two taps on this process wait for one story; the database keeps it single. */
   private telling?: Promise<void>;
 
   constructor(
@@ -59,7 +59,7 @@ export class OpenDemonstration {
     });
   }
 
-  /** Straight to the server of this process: the story's moment holds only there. */
+  /** Calls this process directly: the story's moment holds only here. */
   private readonly inside: Transport = async (method, url, headers, payload) => {
     const server = this.host.httpAdapter.getInstance<FastifyInstance>();
     const reply = await server.inject({ method: method as 'GET', url, headers, payload });

@@ -1,6 +1,6 @@
 import { Clock } from '../platform/clock';
 
-/** A clock for a program that has the whole server to itself: it stands where the story has got to. */
+/** The whole server shares the story's moment. */
 export class StoryClock extends Clock {
   private moment?: Date;
 

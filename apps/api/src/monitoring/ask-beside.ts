@@ -22,8 +22,8 @@ import { weightFigure } from '../platform/figures';
 import { askMeant, type Question } from '../lots/ask-about-weight';
 
 /**
- * The question that the readings before it raise about one of a series: by the course of its curve, by what the
- * product lies in and by how fast its core can move, or by what the piece weighed before. Undefined when there is nothing to ask.
+ * Compares a value of a series with the readings before it: the course of its curve, the surroundings and how fast the
+ * core can move, or what the piece weighed before.
  */
 export function askBeside({ point, piece }: At, taken: Taken, others: readonly Taken[]): Question | undefined {
   if (point.takenAs !== 'curve' || taken.value === null || isOfSurroundings(point, taken)) return undefined;
@@ -33,7 +33,6 @@ export function askBeside({ point, piece }: At, taken: Taken, others: readonly T
   return isMass(unit) ? askAboutWeight({ value, unit }, before) : undefined;
 }
 
-/** Where it is read, and the piece whose core it is of. */
 type At = { point: ControlPoint; piece?: Piece };
 type Read = Taken & { value: number; unit: '°C' | '°F' };
 

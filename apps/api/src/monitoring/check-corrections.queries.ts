@@ -3,7 +3,7 @@ import { correctionsOf, type Told } from '../ledger/corrections-of';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
-/** What was corrected or voided of the checks of these instruments, oldest first, by instrument. */
+/** Oldest first. */
 export async function checkCorrections(
   tx: Tx,
   instrumentIds: readonly string[],

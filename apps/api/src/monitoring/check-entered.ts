@@ -21,10 +21,7 @@ import { told, type Told } from '../platform/told';
 type Entered = InputOf<typeof recordReading>['entered'];
 type Value = Extract<Entered, { value: number }>;
 
-/**
- * Whether what was entered is of the kind the control point asks for. Throws `wrong-kind-of-value`, and `invalid-input`
- * for a temperature with more decimals than a thermometer shows.
- */
+/** Throws `wrong-kind-of-value`, or `invalid-input` for a temperature with more decimals than a thermometer shows. */
 export function checkKind(point: ControlPoint, entered: Entered): void {
   const { name } = point;
   const units = unitsRead(point.limits.map(({ limit }) => limit));
@@ -41,7 +38,7 @@ export function checkKind(point: ControlPoint, entered: Entered): void {
   }
 }
 
-/** The question to ask about a value nobody would expect here; undefined when there is nothing to ask. */
+/** Asks about a value that nobody would expect here. */
 export function askAbout(point: ControlPoint, entered: Entered): Question | undefined {
   if ('answer' in entered) return undefined;
   if (isTemperature(entered)) return askAboutDegrees(degrees(entered.value, entered.unit), rangeOf(point));

@@ -18,8 +18,8 @@ import { clockOf, lotAtPoint, type AtPoint } from './readings.queries';
 type Input = InputOf<typeof clarifyReadings>;
 
 /**
- * A person says, with a reason, what readings in doubt were. The readings stay as they are; their control point is
- * judged again by what is said, and a limit that is missed so opens its deviation.
+ * A person says, with a reason, what doubtful readings were. The readings stay. Their control point is judged again,
+ * and a limit missed that way opens a deviation.
  */
 @Injectable()
 export class ClarifyReadings {
@@ -48,7 +48,7 @@ function reasonOf({ reason }: Input): string {
   return reason;
 }
 
-/** All of them of this control point and uncorrected. Where single values are read, a wrong one is corrected. */
+/** Every reading must be uncorrected and of this control point. A wrong single value is corrected instead. */
 async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Input, { point, curve }: AtPoint) {
   const found = await tx.reading.findMany({
     where: { id: { in: readingIds }, lotId },
@@ -73,7 +73,7 @@ async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Inpu
   }
 }
 
-/** Nothing that is yet to be read can have been read at the right time. */
+/** A reading still to come cannot have been read at the right time. */
 function checkHasCome({ word, readingIds }: Input, { curve }: AtPoint, now: Date): void {
   const isToCome = ({ id, takenAt }: AtPoint['curve'][number]) =>
     readingIds.includes(id) && takenAt.getTime() - now.getTime() > clocksDiffer;

@@ -14,7 +14,7 @@ import { lotAtPoint } from './readings.queries';
 
 type Input = InputOf<typeof endStage>;
 
-/** A cook or a chill is finished: its limits are judged as a whole, and those of the stage whose clock it starts. */
+/** The end of a cook or chill judges its own limits as a whole, and the stages whose clock it starts. */
 @Injectable()
 export class EndStage {
   constructor(private readonly once: RecordOnce) {}
@@ -43,8 +43,8 @@ export class EndStage {
 }
 
 /**
- * The end that this one takes the place of, when one is corrected, or when one was voided and the stage is finished anew.
- * Throws `stage-ended-already`, and what a correction may be refused for.
+ * This end amends another when it corrects one, or when one was voided and the stage is finished anew. Throws
+ * `stage-ended-already`, and what `rowToCorrect` throws.
  */
 async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Input): Promise<Amending | undefined> {
   const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { recordedAt: 'desc' } });

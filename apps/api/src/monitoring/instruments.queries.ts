@@ -21,7 +21,7 @@ const withLastCheck = {
 } satisfies Prisma.InstrumentInclude;
 type Row = Prisma.InstrumentGetPayload<{ include: typeof withLastCheck }>;
 
-/** Every instrument with its last check, by name. `now` tells which are overdue. */
+/** Sorted by name. */
 export async function listInstruments(tx: Tx, now: Date): Promise<Instrument[]> {
   const rows = await tx.instrument.findMany({ include: withLastCheck, orderBy: { name: 'asc' } });
   const names = await personNames(tx);

@@ -8,7 +8,7 @@ import type { JudgedAt } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
 import { clockOf, lotAtPoint } from './readings.queries';
 
-/** The end of a cook, or a start, entered after what it begins was read, may show that it was too slow. */
+/** An end of a cook, or a start, that is entered late may show that what follows it was too slow. */
 export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date): Promise<JudgedAt[]> {
   const { controlPoints } = await lotToRecordOn(tx, lotId);
   const judgedAt: JudgedAt[] = await judgeHumidityAfter(tx, lotId, endedId);
@@ -18,7 +18,7 @@ export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now
   return judgedAt;
 }
 
-/** What was said of humidity before its cook ended: answers are judged with the whole of it. */
+/** Answers on humidity may come before their cook ends, so they are judged again with all of it. */
 async function judgeHumidityAfter(tx: Tx, lotId: string, endedId: string): Promise<JudgedAt[]> {
   const { controlPoints } = await lotToRecordOn(tx, lotId);
   if (!controlPoints.some((point) => point.follows === endedId && asksForHumidity(point))) return [];
@@ -28,7 +28,7 @@ async function judgeHumidityAfter(tx: Tx, lotId: string, endedId: string): Promi
   );
 }
 
-/** A curve as it stands in the records, or as it will once it is finished. */
+/** `end` judges the curve as it will be once it is finished. */
 export async function judgeCurveAt(tx: Tx, lotId: string, controlPointId: string, now: Date, end?: Date): Promise<Judged[]> {
   const lot = await lotAtPoint(tx, lotId, controlPointId);
   const { point, piece, curve: readings } = lot;

@@ -9,21 +9,19 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** What an entry at a control point needs to know, in one statement. */
 export type AtPoint = {
   planId: string;
   takenAt: Date;
   hasShipped: boolean;
   point: ControlPoint;
-  /** Of a curve: the piece whose core is read. */
+  /** Only of a curve: the piece whose core is read. */
   piece?: Piece;
-  /** When this stage was finished. */
+  /** This stage was finished then. */
   endedAt: Date | null;
-  /** When the one it follows was, or the moment recorded there; and when chilling began. */
+  /** The stage before ended then, or its moment was recorded; and chilling began then. */
   starts: Pick<PointRecords, 'startAt' | 'chillingBegan'>;
-  /** The latest moment of what has been read at this control point. */
   lastTakenAt: Date | null;
-  /** Of a curve and of answers, the readings that nothing corrects, oldest first; of single values none. */
+  /** Readings of a curve, or answers, that nothing corrects, oldest first. Empty for single values. */
   curve: Taken[];
 };
 
@@ -31,7 +29,7 @@ type Row = Omit<AtPoint, 'point' | 'piece' | 'curve' | 'starts'> & {
   point: ControlPoint | null;
   productId: string;
   readings: Said[];
-  /** The control point that it follows, and the one which that follows. */
+  /** `before` is the control point that this one follows; `beforeThat` is the one which that follows. */
   before: ControlPoint | null;
   beforeThat: ControlPoint | null;
   /** Ends of the two, and the yes answers at the first. */
@@ -46,7 +44,7 @@ type Said = Omit<Taken, 'takenAt' | 'arrivedAt' | 'word'> & {
   word: ClarificationWord | null;
 };
 
-/** The lot and the control point of its plan. Throws `not-found` and `no-such-control-point`. */
+/** Throws `not-found` and `no-such-control-point`. */
 export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string): Promise<AtPoint> {
   const [found] = await tx.$queryRaw<Row[]>`
     SELECT l.plan_id AS "planId", l.product_id AS "productId", l.taken_at AS "takenAt", c.point,
@@ -103,7 +101,6 @@ function startsOf(point: ControlPoint, { before, beforeThat, ends, answers }: Be
   return { startAt: startAt === undefined ? undefined : new Date(startAt), chillingBegan };
 }
 
-/** What tells the time at a control point, as it is judged at `now`. */
 export const clockOf = ({ endedAt, starts }: AtPoint, now: Date): Pick<PointRecords, 'endedAt' | 'startAt' | 'chillingBegan' | 'now'> => ({
   endedAt: endedAt ?? undefined,
   ...starts,
@@ -120,7 +117,6 @@ function asTaken(readings: Said[]): Taken[] {
   }));
 }
 
-/** The first reading of a chain of corrections. */
 export async function rootOf(tx: Tx, readingId: string): Promise<string> {
   const [root] = await tx.$queryRaw<{ id: string }[]>`
     WITH RECURSIVE chain(id, amends_id) AS (

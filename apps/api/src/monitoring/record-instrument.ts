@@ -7,7 +7,7 @@ import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 import { showInstrument, type Instrument } from './instruments.queries';
 
-/** A thermometer, scale or meter; it counts as overdue until its first check. */
+/** An instrument counts as overdue until its first check. */
 @Injectable()
 export class RecordInstrument {
   constructor(

@@ -35,7 +35,7 @@ import { clockOf, lotAtPoint, rootOf, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof recordReading>;
 
-/** One reading at a control point of a lot: kept as entered, judged at once; a miss opens its deviation with it. */
+/** A reading is kept as entered and judged at once. A miss opens its deviation in the same transaction. */
 @Injectable()
 export class RecordReading {
   constructor(private readonly once: RecordOnce) {}
@@ -73,13 +73,13 @@ export class RecordReading {
   }
 }
 
-/** Asks once about what cannot well be; the answer is kept with the reading. */
+/** Asks once about an unlikely value and keeps the answer with the reading. */
 function checkUsual({ entered, sure }: Input, { point, piece }: AtPoint, taken: Taken, others: Taken[]): boolean {
   const question = askAbout(usualFor(point, taken.probe), entered) ?? askBeside({ point, piece }, taken, others);
   return refuseUnlessSure(question, sure);
 }
 
-/** What is usual in the core says nothing of the air around it. */
+/** The plausible range is that of the core, not of the air around it. */
 const usualFor = (point: AtPoint['point'], probe: string): AtPoint['point'] =>
   isOfSurroundings(point, { probe }) ? { ...point, plausible: undefined } : point;
 
@@ -91,7 +91,7 @@ async function checkCorrected(tx: Tx, input: Input): Promise<void> {
   }
 }
 
-/** Where the plan knows only one probe, that is the one. */
+/** A plan with one probe needs no name for it. */
 function takenFrom({ readingId, entered, probe, takenAt }: Input, { point: { probes } }: AtPoint): Taken {
   const only = probes.length === 1 ? probes[0] : undefined;
   const common = { id: readingId, probe: probe || (only ?? ''), takenAt: new Date(takenAt) };
@@ -107,10 +107,7 @@ async function cookOf(tx: Tx, lotId: string, point: AtPoint['point']): Promise<C
 
 type Known = { now: Date; wentIn: WentIn | undefined; cook: CookSeen | undefined };
 
-/**
- * A reading of a curve is judged with all the others, as the whole curve stands with it; one of the surroundings by
- * nothing.
- */
+/** A reading of a curve is judged with the whole curve. A reading of the surroundings is not judged. */
 function judge(lot: AtPoint, others: Taken[], taken: Taken, { now, wentIn, cook }: Known): Judged[] {
   const { point, piece } = lot;
   if (isOfSurroundings(point, taken)) return [];
@@ -141,10 +138,10 @@ function flagsOf({ instrumentId, amends }: Input, about: Circumstances): Flag[] 
   ];
 }
 
-/** Figures that a laboratory's letter says are read with no instrument of the shop. */
+/** A laboratory's letter gives these figures, so no instrument of the shop is needed. */
 const isAnalysed = ({ limits }: AtPoint['point']): boolean => limits.every(({ limit }) => isOfKind(limit, 'figure'));
 
-/** A single reading has a key of its own, which its corrections share; a curve has one for the lot. */
+/** A single reading and its corrections share a key of their own; a curve has one for the lot. */
 async function dedupeKeysOf(tx: Tx, { readingId, amends }: Input, { point }: AtPoint) {
   if (point.takenAs === 'curve') return undefined;
   const first = amends ? await rootOf(tx, amends) : readingId;

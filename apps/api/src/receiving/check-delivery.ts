@@ -7,7 +7,7 @@ type Delivery = Pick<InputOf<typeof recordReceipt>, 'killDate' | 'packDate' | 't
 
 const day = 86_400_000;
 
-/** What cannot be true of any delivery. Throws `invalid-input` with a sentence for each field. */
+/** Throws `invalid-input` with a fault for each field. */
 export function checkDelivery({ killDate = '', packDate = '', takenAt, fractionPercent }: Delivery, item: ItemNow): void {
   const lastDay = new Date(Date.parse(takenAt) + day).toISOString().slice(0, 10); // a day of grace for every time zone
   const faults: [isFault: boolean, field: string, fault: Told][] = [

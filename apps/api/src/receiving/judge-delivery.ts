@@ -9,15 +9,15 @@ type Delivery = Pick<InputOf<typeof recordReceipt>, 'temperature' | 'sure' | 'de
 export type JudgedDelivery = {
   limit?: RangeLimit;
   verdict?: Verdict;
-  /** Outside what is plausible, and the person was sure. */
+  /** The temperature was implausible, and the person was sure. */
   isUnusual: boolean;
   /** Accepted although the limit was not met; doubt is not met. */
   isMiss: boolean;
 };
 
 /**
- * Judges a delivery's temperature against the range of its item. Throws `temperature-missing`, `implausible-value` with
- * the question to ask, or `reason-missing`. A delivery that is refused at the door needs no temperature.
+ * Throws `temperature-missing`, `implausible-value` with the question to ask, or `reason-missing`. A delivery refused
+ * at the door needs no temperature.
  */
 export function judgeDelivery({ temperature, sure, decision, reason }: Delivery, item: ItemNow): JudgedDelivery {
   const limit = isOfKind(item.receivingLimit, 'range') ? item.receivingLimit : undefined;

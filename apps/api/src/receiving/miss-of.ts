@@ -1,2 +1,2 @@
-/** The key under which accepting a delivery that missed its limit opens a deviation, once. */
+/** The key lets an accepted delivery that missed its limit open only one deviation. */
 export const missOf = (receiptId: string): string => `receipt:${receiptId}`;

@@ -7,7 +7,7 @@ import { formatEnteredWeight } from '../platform/kept-weight';
 
 type Row = Awaited<ReturnType<typeof rowsOf>>[number];
 
-/** What was corrected or voided of these deliveries, oldest first. */
+/** Oldest first. */
 export async function receiptCorrections(tx: Tx, receiptIds: readonly string[], people: PersonNames): Promise<Correction[]> {
   const rows = await rowsOf(tx, receiptIds);
   if (rows.length === 0) return [];
@@ -23,7 +23,7 @@ export async function receiptCorrections(tx: Tx, receiptIds: readonly string[], 
   );
 }
 
-/** Every row of those deliveries among these that were corrected. */
+/** Skips deliveries that were never corrected. */
 async function rowsOf(tx: Tx, receiptIds: readonly string[]) {
   const ids = [...receiptIds];
   const corrected = await tx.receiptRow.findMany({ where: { firstId: { in: ids } } });

@@ -6,8 +6,7 @@ import { told } from '../platform/told';
 import { itemsNow, type ItemNow } from '../products/items-now';
 
 /**
- * Grams left of the delivery `r`: what came, less what was taken into lots, weighed out, removed, condemned or sent back.
- * Entries that a later one corrects do not count; of a refused delivery nothing is left.
+ * Grams left of the delivery `r`. Entries that a later one corrects do not count; a refused delivery leaves nothing.
  */
 export const leftColumn = Prisma.sql`
   CASE r.decision WHEN 'refused' THEN 0 ELSE r.grams
@@ -21,7 +20,7 @@ export const leftColumn = Prisma.sql`
         WHERE p.establishment_id = r.establishment_id AND p.receipt_id = r.id
           AND p.decision IN ('condemn', 'return')), 0) END`;
 
-/** What is left of each delivery, in exact femtograms. */
+/** Exact femtograms. */
 export async function leftOf(tx: Tx, receiptIds: readonly string[]): Promise<Map<string, bigint>> {
   const rows = await tx.$queryRaw<{ id: string; left: string }[]>`
     SELECT r.id, (${leftColumn})::text AS left
@@ -29,7 +28,7 @@ export async function leftOf(tx: Tx, receiptIds: readonly string[]): Promise<Map
   return new Map(rows.map(({ id, left }) => [id, massFromGrams(left)]));
 }
 
-/** A delivery with its item as described now, its supplier, and what is left of it. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function receiptLeft(tx: Tx, receiptId: string) {
   const row = await tx.receipt.findFirst({
     where: { id: receiptId },
@@ -53,6 +52,6 @@ export async function receiptLeft(tx: Tx, receiptId: string) {
   return { row: { ...row, item, fractionPercent: fractionOf(row, item) }, leftFemto };
 }
 
-/** Percent of the restricted substance in this delivery: as written on its own label, otherwise as the item says. */
+/** The label of the delivery counts before the item. Percent. */
 export const fractionOf = (receipt: { fractionPercent: { toNumber(): number } | null }, item: ItemNow): number | undefined =>
   receipt.fractionPercent?.toNumber() ?? item.fractionPercent;

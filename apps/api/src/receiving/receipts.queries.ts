@@ -13,12 +13,12 @@ import { suppliersNow } from './suppliers-now';
 
 const page = 50;
 
-/** The last row of each delivery under the id it began with; one that was voided stays in the list. */
+/** A delivery keeps the id it began with; a voided one stays in the list. */
 const lastRows = Prisma.sql`(
   SELECT x.establishment_id, coalesce(x.first_id, x.id) AS id, x.item_id, x.taken_at, x.decision, x.grams, x.voided FROM receipt x
   WHERE NOT EXISTS (SELECT FROM receipt later WHERE later.establishment_id = x.establishment_id AND later.amends_id = x.id))`;
 
-/** Deliveries, the newest first; those taken at the same moment stay on one page. */
+/** Newest first. Deliveries of the same moment stay on one page. */
 export async function listReceiptPage(tx: Tx, { itemId, left, before }: InputOf<typeof listReceipts>) {
   const ofItem = itemId ? Prisma.sql`AND r.item_id = ${itemId}::uuid` : Prisma.empty;
   const earlier = before ? Prisma.sql`AND r.taken_at < ${new Date(before)}` : Prisma.empty;
@@ -31,7 +31,7 @@ export async function listReceiptPage(tx: Tx, { itemId, left, before }: InputOf<
   return { receipts: await receiptsById(tx, ids), more: chosen[0]?.more ?? false };
 }
 
-/** One delivery. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function showReceipt(tx: Tx, receiptId: string): Promise<Receipt> {
   const [found] = await receiptsById(tx, [receiptId]);
   if (!found) throw new Problem('not-found', told('no-such-delivery'));
@@ -87,14 +87,13 @@ async function voided(tx: Tx, ids: readonly string[]): Promise<Row[]> {
   return rows.map((row) => ({ ...row, rowId: row.id, id: row.firstId ?? row.id }));
 }
 
-/** Who recorded each delivery, and when: a correction has its own. */
+/** A correction has a recorder and time of its own, so the first row is read. */
 async function firstRows(tx: Tx, ids: string[]) {
   const select = { id: true, recordedBy: true, recordedAt: true, station: true };
   const rows = await tx.receiptRow.findMany({ where: { id: { in: ids } }, select });
   return new Map(rows.map(({ id, ...made }) => [id, made]));
 }
 
-/** The deviation that accepting a delivery opened, by the delivery. */
 async function deviationsOf(tx: Tx, receiptIds: string[]): Promise<Map<string | null, string>> {
   const where = { dedupeKey: { in: receiptIds.map(missOf) } };
   const deviations = await tx.deviation.findMany({ where, select: { id: true, receiptId: true } });

@@ -8,7 +8,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
 
-/** An item, or a correction of one. What it contains counts from now on, not for what was weighed before. */
+/** What a corrected item contains counts from now on, not for what was weighed before. */
 @Injectable()
 export class RecordItem {
   constructor(private readonly once: RecordOnce) {}
@@ -25,7 +25,7 @@ export class RecordItem {
   }
 }
 
-/** A delivery is judged by its temperature alone, so its range has to be one of temperatures. */
+/** A delivery is judged by temperature alone. */
 function checkReceivingLimit(limit: CriticalLimit | undefined): void {
   if (!isOfKind(limit, 'range')) return;
   const bounds = [limit.min, limit.max].filter((bound) => bound !== undefined);

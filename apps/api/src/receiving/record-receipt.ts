@@ -19,7 +19,7 @@ import { suppliersNow } from './suppliers-now';
 
 type Input = InputOf<typeof recordReceipt>;
 
-/** A delivery: measured, judged, accepted or refused. One accepted although it missed opens its deviation here. */
+/** A delivery accepted although it missed its limit opens its deviation in the same transaction. */
 @Injectable()
 export class RecordReceipt {
   constructor(
@@ -50,13 +50,12 @@ export async function knownItem(tx: Tx, { itemId, supplierId }: Pick<Input, 'ite
   return item;
 }
 
-/** R-0001, R-0002, … Writes of an establishment follow one another, so the number is free. */
+/** R-0001, R-0002, … The number is free, because writes of an establishment run one after the other. */
 const nextCode = async (tx: Tx): Promise<string> =>
   `R-${String((await tx.receiptRow.count({ where: { amendsId: null } })) + 1).padStart(4, '0')}`;
 
 type Delivery = { input: Omit<Input, 'receiptId'>; judged: JudgedDelivery; code: string };
 
-/** The columns of a delivery but its id. */
 export function rowOfDelivery({ input, judged, code }: Delivery, timeFlags: string[], by: Person, at: Date) {
   const { weight, temperature, takenAt, killDate, packDate, itemId, supplierId, supplierLot } = input;
   const { supplierEstablishmentNumber, decision, reason, fractionPercent } = input;

@@ -5,7 +5,6 @@ import { rowToAmend } from '../ledger/rows-that-count';
 import type { Person } from '../platform/person';
 import type { SupplierNow } from './suppliers-now';
 
-/** A supplier, or a correction of one. */
 @Injectable()
 export class RecordSupplier {
   constructor(private readonly once: RecordOnce) {}

@@ -9,7 +9,7 @@ export type SupplierNow = z.output<typeof supplier>;
 type Row = Omit<SupplierNow, 'supplierId' | 'establishmentNumber'> & { establishmentNumber: string | null };
 const columns = Prisma.sql`now.name, now.address, now.contact, now.establishment_number AS "establishmentNumber"`;
 
-/** Suppliers as they are described now, by their lasting id. */
+/** Keyed by lasting id. */
 export async function suppliersNow(tx: Tx, supplierIds?: readonly string[]): Promise<Map<string, SupplierNow>> {
   const rows = await rowsNow<Row>(tx, 'supplier', columns, supplierIds);
   return new Map(

@@ -10,7 +10,6 @@ import type { Tx } from '../platform/database';
 
 type Today = ReplyOf<typeof contract>;
 
-/** The whole shop at a glance: what may have to be recalled, is open, running, waiting, ready, late or missing. */
 export async function showToday(tx: Tx, now: Date): Promise<Today> {
   const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'only' }), now);
   const lots = await headsOf(tx, await lotsStillHere(tx), now);
@@ -29,14 +28,13 @@ export async function showToday(tx: Tx, now: Date): Promise<Today> {
   };
 }
 
-/** What will be too late if nobody acts comes first; what has to be done by an instant before what has none. */
+/** Lots that will be too late unless somebody acts come first, then the earliest deadline. */
 const mostUrgentFirst = (lots: Today['inWork']): Today['inWork'] =>
   [...lots].sort((a, b) => WARNED.indexOf(stateOf(a)) - WARNED.indexOf(stateOf(b)) || dueOf(a) - dueOf(b));
 const WARNED = ['will miss', 'at risk', undefined];
 const stateOf = ({ warning }: Today['inWork'][number]) => warning?.forecast.state;
 const dueOf = ({ running }: Today['inWork'][number]): number => running?.deadline ?? Number.MAX_SAFE_INTEGER;
 
-/** Products that cannot be made yet, and what they lack. */
 async function plansMissing(tx: Tx): Promise<Today['plansMissing']> {
   return (await listProducts(tx)).flatMap(({ productId, name, formulaVersion, planInForce }) => {
     const missing = [...(formulaVersion === undefined ? ['a formula'] : []), ...(planInForce === undefined ? ['an adopted plan'] : [])];

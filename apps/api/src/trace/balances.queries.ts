@@ -8,10 +8,8 @@ import { movementsOfLots, movementsOfReceipts, type Moved } from './movements.qu
 import type { TraceNode } from './nodes.queries';
 import { idsOf } from './side-of';
 
-/** What became of the weight of one delivery or lot of a trace, exactly. */
 export type Balanced = { node: TraceNode; balance: MassBalance; moved: Moved };
 
-/** Where the weight of each delivery and lot among these went. */
 export async function balanced(tx: Tx, nodes: readonly TraceNode[]): Promise<Balanced[]> {
   const [receipts, lots, stock] = await Promise.all([
     movementsOfReceipts(tx, idsOf(nodes, 'receipt')),

@@ -7,7 +7,7 @@ type Reply = ReplyOf<typeof contract>;
 
 const mostOfEach = 20;
 
-/** Deliveries, lots and packages in whose code, supplier lot, supplier, item or product every word occurs. */
+/** Every word must occur in the code, the supplier's lot, or a name. */
 export async function findTrace(tx: Tx, words: string): Promise<Reply> {
   const patterns = patternsOf(words);
   const found = await tx.$queryRaw<{ id: string }[]>`
@@ -39,11 +39,11 @@ export async function findTrace(tx: Tx, words: string): Promise<Reply> {
   };
 }
 
-/** Every word may stand anywhere; what means something to a database is a letter like any other. */
+/** Words may stand in any order. Wildcards of LIKE are escaped. */
 const patternsOf = (words: string): string[] => words.split(/\s+/).map(patternOf);
 const patternOf = (word: string): string => `%${word.replace(/[\\%_]/g, '\\$&')}%`;
 
-/** Lot numbers of suppliers in which the words occur, as typed or without their blanks, the latest delivered first. */
+/** Blanks do not count. The latest delivered comes first. */
 const supplierLotsWith = (tx: Tx, words: string): Promise<Reply['supplierLots']> =>
   tx.$queryRaw<Reply['supplierLots']>`
     SELECT min(r.supplier_lot) AS "supplierLot", r.supplier_id AS "supplierId", supplier.now AS supplier,

@@ -1,16 +1,13 @@
 import type { Tx } from '../platform/database';
 import { lotsAfter, lotsBefore } from '../lots/reached-lots.queries';
 
-/** Something went from one node into another. Grams are for showing; what decides who is reached is the link itself. */
+/** Grams are only shown; the link itself decides who is reached. */
 export type TraceLink = { from: string; to: string; grams: number; count?: number };
 type Row = Omit<TraceLink, 'count'> & { count: number | null };
 
-/*
- * The lots are found first and the links then read by their ids: so the planner knows how many there are, and reads the
- * few rows of a usual trace through the indexes instead of whole tables.
- */
+/* The lots are found first, so that the planner knows how many there are and uses the indexes. */
 
-/** Every link after deliveries, lots or packings, to the customers. */
+/** Reaches to the customers. */
 export async function linksAfter(tx: Tx, nodeIds: readonly string[]): Promise<TraceLink[]> {
   const lots = await lotsAfter(tx, nodeIds);
   const rows = await tx.$queryRaw<Row[]>`
@@ -30,7 +27,7 @@ export async function linksAfter(tx: Tx, nodeIds: readonly string[]): Promise<Tr
   return [...rows.map(told), ...(await linksToCustomers(tx, [...nodeIds, ...packings]))];
 }
 
-/** Ids that are no packing's are passed over. */
+/** Skips ids that are no packing's. */
 async function linksToCustomers(tx: Tx, packingIds: string[]): Promise<TraceLink[]> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT p.id AS "from", s.customer_id AS "to",
@@ -40,7 +37,7 @@ async function linksToCustomers(tx: Tx, packingIds: string[]): Promise<TraceLink
   return rows.map(told);
 }
 
-/** Every link before a lot or a packing, from the deliveries on. */
+/** Begins with the deliveries. */
 export async function linksBefore(tx: Tx, nodeId: string): Promise<TraceLink[]> {
   const lots = await lotsBefore(tx, nodeId);
   const rows = await tx.$queryRaw<Row[]>`

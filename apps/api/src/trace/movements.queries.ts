@@ -3,16 +3,15 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 
 /**
- * What the records say became of the weight of a delivery or a lot.
- * `wentIn`: received; or put and weighed in, before trimming. `used`: taken into lots. `removed`: trimmed off, lost,
+ * `wentIn`: received, or put and weighed in before trimming. `used`: taken into lots. `removed`: trimmed off, lost,
  * sampled, thrown away, sent back. `counted`: written off because a count found less, which explains nothing.
  */
 export type Movement = 'wentIn' | 'used' | 'removed' | 'condemned' | 'counted';
-/** Femtograms; what did not happen is zero. */
+/** Femtograms; zero when nothing happened. */
 export type Moved = (what: Movement) => bigint;
 type Movements = ReadonlyMap<string, Moved>;
 
-/** Of lots, by id. Entries that a later one corrects do not count. */
+/** Entries that a later one corrects do not count. */
 export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Movements> =>
   sums(
     tx,
@@ -34,7 +33,7 @@ export const movementsOfLots = (tx: Tx, lotIds: readonly string[]): Promise<Move
       WHERE p.lot_id = ANY(${lotIds}::uuid[]) AND p.decision = 'condemn'`,
   );
 
-/** Of deliveries, by id; a refused one went back whole. */
+/** A refused delivery went back whole. */
 export const movementsOfReceipts = (tx: Tx, receiptIds: readonly string[]): Promise<Movements> =>
   sums(
     tx,

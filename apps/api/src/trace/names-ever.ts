@@ -1,7 +1,7 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Described } from '../ledger/rows-that-count';
 
-/** By lasting id: the name that counts now, and every name it ever had: an old label is searched by its old name. */
+/** `now` is the name that counts; `ever` also holds old names, because an old label is searched by its old name. */
 export const namesEver = (table: Described): Prisma.Sql => Prisma.sql`
   SELECT chain.first AS id, (array_agg(row.name ORDER BY chain.depth DESC))[1] AS now, string_agg(row.name, ' ') AS ever
   FROM (

@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 import { itemsNow } from '../products/items-now';
 import { suppliersNow } from '../receiving/suppliers-now';
 
-/** One step back: whom to call about these deliveries, as they are described now, each with what it delivered. */
+/** One step back: whom to call about these deliveries. */
 export async function suppliersOf(tx: Tx, receiptIds: readonly string[]): Promise<Trace['suppliers']> {
   const receipts = await tx.receipt.findMany({
     where: { id: { in: [...receiptIds] } },
@@ -36,7 +36,7 @@ const unique = (ids: string[]): string[] => [...new Set(ids)];
 
 type Row = Trace['customers'][number]['shipments'][number] & { customerId: string; at: Date };
 
-/** One step forward: whom to call about these packages, each with what they got of them. */
+/** One step forward: whom to call about these packages. */
 export async function customersOf(tx: Tx, packingIds: readonly string[]): Promise<Trace['customers']> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT s.customer_id AS "customerId", s.number, p.code AS "packingCode", l.code AS "lotCode", line.count,

@@ -12,7 +12,7 @@ type Row = Pick<TraceNode, 'kind' | 'id' | 'code' | 'what'> & {
   at: Date;
 };
 
-/** What deliveries, lots, packages and customers are called in a trace, by id. Ids of other things are passed over. */
+/** Skips ids of other things. */
 export async function describeNodes(tx: Tx, ids: readonly string[]): Promise<ReadonlyMap<string, TraceNode>> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT 'receipt' AS kind, r.id, r.code, item.now AS what, supplier.now AS supplier, r.supplier_lot AS "supplierLot",

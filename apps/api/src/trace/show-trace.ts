@@ -8,7 +8,7 @@ import { customersOf, suppliersOf } from './neighbours.queries';
 import { describeNodes, type TraceNode } from './nodes.queries';
 import { endsOf, idsOf, sideOf } from './side-of';
 
-/** Everything behind and everything after one delivery, lot or packing. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function showTrace(tx: Tx, nodeId: string): Promise<Trace> {
   const began = performance.now();
   const [before, after] = await Promise.all([linksBefore(tx, nodeId), linksAfter(tx, [nodeId])]);

@@ -6,7 +6,7 @@ export const endsOf = (links: readonly TraceLink[]): string[] => links.flatMap((
 export const idsOf = (nodes: readonly TraceNode[], kind: TraceNode['kind']): string[] =>
   nodes.filter((node) => node.kind === kind).map(({ id }) => id);
 
-/** One side of a trace. What it starts from stands in it too, so that every link has both its ends. */
+/** Includes the start, so that every link has both its ends. */
 export function sideOf(startIds: readonly string[], links: readonly TraceLink[], described: ReadonlyMap<string, TraceNode>) {
   const ids = new Set([...startIds, ...endsOf(links)]);
   return {

@@ -1,7 +1,7 @@
 import type { Tx } from '../platform/database';
 import { namesEver } from './names-ever';
 
-/** A delivery under a lot number of a supplier, by the names that count now. */
+/** Names are those that count now. */
 export type DeliveryOfLot = {
   receiptId: string;
   code: string;
@@ -15,7 +15,7 @@ export type DeliveryOfLot = {
   receivedAt: Date;
 };
 
-/** Every delivery under this number, whoever sent it, the first that came first. Capitals and blanks make no other number. */
+/** Includes every supplier; the earliest comes first. Case and blanks do not count. */
 export const deliveriesUnder = (tx: Tx, supplierLot: string): Promise<DeliveryOfLot[]> =>
   tx.$queryRaw<DeliveryOfLot[]>`
     SELECT r.id AS "receiptId", r.code, r.supplier_id AS "supplierId", supplier.now AS supplier, item.now AS item,

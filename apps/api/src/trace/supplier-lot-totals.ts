@@ -9,8 +9,8 @@ type Side = ReturnType<typeof sideOf>;
 type Totals = SupplierLotTrace['totals'];
 
 /**
- * All deliveries of a number together. What was refused went back and is told apart. What is missing in one delivery and
- * too much in another do not cancel out, so that 100 % is said only where each adds up.
+ * Refused deliveries are counted apart. A shortage in one delivery does not cancel an excess in another, so 100 % means
+ * that each adds up.
  */
 export function supplierLotTotals(all: readonly Balanced[], isRefused: (receiptId: string) => boolean, forward: Side): Totals {
   const deliveries = all.filter(({ node }) => node.kind === 'receipt');
@@ -39,7 +39,7 @@ function ofDelivered(received: readonly Balanced[]) {
   };
 }
 
-/** Lots and packages made of them, each once, however many deliveries went into it. */
+/** Each lot and package counts once, however many deliveries went into it. */
 function ofMade(all: readonly Balanced[], { nodes, links }: Side) {
   const lots = all.filter(({ node }) => node.kind === 'lot');
   const into = (kind: 'packing' | 'customer') => {

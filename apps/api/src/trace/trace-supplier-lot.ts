@@ -11,8 +11,8 @@ import { deliveriesUnder, type DeliveryOfLot } from './supplier-lot-deliveries.q
 import { supplierLotTotals } from './supplier-lot-totals';
 
 /**
- * Every delivery of a supplier's lot number, refused ones too, and everything after them. Two suppliers may use one
- * number: without a supplier all of them are traced together, and each is named. Throws `not-found`.
+ * Includes refused deliveries. Two suppliers may use one number: without a supplier all are traced together, and each
+ * is named. Throws `not-found`.
  */
 export async function traceSupplierLot(tx: Tx, { supplierLot, supplierId }: InputOf<typeof contract>): Promise<SupplierLotTrace> {
   const began = performance.now();
@@ -43,7 +43,7 @@ export async function traceSupplierLot(tx: Tx, { supplierLot, supplierId }: Inpu
   };
 }
 
-/** The suppliers in whose numbers this one occurs, by how often. */
+/** The supplier with most deliveries comes first. */
 function usedBy(deliveries: readonly DeliveryOfLot[]): SupplierLotTrace['usedBy'] {
   const bySupplier = new Map<string, SupplierLotTrace['usedBy'][number]>();
   for (const { supplierId, supplier } of deliveries) {
