@@ -9,7 +9,7 @@ import { fault } from './fault';
 
 const fact = z.object({ what: linePart, is: linePart });
 
-/** A figure step by step, as codes and figures. Never a record. */
+/** Codes and figures, never a record. */
 export const calculation = z.object({
   given: z.array(fact),
   steps: z.array(z.object({ what: linePart, rule: linePart, putIn: linePart, gives: linePart })),
@@ -21,7 +21,6 @@ export const calculation = z.object({
   cautions: z.array(coded),
 }) satisfies z.ZodType<Calculation>;
 
-/** A plain figure as typed. */
 export const typedNumber = (least: number, most: number, decimals = 3) =>
   z
     .number(fault('give-a-number'))
@@ -29,7 +28,7 @@ export const typedNumber = (least: number, most: number, decimals = 3) =>
     .max(most, fault('not-above', { most }))
     .refine((value) => Number(value.toFixed(decimals)) === value, fault('at-most-decimals', { most: decimals }));
 
-/** The key of a published limit, as `/published-limits` lists them. */
+/** `/published-limits` lists the keys. */
 export const publishedKey = z.string().min(1, fault('choose-published-limit')).max(80);
 
 export const calculator = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>

@@ -28,7 +28,7 @@ export const calculateCurve = calculator(
     unit,
     limit: published,
     readings,
-    /** The piece whose core was read; its shape and, in mm, where it is thinnest. What is stirred has neither. */
+    /** `shape` is of the piece whose core was read; `thinnest` in mm. A stirred product has no thickness. */
     shape: z.enum([...pieceShapes, 'stirred']).optional(),
     thinnest: number(1, 2000, 3).optional(),
   }),
@@ -38,7 +38,7 @@ export const calculateInstrument = calculator(
   'What a thermometer must show so that a limit is held whatever its error',
   z.object({ figure: degreesIn, error: number(0, 50, 2), unit, side: z.enum(['min', 'max']) }),
 );
-/** A barometer on the spot, unless it is said to be the figure of a weather report. */
+/** Without a word, a barometer at the place is meant; a weather report gives the second. */
 export const pressuresOfAir = ['at the place', 'reduced to sea level'] as const;
 export const calculateBoiling = calculator(
   'thermometer-in-boiling-water',

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { madeBy } from './fields';
 
-/** What readings in doubt were, as a person says; "as recorded" takes back what was said before. */
+/** "as recorded" takes back what was said before. */
 export const clarificationWords = ['not of the core', 'time is right', 'as recorded'] as const;
 export type ClarificationWord = (typeof clarificationWords)[number];
 
@@ -15,13 +15,13 @@ export type Clarification = z.output<typeof clarification>;
 
 type Clarified = { clarifications?: Clarification[] };
 
-/** What counts of a reading: the last that was said of it, and nothing where that took it back. */
+/** Only the last word counts; undefined where it takes the others back. */
 export function wordOf({ clarifications }: Clarified): Exclude<ClarificationWord, 'as recorded'> | undefined {
   const word = clarifications?.at(-1)?.word;
   return word === 'as recorded' ? undefined : word;
 }
 
-/** What was said at a control point, each time it was said, with the readings it was said of. */
+/** In the order they were recorded, each with its readings. */
 export function clarificationsOf<Reading extends Clarified>(readings: readonly Reading[]): (Clarification & { readings: Reading[] })[] {
   const byId = new Map<string, Clarification & { readings: Reading[] }>();
   for (const reading of readings) {

@@ -2,17 +2,16 @@ import { isOfKind, type ChillingBegan, type CurveContext } from '@larderbook/hac
 import { recordsMoment } from './asked-for';
 import type { ControlPoint } from './plan';
 
-/** What the clock of a control point starts with. */
 export type ClockStart = {
-  /** The stage whose end starts it. */
+  /** The end of this stage starts the clock. */
   stage?: ControlPoint;
-  /** The control point that is answered with a moment: the start itself or, of a chill behind a stage, when chilling began. */
+  /** This control point records a moment: the start itself, or when the chilling that follows a stage began. */
   answer?: ControlPoint;
 };
 
 /**
- * A chill follows its cook; where its plan asks when chilling began, it follows the control point that asks, and that
- * one follows the cook. Fermentation follows the control point that asks when it begins, which follows nothing.
+ * A chill follows its cook. Where the plan asks when chilling began, the chill follows the point that asks, which
+ * follows the cook. Fermentation follows the point that asks when it begins, which follows nothing.
  */
 export function clockStart({ follows }: ControlPoint, points: readonly ControlPoint[]): ClockStart {
   const before = points.find(({ controlPointId }) => controlPointId === follows);
@@ -20,7 +19,7 @@ export function clockStart({ follows }: ControlPoint, points: readonly ControlPo
   return { answer: before, stage: points.find(({ controlPointId }) => controlPointId === before.follows) };
 }
 
-/** The series whose clock starts, or whose chilling begins, with what is recorded at a control point. */
+/** The clock of these series, or their chilling, starts with what is recorded here. */
 export const startedBy = (controlPointId: string, points: readonly ControlPoint[]): ControlPoint[] =>
   points.filter((point) => {
     const { stage, answer } = clockStart(point, points);
@@ -28,9 +27,8 @@ export const startedBy = (controlPointId: string, points: readonly ControlPoint[
   });
 
 /**
- * When the clock starts, and when chilling began, by what is recorded there. Of several answers that start a clock the
- * earliest counts: it never starts later than somebody said.
- * @param ended when the stage ended (epoch ms) @param answers the yes answers that count
+ * The earliest of several answers counts, so the clock never starts later than somebody said. @param ended when the
+ * stage ended (epoch ms) @param answers the yes answers that count
  */
 export function startsAt(
   { stage, answer }: ClockStart,
@@ -42,14 +40,14 @@ export function startsAt(
   return { startAt: answers.length > 0 ? Math.min(...answers.map(({ at }) => at)) : undefined };
 }
 
-/** Is meat judged by the air around it, without anything that records when it went in? Then its time cannot be counted. */
+/** Time cannot be counted where meat is judged by the air around it and nothing records when it went in. */
 export const lacksFreezingStart = (point: ControlPoint, points: readonly ControlPoint[]): boolean => {
   const isByAir = point.limits.some(({ limit }) => isOfKind(limit, 'freezing') && limit.read.what === 'freezer');
   const { stage, answer } = clockStart(point, points);
   return isByAir && stage === undefined && answer === undefined;
 };
 
-/** Is a chill to begin within a time of cooking, without a control point that records when it began? */
+/** A chill has to begin within a time of cooking, but no control point records when it began. */
 export const lacksChillStart = (point: ControlPoint, points: readonly ControlPoint[]): boolean =>
   point.limits.some(({ limit }) => isOfKind(limit, 'cooling') && limit.startWithinSeconds !== undefined) &&
   clockStart(point, points).answer === undefined;

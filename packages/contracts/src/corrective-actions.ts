@@ -5,7 +5,7 @@ import { fault } from './fault';
 /** Asked for when the same control point deviated in the 90 days before: 9 CFR 417.3(a)(3). */
 const different = sentence(fault('what-will-differ')).optional();
 
-/** A critical limit was missed: the four parts of 9 CFR 417.3(a). */
+/** The four parts of 9 CFR 417.3(a), after a missed critical limit. */
 const criticalAction = z.object({
   form: z.literal('critical'),
   cause: sentence(fault('what-was-the-cause')),
@@ -15,7 +15,7 @@ const criticalAction = z.object({
   different,
 });
 
-/** Something that the plan did not foresee: the four parts of 9 CFR 417.3(b). */
+/** The four parts of 9 CFR 417.3(b), after something that the plan did not foresee. */
 const unforeseenAction = z.object({
   form: z.literal('unforeseen'),
   segregation: sentence(fault('how-set-apart')),
@@ -25,7 +25,7 @@ const unforeseenAction = z.object({
   reassessedBy: name,
 });
 
-/** A limit of a prerequisite programme was missed: what was done, in plain words. */
+/** After a missed limit of a prerequisite programme. */
 const prerequisiteAction = z.object({
   form: z.literal('prerequisite'),
   done: sentence(fault('what-was-done')),
@@ -38,7 +38,7 @@ export type CorrectiveAction = z.output<typeof correctiveAction>;
 export const correctiveActionForms = ['critical', 'unforeseen', 'prerequisite'] as const;
 export type CorrectiveActionForm = (typeof correctiveActionForms)[number];
 
-/** One part of an action: its field, what it is called by, and its paragraph of 9 CFR. */
+/** `paragraph` is of 9 CFR. */
 export type PartOfAction = { key: string; code: PartCode; paragraph?: string };
 export type PartCode =
   | 'cause'
@@ -51,7 +51,7 @@ export type PartCode =
   | 'done'
   | 'product';
 
-/** What each form asks for, in its order, as the regulation numbers it. */
+/** The order and the numbers are those of the regulation. */
 export const partsOfAction: Record<CorrectiveActionForm, readonly PartOfAction[]> = {
   critical: [
     { key: 'cause', code: 'cause', paragraph: '417.3(a)(1)' },

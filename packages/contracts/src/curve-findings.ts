@@ -3,7 +3,7 @@ import { coded } from './verdicts';
 
 const at = z.number();
 
-/** Something found in the readings of a curve: what, where, how the judges treat it and what to do. Instants are epoch ms. */
+/** Instants are epoch ms. `treatment` is how the judges treat the finding. */
 export const curveFinding = z.object({
   kind: z.string(),
   found: coded,
@@ -13,7 +13,7 @@ export const curveFinding = z.object({
   readings: z.number().int(),
   treatment: z.enum(['left out', 'nothing is met with it', 'counts only against the lot', 'used as it is']),
   whatToDo: coded,
-  /** The readings concerned, of which a person can say what they were. */
+  /** A person can say what these readings were. */
   readingIds: z.array(z.string()).optional(),
 });
 export type CurveFinding = z.output<typeof curveFinding>;

@@ -8,18 +8,17 @@ import { verdict } from './verdicts';
 import { everyone, floor, route } from './route';
 import { fault } from './fault';
 
-/** What can become of product. Holding it longer decides nothing, so it is none of them. */
+/** Holding product longer decides nothing, so it is no decision. */
 export const decisions = ['release', 'rework', 'condemn', 'return', 'recall'] as const;
 export type Decision = (typeof decisions)[number];
-/** What a release may stand on. */
+/** A release must stand on one of these. */
 export const releaseBases = ['process authority', 'test result', 'worked on and measured again', 'document on file'] as const;
 
-/** A lot or a delivery, of which exactly one is named. */
+/** Exactly one of lot and delivery is named. */
 const whichProduct = { lotId: z.string().optional(), receiptId: z.string().optional(), code: z.string() };
-/** A deviation as others name it. */
 const named = { deviationId: z.string(), number: z.number().int() };
 
-/** Destroyed at `at`, as the person said it; kept at `recordedAt`. */
+/** `at` is when the person says it was destroyed. */
 export const destruction = z.object({
   destructionId: z.string(),
   method: z.string(),
@@ -27,7 +26,7 @@ export const destruction = z.object({
   at: z.string(),
   recordedAt: z.string(),
 });
-/** That something recorded counts no more: how that came, why, by whom and when. It is shown struck through. */
+/** What is voided is shown struck through. */
 export const voiding = z.object({
   how: z.enum(['corrected', 'voided', 'taken back']),
   reason: z.string(),
@@ -38,30 +37,29 @@ export type Voiding = z.output<typeof voiding>;
 const actionTaken = z.object({ actionId: z.string(), action: correctiveAction, made: madeBy });
 const closing = z.object({ closingId: z.string(), note: z.string(), by: z.string(), at: z.string() });
 
-/** One decision about so much of one product; it may speak for several deviations. */
+/** One decision is about so much of one product and may speak for several deviations. */
 export const disposition = z.object({
   dispositionId: z.string(),
   decision: z.enum(decisions),
   ...whichProduct,
   weight: massReply,
   reason: z.string(),
-  /** Of a release: what it stands on. */
+  /** Only of a release. */
   basis: z.enum(releaseBases).optional(),
-  /** Every deviation it speaks for. */
   speaksFor: z.array(z.object(named)),
   by: z.string(),
   at: z.string(),
-  /** Condemned or called back, and not yet destroyed: it is held apart. */
+  /** Condemned or called back, held apart, and not yet destroyed. */
   toDestroy: z.boolean(),
   destruction: destruction.optional(),
-  /** Records of its destruction that count no more. */
+  /** These records of its destruction count no more. */
   voidedDestructions: z.array(destruction.extend({ voided: voiding })),
-  /** The decision counts no more: another took its place, or its product is undecided again. */
+  /** Another decision took its place, or its product is undecided again. */
   voided: voiding.optional(),
 });
 export type Disposition = z.output<typeof disposition>;
 
-/** A lot or a delivery with product that a deviation concerns; the first is the one it was opened on. */
+/** The first product is the one the deviation was opened on. */
 export const productConcerned = z.object({
   ...whichProduct,
   what: z.string(),
@@ -71,7 +69,7 @@ export const productConcerned = z.object({
   here: massReply,
   /** Shipped, and not called back. */
   left: massReply,
-  /** The other open deviations of the same product: one decision may speak for them too. */
+  /** One decision may speak for these open deviations of the same product too. */
   alsoOpen: z.array(z.object({ ...named, undecided: massReply })),
 });
 export type ProductConcerned = z.output<typeof productConcerned>;
@@ -89,29 +87,28 @@ export const deviation = z.object({
       correctiveAction: z.string(),
     })
     .optional(),
-  /** Which corrective action it asks for. */
   form: z.enum(correctiveActionForms),
-  /** What is missed, in a sentence and as a verdict, by the records of now; of one that is closed, as it was when closed. */
+  /** What is missed now, by the records; of a closed deviation, as it was when closed. */
   description: z.string(),
-  /** The restricted substance it is about, where no control point judges it. */
+  /** Named where no control point judges the substance. */
   substance: z.enum(substances).optional(),
   limit: criticalLimit.optional(),
   verdict: verdict.optional(),
-  /** What it was opened with, where that has changed since: it stays on the record. */
+  /** Present where the verdict has changed since; the first one stays on the record. */
   openedWith: z.object({ description: z.string(), verdict }).optional(),
-  /** Until it is closed, and again when its decisions no longer cover what it concerns. */
+  /** True again when the decisions no longer cover what the deviation concerns. */
   open: z.boolean(),
   opened: madeBy,
   /** Product was shipped before the deviation was found: a possible recall. */
   shippedAlready: z.boolean(),
-  /** Earlier deviations of the same control point in the 90 days before it, the newest first. */
+  /** Deviations of the same control point in the 90 days before, newest first. */
   recurrence: z.array(z.object({ ...named, openedAt: z.string(), description: z.string(), code: z.string() })),
   actions: z.array(actionTaken),
-  /** What was written about it and counts no more, oldest first. */
+  /** These actions count no more, oldest first. */
   voidedActions: z.array(actionTaken.extend({ voided: voiding })),
   atStake: massReply,
   undecided: massReply,
-  /** The decisions cover what it concerns; scales that do not add up leave a hundredth. */
+  /** A hundredth may stay undecided, because scales do not add up exactly. */
   covered: z.boolean(),
   products: z.array(productConcerned),
   dispositions: z.array(disposition),
@@ -145,7 +142,7 @@ export const openDeviation = route({
   body: z.object({
     lotId: id,
     controlPointId: id.optional(),
-    /** The restricted substance it is about, where no control point judges it. */
+    /** Named where no control point judges the substance. */
     substance: z.enum(substances).optional(),
     description: sentence(fault('what-was-seen')),
     takenAt: instant,
@@ -173,7 +170,7 @@ export const recordCorrectiveAction = route({
 });
 const dispositionFields = z
   .object({
-    /** Every deviation it speaks for; all must be open and stand on the product. */
+    /** All must be open and concern the product. */
     deviationIds: z
       .array(id)
       .min(1, fault('one-deviation-at-least'))
@@ -182,7 +179,7 @@ const dispositionFields = z
     lotId: id.optional(),
     receiptId: id.optional(),
     decision: z.enum(decisions),
-    /** Read to the thousandth as all that is undecided, it is all of it. */
+    /** A weight that reads as all that is undecided, to the thousandth, is all of it. */
     weight: mass,
     reason: sentence(fault('why-decided')),
     basis: z.enum(releaseBases).optional(),

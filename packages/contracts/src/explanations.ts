@@ -13,14 +13,13 @@ const at = z.number();
 const phrase = z.union([z.string(), word]);
 const points = z.array(z.object({ at, value: z.number() }));
 
-/** How one limit was judged: the verdict as everywhere else, and what it came about by. */
 export const explainedLimit = z.object({
   limitId: z.string(),
   limit: criticalLimit,
   verdict,
-  /** `of` is the verdict that a step or a record is told with, where that is not the one above. */
+  /** `of` is the verdict that a step or record is told with, where it is not the one above. */
   steps: z.array(z.object({ what: linePart, rule: linePart, putIn: linePart, gives: linePart, of: verdict.optional() })),
-  /** The records it rests on; `at` in epoch ms, where it is a reading. */
+  /** `at` is epoch ms, of a reading. */
   restsOn: z.array(
     z.object({
       id: z.string().optional(),
@@ -37,11 +36,11 @@ export const explainedLimit = z.object({
   cautions: z.array(coded),
 });
 
-/** One picture for screen and paper; temperatures in `unit`, for the eye only. Instants are epoch ms. */
+/** Screen and paper show the same picture. Temperatures in `unit` are for the eye only. Instants are epoch ms. */
 export const drawing = z.object({
   unit: z.enum(['°C', '°F']),
   probes: z.array(z.object({ probe: z.string(), points })),
-  /** What was read of what the product lies in. */
+  /** Readings of the surroundings. */
   surroundings: points,
   lines: z.array(z.object({ label: linePart, value: z.number(), band: z.tuple([z.number(), z.number()]).optional() })),
   stages: z.array(
@@ -55,7 +54,7 @@ export const drawing = z.object({
   ),
   crossings: z.array(z.object({ label: quantity, value: z.number(), after: at, by: at, straight: at, chilled: at.optional() })),
   lethality: z.array(z.object({ name: phrase, found: coded, points: z.array(z.object({ at, log10: z.number() })) })),
-  /** Earliest to latest expected arrival of a running stage at its bound. */
+  /** Arrival of a running stage at its bound. */
   arrival: z
     .object({
       label: quantity,
@@ -74,7 +73,7 @@ const lethality = z.object({
   judgedBy: z.enum(['printed row', 'no holding time needed', 'nothing yet']),
   figures: z.array(
     z.object({
-      /** In half logs and capped: what a screen shows. */
+      /** Half logs, capped, for a screen. */
       found: coded,
       probe: z.string(),
       name: z.string(),
@@ -98,7 +97,7 @@ const growth = z.object({
   as: z.enum(['uncured', 'worst case, as if uncured']),
   estimate: z
     .object({
-      /** In classes: what a screen shows. The exact figures stand beside it. */
+      /** A class, for a screen; exact figures stand beside it. */
       found: coded,
       class: z.string(),
       across: z.string(),
@@ -125,7 +124,7 @@ const growth = z.object({
   cautions: z.array(coded),
 });
 
-/** What is said once of a series, whatever its limits are. */
+/** Said once of a series, whatever its limits are. */
 export const explainedSeries = z.object({
   drawing,
   used: z.number().int(),
@@ -146,11 +145,11 @@ export const pointExplained = z.object({
   takenAs: z.enum(takenAs),
   stands: controlPointOnLot.shape.stands,
   endedAt: z.string().optional(),
-  /** What the plan asks for, whether anything was recorded or not. */
+  /** The plan's own words, whether anything was recorded or not. */
   asked: z.array(z.object({ limitId: z.string(), said: z.string(), source })),
   /** Empty while nothing was recorded. */
   limits: z.array(explainedLimit),
-  /** Of a curve. */
+  /** Only of a curve. */
   series: explainedSeries.optional(),
 });
 export type PointExplained = z.output<typeof pointExplained>;

@@ -1,8 +1,7 @@
 import type { z } from 'zod';
 
 /**
- * What may be wrong with a field, and the figures that are told with it. packages/messages says each in the reader's
- * language; a fault that has no text there is a type error.
+ * Each fault lists the figures told with it. packages/messages has its text in every language; without one, types fail.
  */
 export const faults = {
   'choose-or-enter': [],
@@ -144,10 +143,9 @@ export const faults = {
 export type FaultCode = keyof typeof faults;
 type FiguresOf<Code extends FaultCode> = Record<(typeof faults)[Code][number], number>;
 
-/** A fault as it is told: its code and its figures. */
 export type Fault = { code: FaultCode; figures?: Record<string, number> };
 
-/** A fault as zod carries it through its issues: in one word where it has no figures. */
+/** Zod carries a fault as text: the code alone where it has no figures. */
 export const fault = <Code extends FaultCode>(
   code: Code,
   ...[figures]: (typeof faults)[Code] extends readonly [] ? [] : [FiguresOf<Code>]
@@ -155,7 +153,7 @@ export const fault = <Code extends FaultCode>(
 
 export const carryFault = ({ code, figures }: Fault): string => (figures ? `${code} ${JSON.stringify(figures)}` : code);
 
-/** The fault that a text carries; undefined for any other text. */
+/** Undefined for any text that carries no fault. */
 export function readFault(text: string): Fault | undefined {
   const [code = ''] = text.split(' ', 1);
   if (!isFault(code)) return undefined;
@@ -164,7 +162,7 @@ export function readFault(text: string): Fault | undefined {
 
 const isFault = (code: string): code is FaultCode => Object.hasOwn(faults, code);
 
-/** What an issue of zod is told as: its own fault, or what the schema found without being asked. */
+/** A schema without a fault of its own gets a general one. */
 export function faultOf(issue: z.core.$ZodIssue): Fault {
   const own = readFault(issue.message);
   if (own) return own;

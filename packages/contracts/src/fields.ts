@@ -2,13 +2,12 @@ import { z } from 'zod';
 import type { EnteredMass, FigureUnit } from '@larderbook/haccp';
 import { fault } from './fault';
 
-/** Decimals as typed: the shortest text of the number must not have more digits after the point than this. */
+/** Counts the decimals of the shortest text of the number. */
 const decimals = (most: number) => (value: number) => {
   const text = String(value);
   return !text.includes('e') && (text.split('.')[1] ?? '').length <= most;
 };
 
-/** The languages Larderbook speaks. */
 export const languageTags = ['en', 'es'] as const;
 export const language = z.enum(languageTags);
 
@@ -61,14 +60,14 @@ export const percent = (most: number) =>
     .max(most, fault('at-most-percent', { most }))
     .refine(decimals(4), fault('at-most-decimals', { most: 4 }));
 
-/** A share of the whole, nothing and everything included. */
+/** A share includes 0 and 100. */
 export const share = z
   .number(fault('give-a-percentage'))
   .min(0, fault('not-below-zero'))
   .max(100, fault('at-most-percent', { most: 100 }))
   .refine(decimals(4), fault('at-most-decimals', { most: 4 }));
 
-/** Units of a figure that is worked out or analysed; the last of them are never read at a control point. */
+/** Units of a figure worked out or analysed; the last are never read at a control point. */
 export const figureUnits = [
   'ppm',
   '%',
@@ -86,19 +85,16 @@ export const figureUnits = [
   '°F·h',
 ] as const satisfies readonly FigureUnit[];
 
-/** A value read at a control point that is neither a temperature nor a weight: pH, aw, percent, or an analysed figure. */
 export const plainUnits = ['pH', 'aw', '%', 'ratio', 'ppm', 'log10', 'cfu/g', 'min', 'h', 'days', 'mm'] as const;
-/** Everything a number at a control point may be read in. */
 export const readingUnits = [...temperatureUnits, ...plainUnits, ...massUnits] as const;
 export type ReadingUnit = (typeof readingUnits)[number];
 
 export const massReply = z.object({ value: z.number(), unit: z.enum(massUnits), grams: z.number() });
 export const temperatureReply = z.object({ value: z.number(), unit: z.enum(temperatureUnits) });
 
-/** Who and when, on every record that is shown. */
 export const madeBy = z.object({ personId: z.string(), name: z.string(), at: z.string(), recordedAt: z.string(), station: z.string() });
 
-/** Circumstances that are kept and shown, never refused. */
+/** Flags are kept and shown; they never refuse an entry. */
 export const flags = [
   'in-the-future',
   'before-the-lot',
@@ -114,5 +110,5 @@ export const flags = [
 ] as const;
 export type Flag = (typeof flags)[number];
 export const flagList = z.array(z.enum(flags));
-/** Flags from the database, where a later version may have written ones that this one does not know. */
+/** A later version may have written flags that this one does not know. */
 export const knownFlags = (found: string[]): Flag[] => found.filter((flag): flag is Flag => (flags as readonly string[]).includes(flag));

@@ -5,25 +5,25 @@ import { coded, quantity } from './verdicts';
 const expected = z.enum(['on course', 'at risk', 'will miss', 'expected']);
 const early = z.enum(['undetermined', 'too early to tell', 'reached']);
 const common = {
-  /** It is worked out from readings, to act in time: no lot is accepted on it, and no verdict rests on it. */
+  /** A forecast helps to act in time: no lot is accepted on it, and no verdict rests on it. */
   use: z.literal('advice, never acceptance'),
   limitId: z.string(),
-  /** The bound still to be reached: 40 °F. */
+  /** For example 40 °F. */
   target: quantity,
-  /** By when it must be (epoch ms). */
+  /** Epoch ms. */
   by: z.number().optional(),
   because: z.array(coded),
   next: z.array(coded),
   probe: z.string().optional(),
 };
 
-/** When a stage that runs will reach the bound it waits for. Instants are epoch ms; left out where it may never. */
+/** Instants are epoch ms; left out where the bound may never be reached. */
 export const pointForecast = z.union([
   z.object({
     ...common,
     state: expected,
     arrival: z.object({ best: z.number().optional(), earliest: z.number().optional(), latest: z.number().optional() }),
-    /** What it lies in, °C, and how that is known. */
+    /** The surroundings, and how their temperature is known. */
     medium: z.object({ celsius: z.number(), from: z.enum(['measured', 'worked out from the readings', 'set point']) }),
     takeMoreReadings: z.boolean(),
     restartedAt: z.number().optional(),

@@ -4,7 +4,6 @@ import { calculator, publishedKey, typedNumber } from './calculator';
 import { count, mass, name, percent } from './fields';
 import { fault } from './fault';
 
-/** Calculations on what goes into a product: cure, pickle, binders, water, percentages. */
 export const pickledSubstances = ['sodium nitrite', 'sodium nitrate', 'sodium erythorbate'] as const;
 export const calculatePickle = calculator(
   'cure-for-pickle',

@@ -4,7 +4,7 @@ import { instant, mass, temperature } from './fields';
 import { fault } from './fault';
 
 const timed = {
-  /** When the product went into the heated oven, when it began to be humid, and for how many minutes in all. */
+  /** `from` is when it began to be humid; `minutes` is how long in all. */
   intoOven: instant,
   from: instant,
   minutes: z
@@ -19,7 +19,7 @@ const percent = z
   .max(100)
   .refine((value) => Math.round(value * 10) / 10 === value, fault('at-most-decimals', { most: 1 }));
 
-/** How humidity was kept while cooking, with the times and values that its option is judged by. */
+/** Each option has the times and values it is judged by. */
 export const humidityKept = z.discriminatedUnion('how', [
   z.object({ how: z.enum(['live steam', 'sealed oven']), ...timed }),
   z.object({ how: z.enum(['humid for a quarter', 'humid throughout']), ...timed, percent }),

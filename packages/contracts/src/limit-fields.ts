@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { temperatureUnits } from './fields';
 import { fault } from './fault';
 
-/** Fields that several kinds of limit have. */
 const hundredths = z.number(fault('give-a-number')).int().min(-10_000).max(60_000);
 export const printed = z
   .object({ '°F': hundredths.optional(), '°C': hundredths.optional() })

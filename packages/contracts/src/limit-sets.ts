@@ -15,7 +15,7 @@ export const limitSetHead = z.object({
   /** The set of its jurisdiction to look in first. */
   usual: z.boolean(),
   rows: z.number().int(),
-  /** An edition of one's own: who wrote it when, which it takes the place of, and which has taken its place. */
+  /** Only of one's own edition. `replaces` and `replacedBy` are ids of editions. */
   own: z
     .object({
       recordedAt: z.string(),
@@ -26,13 +26,13 @@ export const limitSetHead = z.object({
     .optional(),
 });
 
-/** One figure as its source prints it, in every unit it prints. */
+/** As the source prints it, in every unit it prints. */
 const limitRow = z.object({
   rowId: z.string(),
   title: z.string(),
   purpose: z.enum(purposes),
   says: z.array(z.string()),
-  /** Rows of a table of holding times. */
+  /** Only of a table of holding times. */
   table: z.array(z.string()),
   paragraph: z.string(),
   force: z.enum(forces),
@@ -75,7 +75,7 @@ export const compareLimitSets = route({
     there: limitSetHead,
     onlyHere: z.array(z.string()),
     onlyThere: z.array(z.string()),
-    /** What one of them has and nobody has read in the other yet: no difference. */
+    /** Nobody has read these rows in the other set yet: they are no difference. */
     notRead: z.array(z.string()),
     differing: z.array(
       z.object({

@@ -15,7 +15,7 @@ import { weightLoss } from './kinds/weight-loss';
 import { conditioned } from './limit-conditions';
 import { verdict } from './verdicts';
 
-/** Each kind of critical limit as it crosses the wire; the types are the domain's own. */
+/** The types are the domain's own. */
 const kinds = {
   range,
   concentration,
@@ -37,6 +37,5 @@ export const criticalLimit = z
   .discriminatedUnion('kind', Object.values(kinds) as [OneKind, ...OneKind[]])
   .and(conditioned) satisfies z.ZodType<CriticalLimit>;
 
-/** One limit of a control point, and what became of it. */
 export const judged = z.object({ limitId: z.string(), limit: criticalLimit, verdict });
 export type Judged = z.output<typeof judged>;

@@ -7,7 +7,7 @@ import { coded, plainFigure } from './verdicts';
 const byVerdict = z.object({ verdict: z.enum(['measured', 'limit', 'because', 'margin and because', 'kind and margin']) });
 const sum = z.object({ sum: z.array(z.union([coded, byVerdict, plainFigure])) }) satisfies z.ZodType<Sum>;
 
-/** What stands in a line of a working, as codes and figures: whoever shows it puts it into words. */
+/** Codes and figures: whoever shows a line puts it into words. */
 export const linePart = z.union([
   coded,
   sum,

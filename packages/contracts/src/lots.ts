@@ -13,18 +13,18 @@ import { substances } from './receiving';
 import { everyone, floor, route } from './route';
 import { fault } from './fault';
 
-/** Where a lot stands; derived from its records each time, never stored. */
+/** Derived from the records each time, never stored. */
 export const standings = ['in-work', 'on-hold', 'to-review', 'cleared', 'shipped', 'condemned', 'ended'] as const;
 export type Standing = (typeof standings)[number];
 
 const made = {
   flags: flagList,
   made: madeBy,
-  /** Present when a later row corrects this one; the row stays and is shown struck through. */
+  /** A later row corrects this one, which is shown struck through. */
   amendedBy: z.string().optional(),
   amends: z.string().optional(),
   reason: z.string(),
-  /** Present when it was voided: it stays, struck through, and counts for nothing. */
+  /** A voided entry is shown struck through and counts for nothing. */
   voided: z.object({ reason: z.string(), made: madeBy }).optional(),
 };
 
@@ -45,13 +45,13 @@ export const lotInput = z.object({
 export const weighing = z.object({
   weighingId: z.string(),
   item: z.object({ itemId: z.string(), name: z.string() }),
-  /** What it was weighed in as, where the delivery was corrected to another item since. */
+  /** Named where the delivery was corrected to another item since the weighing. */
   itemBefore: z.string().optional(),
   receipt: z.object({ receiptId: z.string(), code: z.string(), supplierLot: z.string() }).optional(),
   weight: massReply,
-  /** What counts: of a delivery that was corrected since, what it is now known to hold. */
+  /** What the delivery is now known to hold. */
   fractionPercent: z.number().optional(),
-  /** What it was weighed in with, where that is no longer what counts. */
+  /** What was known at the weighing, where that no longer counts. */
   fractionBefore: z.number().optional(),
   targetGrams: z.number().optional(),
   controlPointId: z.string().optional(),
@@ -65,12 +65,12 @@ export const reading = z.object({
   instrument: z.object({ instrumentId: z.string(), name: z.string() }).optional(),
   entered: z.union([
     z.object({ value: z.number(), unit: z.enum(readingUnits) }),
-    /** Humidity is in the words of `seen` too; its moments are here. */
+    /** `seen` holds humidity in words; its moments are here. */
     z.object({ answer: z.boolean(), seen: z.string(), humidity: humidityKept.optional() }),
   ]),
   judged: z.array(judged),
   deviationId: z.string().optional(),
-  /** What people said of it, oldest first: the last counts. Left out where nobody did. */
+  /** Oldest first; the last counts. */
   clarifications: z.array(clarification).optional(),
   ...made,
 });
@@ -83,19 +83,18 @@ export const removal = z.object({
   made: madeBy,
 });
 
-/** A control point on a lot: what was recorded at it, and how it stands now. */
 export const controlPointOnLot = z.object({
   controlPoint,
   stands: z.enum(['not-started', 'running', 'met', 'missed', 'undetermined']),
-  /** Met, or what is not met was dealt with: its deviations are closed, and nothing was recorded since that they do not cover. */
+  /** Met, or every miss is dealt with: its deviations are closed and cover all that was recorded since. */
   settled: z.boolean(),
   judged: z.array(judged),
-  /** A curve is judged as a whole, so each of its readings carries no verdict of its own. */
+  /** A curve is judged as a whole, so its readings carry no verdict. */
   readings: z.array(reading),
   endedAt: z.string().optional(),
-  /** The operator's word that it is finished. */
+  /** The operator says that the stage is finished. */
   stageEnd: z.object({ stageEndId: z.string(), rowId: z.string(), made: madeBy }).optional(),
-  /** Bands for the margin of the day sheet and for the figure: one per stage. */
+  /** One band per stage, for the day sheet and the figure. */
   bands: z.array(
     z.object({
       limitId: z.string(),
@@ -107,9 +106,9 @@ export const controlPointOnLot = z.object({
     }),
   ),
   openDeviationId: z.string().optional(),
-  /** What keeps its curve from being met until a person says what the readings were. Of one lot alone, where there is any. */
+  /** The curve cannot be met until a person says what these readings were. Only when one lot is shown. */
   doubts: z.array(curveFinding).optional(),
-  /** While its stage runs: when it will reach the bound it waits for. */
+  /** Only while a stage runs. */
   forecast: pointForecast.optional(),
 });
 export type ControlPointOnLot = z.output<typeof controlPointOnLot>;
@@ -121,7 +120,7 @@ export const target = z.object({
   percent: z.number(),
   /** Absent until meat is in. */
   targetGrams: z.number().optional(),
-  /** Why the target is not what the formula asks for, or why there is none on this scale. */
+  /** Why the target differs from the formula, or why this scale allows none. */
   onScale: z.string().optional(),
   weighedGrams: z.number(),
   substance: z.enum(substances).optional(),
@@ -137,24 +136,24 @@ export const lotHead = z.object({
   productId: z.string(),
   productName: z.string(),
   standing: z.enum(standings),
-  /** One sentence: why it stands there and what comes next. */
+  /** One sentence: why, and what comes next. */
   because: z.string(),
   startedAt: z.string(),
   openDeviations: z.number().int(),
   packages: z.number().int(),
   packagesLeft: z.number().int(),
-  /** Control points of a reviewed lot that the rules of now judge otherwise than those the review was signed by. */
+  /** The rules of now judge these points otherwise than those the review was signed by. */
   judgedOtherwise: z.array(z.string()),
-  /** The running stage that is due first, if any. */
+  /** The running stage that is due first. */
   running: z.object({ controlPointId: z.string(), name: z.string(), bound: z.string(), deadline: z.number().optional() }).optional(),
-  /** The stage that is at risk of missing its bound, or will miss it: the first of them. Advice; nothing stands on it. */
+  /** The first stage that may or will miss its bound. Advice only. */
   warning: z.object({ controlPointId: z.string(), name: z.string(), forecast: pointForecast }).optional(),
 });
 export type LotHead = z.output<typeof lotHead>;
 
 export const packing = z.object({
   packingId: z.string(),
-  /** The row that says what counts of it now: a correction names it. */
+  /** A correction names this row. */
   rowId: z.string(),
   code: z.string(),
   lotId: z.string(),
@@ -176,13 +175,13 @@ export const reviewOnLot = z.object({
   statement: z.string(),
   soleWorker: z.boolean(),
   counts: z.boolean(),
-  /** While it counts: packages still here that were packed after it, which it does not cover. */
+  /** Packages still here that were packed after the review, which it does not cover. */
   packedSince: z.number().int(),
-  /** What there was to see when it was signed: "12 readings, 3 weighings, 1 input, 10 packages". */
+  /** For example "12 readings, 3 weighings, 1 input, 10 packages". */
   covered: z.string(),
-  /** What took the clearance back, and when. Absent while it stands, and where a later review simply took its place. */
+  /** Absent while the review stands, and where a later one simply replaced it. */
   takenBack: z
-    .object({ what: z.string(), by: z.string(), at: z.string(), /** Of one that a person took back: why. */ reason: z.string().optional() })
+    .object({ what: z.string(), by: z.string(), at: z.string(), /** Only of one that a person took back. */ reason: z.string().optional() })
     .optional(),
 });
 
@@ -194,14 +193,14 @@ export const lot = lotHead.extend({
   plan: z.object({ planId: z.string(), version: z.number().int(), title: z.string() }),
   useByDays: z.number().int(),
   storage: z.string(),
-  /** What a piece is taken to be at a control point that states none. */
+  /** Used at a control point that states no piece. */
   usualPiece: piece.optional(),
   meatBlockGrams: z.number(),
   inputs: z.array(lotInput),
   targets: z.array(target),
   weighings: z.array(weighing),
   controlPoints: z.array(controlPointOnLot),
-  /** Restricted substances that are in the lot and that no control point of its plan judges; left out when there are none. */
+  /** Restricted substances in the lot that no control point of its plan judges. */
   unjudged: z.array(z.object({ substance: z.enum(substances), verdict, settled: z.boolean() })).optional(),
   removals: z.array(removal),
   packings: z.array(packing),
@@ -219,11 +218,10 @@ export const lot = lotHead.extend({
       recordedAt: z.string(),
     }),
   ),
-  /** What was corrected or voided of its goods and stages and of the deliveries in it, oldest first. */
+  /** Of goods, stages and deliveries, oldest first. */
   corrections: z.array(correction),
-  /** The latest review. */
   review: reviewOnLot.optional(),
-  /** Every review, oldest first, each as what it was. */
+  /** Oldest first. */
   reviews: z.array(reviewOnLot),
 });
 export type Lot = z.output<typeof lot>;
@@ -252,7 +250,7 @@ export const startLot = route({
   roles: floor,
   body: z.object({
     productId: id,
-    /** Left out: made from the establishment’s pattern. */
+    /** Without it, the establishment’s pattern makes the code. */
     code: z
       .string()
       .trim()
@@ -276,7 +274,7 @@ export const putIn = route({
       receiptId: id.optional(),
       sourceLotId: id.optional(),
       weight: mass,
-      /** What went in after boning and trimming; left out: the weight taken. */
+      /** Weight after boning and trimming; without it, the weight taken. */
       trimmed: mass.optional(),
       /** The number fits another unit, and the person is sure of this one. */
       sure: z.boolean().optional(),
@@ -291,7 +289,7 @@ export const putIn = route({
     inputId: z.string(),
     meatBlockGrams: z.number(),
     flags: flagList,
-    /** Opened when the meat block, smaller than before, brings a restricted substance over its limit. */
+    /** Opened when a smaller meat block brings a restricted substance over its limit. */
     deviationId: z.string().optional(),
   }),
   problems: [

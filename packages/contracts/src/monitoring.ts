@@ -16,13 +16,12 @@ const number = (least: number, most: number) =>
       (value) => !String(value).includes('e') && (String(value).split('.')[1] ?? '').length <= 3,
       fault('at-most-decimals', { most: 3 }),
     );
-/** The largest is a count of germs or a lot in grams; of a temperature nobody would expect, the person is asked. */
+/** The largest is a count of germs, or a lot in grams. */
 const measured = number(-100, 1_000_000);
 const isDegrees = (unit: string) => (temperatureUnits as readonly string[]).includes(unit);
-/** What an instrument should show and does; a test weight may be heavy. */
+/** A test weight may be heavy. */
 const shown = number(-100, 100_000);
 
-/** What a person read: a number with its unit, or an answer with what was seen. */
 export const entered = z.union([
   z
     .object({ value: measured, unit: z.enum(readingUnits) })
@@ -128,7 +127,7 @@ export const instrument = z.object({
   tolerance: z.number(),
   checkEveryDays: z.number().int(),
   lastCheck: calibration.optional(),
-  /** What was corrected or voided of its checks, oldest first. */
+  /** Oldest first. */
   corrections: z.array(correction),
   dueAt: z.string().optional(),
   overdue: z.boolean(),

@@ -8,17 +8,16 @@ import { limitSetHead, limitSetId } from './limit-sets';
 import { route } from './route';
 import { fault } from './fault';
 
-/** What has to hold before a figure may be used; the domain's own words. */
 export const limitCondition = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('product'), among: z.array(z.enum(productClasses)).min(1, fault('choose-at-least-one')) }),
   z.object({ kind: z.literal('place'), among: z.array(z.string().trim().min(1).max(60)).min(1).max(30) }),
   ...conditionOfLimit.options,
 ]) satisfies z.ZodType<Condition>;
 
-/** A year, a month or a day, as exactly as it is known; the rules say whether it exists. */
+/** A year, a month or a day, as exactly as it is known. The rules check that it exists. */
 const since = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, fault('date-year-month-day'));
 
-/** One figure of a set of one's own. The same id in two sets says that both are about the same matter. */
+/** The same id in two sets means the same matter. */
 export const ownLimitRow = z.object({
   rowId: z
     .string()
@@ -33,7 +32,7 @@ export const ownLimitRow = z.object({
   validFrom: since,
   validUntil: since.optional(),
   conditions: z.array(limitCondition).max(12),
-  /** Pairs of °F and °C that a published source prints off the true conversion. */
+  /** Pairs that a published source prints off the true conversion. */
   printedOdd: z.array(printed).max(60).optional(),
   /** Only some rows of a published table were read. */
   isPartial: z.boolean().optional(),

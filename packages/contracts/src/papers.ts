@@ -3,7 +3,7 @@ import { day, id, language } from './fields';
 import { everyone, route } from './route';
 import { traceSupplierLot } from './trace';
 
-/** In which language it is printed; without it, in the one the person is spoken to. */
+/** Without it, the person's own language. */
 const inLanguage = z.object({ language: language.optional() });
 const pdf = { stream: 'application/pdf' } as const;
 export const printLotRecord = route({

@@ -10,7 +10,7 @@ import { fault } from './fault';
 
 export const hazardKinds = ['biological', 'chemical', 'physical'] as const;
 
-/** Hazards of a step, and whether they are reasonably likely to occur (9 CFR 417.2(a)). */
+/** `likely` means reasonably likely to occur (9 CFR 417.2(a)). */
 export const hazard = z.object({
   kind: z.enum(hazardKinds),
   what: sentence(fault('name-the-hazard')),
@@ -20,10 +20,9 @@ export const hazard = z.object({
 });
 export const step = z.object({ stepId: id, name, hazards: z.array(hazard).max(20) });
 
-/** What is asked for at a control point: one value, a series of readings, weighings of a substance, or a yes/no. */
 export const takenAs = ['value', 'curve', 'weighings', 'attestation'] as const;
 
-/** The piece whose core is read; its thickness, or the diameter of what is round. What is stirred or pumped has none. */
+/** `smallest` is the thickness, or the diameter of something round. A stirred or pumped product has none. */
 export const piece = z.discriminatedUnion('shape', [
   z.object({ shape: z.literal('stirred') }),
   z.object({
@@ -70,20 +69,20 @@ export const controlPoint = z.object({
     .array(z.object({ limitId: id, limit: criticalLimit }))
     .min(1, fault('one-limit-at-least'))
     .max(6),
-  /** The control point whose end, or whose recorded moment, starts the clock; of humidity, the cook it was kept in. */
+  /** The end, or recorded moment, of this control point starts the clock. For humidity it is the cook. */
   follows: id.optional(),
   probes: z.array(z.string().trim().min(1).max(30)).max(8),
-  /** Of a series: what the product lies in, whose readings help to tell when it will be there. */
+  /** Only of a series: readings of its surroundings help to tell when it will be done. */
   surroundings: surroundings.optional(),
-  /** Of a series: the piece whose core is read, which says how fast that core can move. */
+  /** Only of a series: the piece tells how fast its core can move. */
   piece: piece.optional(),
-  /** What its instruments may be wrong by, either way: every verdict here allows for it. */
+  /** Every verdict here allows for these errors, either way. */
   errors: instrumentErrors.optional(),
-  /** Range a sensible reading lies in, in hundredths per unit; outside it the person is asked. */
+  /** Hundredths per unit. The person is asked about a value outside. */
   plausible: z
     .object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) })
     .optional(),
-  /** The least that is to be read, in figures: the review holds what was read against it. Left out: the words alone say. */
+  /** The review checks this many readings. Without it, only the words say how often. */
   frequency: frequency.optional(),
   monitoring: z.object({
     what: sentence(fault('what-is-measured')),
@@ -118,13 +117,13 @@ export const plan = z.object({
   adoptedBy: z.string().optional(),
   statement: z.string().optional(),
   inForce: z.boolean(),
-  /** What keeps it from being adopted, in sentences. */
+  /** The plan cannot be adopted while any is left. */
   incomplete: z.array(z.string()),
-  /** What its owner should know before adopting it, such as what it leaves out of a source’s conditions. */
+  /** For example conditions of a source that the plan leaves out. */
   warnings: z.array(z.string()),
-  /** Of the warnings, why it should be reassessed; absent in the answer to a write. */
+  /** Those of the warnings that ask for a reassessment; absent in the answer to a write. */
   reassess: z.array(z.string()).optional(),
-  /** Of the warnings, which figures come from another set than the one in use, which has none on them. */
+  /** Those of the warnings about figures on which the set in use has none. */
   elsewhere: z.array(z.string()).optional(),
 });
 export type Plan = z.output<typeof plan>;
@@ -177,9 +176,9 @@ export const listPublishedLimits = route({
         title: z.string(),
         said: z.string(),
         limit: criticalLimit,
-        /** The set of one's own that it stands in. */
+        /** The set of one's own that holds the limit. */
         own: z.object({ title: z.string(), edition: z.string() }).optional(),
-        /** Its conditions in words; of the published ones the product’s own page tells them. */
+        /** Absent for published limits, whose conditions the product’s own page tells. */
         alsoNeeds: z.array(z.string()).optional(),
       }),
     ),

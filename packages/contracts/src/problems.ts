@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** Every expected problem and its status. What it says to a person is in packages/messages, by the same code. */
+/** Every expected problem and its status. packages/messages has its text under the same code. */
 export const problems = {
   'not-signed-in': 401,
   'wrong-user-name-or-password': 401,
@@ -59,7 +59,6 @@ export const problems = {
 export type ProblemCode = keyof typeof problems;
 export const problemCodes = Object.keys(problems) as [ProblemCode, ...ProblemCode[]];
 
-/** A figure of a problem: a word or a number, a quantity with its unit, an instant, a day, or names. */
 const figure = z.union([
   z.string(),
   z.number(),
@@ -67,15 +66,15 @@ const figure = z.union([
   z.object({ at: z.union([z.number(), z.string()]) }),
   z.object({ day: z.string() }),
   z.object({ anyOf: z.array(z.string()) }),
-  /** What something is called, by its code. */
+  /** Names a thing by its code. */
   z.object({ code: z.string() }),
   z.array(z.string()),
 ]);
 const told = { code: z.string(), figures: z.record(z.string(), figure).optional() };
 
 /**
- * RFC 9457. `type` ends in the stable code; `detail` says the case in the language of whoever asked, and `details` are
- * the codes and figures of its sentences; `errors` point at fields, each with its sentence, its code and its figures.
+ * RFC 9457. `type` ends in the stable code. `detail` is in the reader's language; `details` has the codes and figures
+ * of its sentences. `errors` point at fields.
  */
 export const ProblemBody = z.object({
   type: z.string(),

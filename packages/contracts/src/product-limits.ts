@@ -4,15 +4,13 @@ import { criticalLimit } from './limits';
 import { source } from './source';
 import { everyone, route } from './route';
 
-/** A published set, as it is named beside its figures. */
 const setNamed = z.object({ setId: z.string(), title: z.string(), edition: z.string() });
 
-/** What the plan of the product does about a figure. */
 const inPlan = z.object({
   kind: z.enum(['this figure', 'another figure', 'nothing', 'not at a step', 'no plan']),
-  /** The control points that judge it. */
+  /** Names of the control points. */
   at: z.array(z.string()),
-  /** The sets whose figure on the same matter they judge by instead. */
+  /** The sets whose figure on the same matter the plan uses instead. */
   from: z.array(z.string()),
 });
 
@@ -20,11 +18,11 @@ const limitThatApplies = z.object({
   rowId: z.string(),
   title: z.string(),
   purpose: z.enum(purposes),
-  /** As printed, in every unit it is printed in. */
+  /** In every unit it is printed in. */
   says: z.array(z.string()),
-  /** It names the class of the product; one that names none is for every product. */
+  /** False where the limit names no class and is for every product. */
   isForClass: z.boolean(),
-  /** What also has to hold, to be worked out or answered in the plan. */
+  /** Worked out or answered in the plan. */
   alsoNeeds: z.array(z.string()),
   paragraph: z.string(),
   force: z.enum(forces),
@@ -33,32 +31,32 @@ const limitThatApplies = z.object({
   note: z.string().optional(),
   /** The last moment it counted, when that has passed. */
   ended: z.string().optional(),
-  /** Read in its source and marked by its set as the one to begin with. */
+  /** Read in its source, and marked by its set as the one to begin with. */
   offeredFirst: z.boolean(),
   inPlan,
-  /** As a plan can hold it; absent where no control point can judge it. */
+  /** Absent where no control point can judge it. */
   limit: criticalLimit.optional(),
 });
 export type LimitThatApplies = z.output<typeof limitThatApplies>;
 
 const productLimits = z.object({
-  /** What was not said is absent, and then nothing is assumed: without a class and a set there are no limits. */
+  /** Nothing is assumed: without a class and a set there are no limits. */
   productClass: z.enum(productClasses).optional(),
   jurisdiction: z.enum(publishedJurisdictions).optional(),
   place: z.string().optional(),
-  /** Places that the jurisdiction tells apart, while none of them was said. */
+  /** The jurisdiction tells these places apart, and none was said. */
   placesToSay: z.array(z.string()),
   set: setNamed
     .extend({
-      /** Only some of its figures were read: what is not here may still have a limit. */
+      /** Only some figures were read: what is missing may still have a limit. */
       isPartial: z.boolean(),
-      /** It is the usual one, and not one that the establishment chose. */
+      /** False for a set that the establishment chose. */
       isUsual: z.boolean(),
     })
     .optional(),
   newer: setNamed.optional(),
   nitriteCountedAs: z.array(z.string()),
-  /** The plan in force, else the newest version: what the limits are compared with. */
+  /** The plan in force, else the newest version. */
   plan: z.object({ planId: z.string(), version: z.number().int(), inForce: z.boolean() }).optional(),
   limits: z.array(limitThatApplies),
 });

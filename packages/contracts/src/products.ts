@@ -5,7 +5,7 @@ import { amends, itemKinds, species, substances } from './receiving';
 import { everyone, route } from './route';
 import { fault } from './fault';
 
-/** Process by which a product is made; the words are ours, short for the categories of 9 CFR 417.2(b)(1). */
+/** Our own short words for the categories of 9 CFR 417.2(b)(1). */
 export const processes = ['cured smoked cooked', 'cook-chill', 'roast', 'cured dried', 'fresh', 'other'] as const;
 
 export const productFields = z.object({
@@ -17,7 +17,7 @@ export const productFields = z.object({
     .regex(/^[A-Z0-9]{1,8}$/, fault('product-code-letters')),
   process: z.enum(processes),
   species: z.enum(species),
-  /** What it is, as far as published limits tell products apart. */
+  /** Only as fine as published limits tell products apart. */
   productClass: z.enum(productClasses).optional(),
   storage: words(200),
   useByDays: count.max(730),
@@ -109,7 +109,6 @@ export const planBatch = route({
     totalGrams: z.number(),
     expectedPackedGrams: z.number(),
     lines: z.array(z.object({ itemName: z.string(), part: z.enum(['meat', 'ingredient']), percent: z.number(), grams: z.number() })),
-    /** Least and most allowed of each curing ingredient for this much meat. */
     doses: z.array(
       z.object({
         itemName: z.string(),

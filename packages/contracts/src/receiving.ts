@@ -41,10 +41,10 @@ const itemShape = z.object({
   name,
   kind: z.enum(itemKinds),
   species: z.enum(species).optional(),
-  /** The restricted substance it contains, and the percentage of it: curing salt 6.25 or 5.88. */
+  /** `fractionPercent` is of this substance: curing salt 6.25 or 5.88. */
   substance: z.enum(substances).optional(),
   fractionPercent: percent(100).optional(),
-  /** What it holds of salt and of water: for limits that ask for so much salt in the water phase. */
+  /** Needed for limits on salt in the water phase. */
   saltPercent: share.optional(),
   waterPercent: share.optional(),
   allergens: z.array(z.enum(allergens)),
@@ -106,7 +106,7 @@ export const recordItem = route({
 
 export const receipt = z.object({
   receiptId: z.string(),
-  /** The row that says what counts of it now: a correction names it. */
+  /** A correction names this row. */
   rowId: z.string(),
   code: z.string(),
   item: z.object({ itemId: z.string(), name: z.string(), kind: z.enum(itemKinds), substance: z.enum(substances).optional() }),
@@ -122,12 +122,12 @@ export const receipt = z.object({
   decision: z.enum(['accepted', 'refused']),
   reason: z.string(),
   fractionPercent: z.number().optional(),
-  /** Grams not yet taken into a lot, weighed out or removed. */
+  /** Not yet taken into a lot, weighed out or removed. */
   leftGrams: z.number(),
   deviationId: z.string().optional(),
   flags: flagList,
   made: madeBy,
-  /** What was corrected of it, oldest first, or that it was voided. */
+  /** Oldest first. */
   corrections: z.array(correction),
   voided: z.boolean(),
 });

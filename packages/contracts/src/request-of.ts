@@ -1,9 +1,9 @@
 import { pathNames, type RouteShape } from './route';
 
-/** A request as it crosses the wire; `path` is under `/api/v1` and holds the query. */
+/** `path` is under `/api/v1` and holds the query. */
 export type ApiRequest = { method: RouteShape['method']; path: string; body?: Record<string, unknown> };
 
-/** Puts what a route is given where it belongs: names in the path, the query behind it, the rest as the body. */
+/** Names in the path come first, then the query; the rest is the body. */
 export function requestOf(route: RouteShape, input: object): ApiRequest {
   const inPath = pathNames(route.path);
   const inQuery = Object.keys(route.query?.shape ?? {});

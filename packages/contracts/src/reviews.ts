@@ -4,7 +4,7 @@ import { lot } from './lots';
 import { everyone, route } from './route';
 import { fault } from './fault';
 
-/** One thing the reviewer must see. `blocks` keeps the lot from being cleared. */
+/** A finding with `blocks` keeps the lot from being cleared. */
 export const finding = z.object({
   about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'weight', 'shipment', 'entry']),
   kind: z.enum(['missing', 'undetermined', 'missed', 'open', 'flagged', 'settled', 'met']),
@@ -27,7 +27,7 @@ export const showReview = route({
     lot,
     findings: z.array(finding),
     ready: z.boolean(),
-    /** Whether the person asking may sign, and why not. */
+    /** Of the person who asks. */
     maySign: z.boolean(),
     whyNot: z.enum(whyNotSign).optional(),
     soleWorker: z.boolean(),

@@ -4,16 +4,15 @@ import type { ProblemCode } from './problems';
 export const roles = ['owner', 'operator', 'reviewer', 'inspector'] as const;
 export type Role = (typeof roles)[number];
 
-/** Everyone who is signed in may read; only the inspector may not write. */
+/** All who are signed in may read; only the inspector may not write. */
 export const everyone: readonly Role[] = roles;
 export const floor: readonly Role[] = ['owner', 'operator', 'reviewer'];
 
-/** What a route replies when it is not JSON. */
 export type Stream = { stream: 'application/pdf' | 'application/x-ndjson' };
 
 /**
- * One route of `/api/v1`: the API binds it, the web calls it, OpenAPI is generated from it.
- * Names in the path (`:lotId`) are UUIDs. A PUT names a new record by the UUIDv7 its device made.
+ * The API binds a route, the web calls it, OpenAPI is generated from it. Names in the path (`:lotId`) are UUIDs. A PUT
+ * names a new record by the UUIDv7 its device made.
  */
 export type RouteShape = {
   method: 'GET' | 'PUT' | 'POST' | 'DELETE';
@@ -35,7 +34,6 @@ type PathNames<P extends string> = P extends `${string}:${infer Name}/${infer Re
     : never;
 type OutputOf<T> = T extends z.ZodType ? z.output<T> : unknown;
 
-/** Everything a route is given, in one object: names of the path, the query and the body. */
 export type InputOf<R extends RouteShape> = { [K in PathNames<R['path']>]: string } & OutputOf<R['query']> & OutputOf<R['body']>;
 
 export type ReplyOf<R extends RouteShape> = R['returns'] extends z.ZodType ? z.output<R['returns']> : never;

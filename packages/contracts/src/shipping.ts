@@ -35,7 +35,7 @@ export const packLot = route({
     lotId: id,
     count,
     net: mass,
-    /** Left out: packing day plus the product’s days. */
+    /** Without it, the packing day plus the product’s days. */
     useBy: day.optional(),
     takenAt: instant,
     ...amendment,
@@ -54,13 +54,13 @@ export const listPackings = route({
 });
 export const shipment = z.object({
   shipmentId: z.string(),
-  /** The row that says what counts of it now: a correction names it. */
+  /** A correction names this row. */
   rowId: z.string(),
   number: z.number().int(),
   customer,
   document: z.string(),
   made: madeBy,
-  /** What was corrected or voided of it, oldest first. */
+  /** Oldest first. */
   corrections: z.array(correction),
   voided: z.boolean(),
   lines: z.array(

@@ -16,8 +16,7 @@ export const password = z
   .max(128, fault('at-most-characters', { most: 128 }));
 
 /**
- * A region's name, which knows its summer time, or UTC. Never an offset: where Intl reads "+05:30" as east of Greenwich
- * PostgreSQL reads it as west.
+ * A region knows its summer time. An offset is refused: Intl reads "+05:30" as east of Greenwich, PostgreSQL as west.
  */
 const isRegion = (zone: string): boolean => {
   if (!/^(UTC|[A-Z][A-Za-z]*(\/[A-Za-z_-]+)+)$/.test(zone)) return false;
@@ -37,10 +36,10 @@ export const establishmentFields = z.object({
   units: z.enum(['US', 'metric']),
   paper: z.enum(['Letter', 'A4']),
   lotCodePattern: z.string().trim().min(1).max(40),
-  /** Whose published limits count here; nothing is assumed of a shop that has not said. */
+  /** Nothing is assumed of a shop that has not said. */
   jurisdiction: z.enum(publishedJurisdictions).optional(),
   place: z.string().trim().min(1).max(60).optional(),
-  /** The edition in use; without it, the usual one of the jurisdiction. */
+  /** Without it, the usual edition of the jurisdiction. */
   limitSet: z.string().trim().min(1).max(80).optional(),
 });
 export type EstablishmentFields = z.output<typeof establishmentFields>;
@@ -50,7 +49,7 @@ export const signedIn = z.object({
   name: z.string(),
   userName: z.string(),
   roles: z.array(role),
-  /** In which language the person is spoken to; without it, in that of the device. */
+  /** Without it, the language of the device. */
   language: language.optional(),
   establishmentId: z.string(),
   demonstration: z.boolean(),
@@ -94,7 +93,7 @@ export const demonstrationProgress = route({
   path: '/demonstration',
   summary: 'How much of the demonstration shop has been made, while it is being made',
   roles: 'anyone',
-  /** Entries of its story; both 0 while nothing is being told here. */
+  /** Both are 0 while no demonstration is being made. */
   returns: z.object({ done: z.number().int(), all: z.number().int() }),
   problems: [],
 });

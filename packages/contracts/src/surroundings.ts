@@ -2,9 +2,9 @@ import { z } from 'zod';
 import { temperature } from './fields';
 import { fault } from './fault';
 
-/** What the product of a series of readings lies in; the set point is the shop's own habit. */
+/** The set point is the shop's own habit. */
 export const surroundings = z.object({
-  /** The name its readings carry in the place of a probe's: "Air of the blast chiller". */
+  /** Readings carry this name in place of a probe's: "Air of the blast chiller". */
   name: z
     .string()
     .trim()
@@ -17,12 +17,12 @@ export type Surroundings = z.output<typeof surroundings>;
 type Recorded = { takenAs: string; probes: readonly string[]; surroundings?: Surroundings };
 
 /**
- * Whether a reading is of what the product lies in. Such readings are kept and shown, and help to tell when the core
- * will be there; no limit is judged by them. A probe of the plan is never taken for one.
+ * Such readings are kept and shown, and help to forecast; no limit is judged by them. A probe of the plan is never
+ * taken for one.
  */
 export const isOfSurroundings = ({ takenAs, probes, surroundings: around }: Recorded, { probe }: { probe: string }) =>
   takenAs === 'curve' && probe === around?.name && !probes.includes(probe);
 
-/** The readings of the product alone, by which its limits are judged. */
+/** Limits are judged by these readings alone. */
 export const ofProduct = <Reading extends { probe: string }>(point: Recorded, readings: readonly Reading[]): Reading[] =>
   readings.filter((reading) => !isOfSurroundings(point, reading));

@@ -13,7 +13,7 @@ export const showToday = route({
     at: z.string(),
     recalls: z.array(deviation),
     openDeviations: z.array(deviation),
-    /** Condemned or called back, held apart until its destruction is recorded; the oldest first. */
+    /** Condemned or called back, held apart until destroyed; oldest first. */
     toDestroy: z.array(disposition),
     inWork: z.array(lotHead),
     onHold: z.array(lotHead),

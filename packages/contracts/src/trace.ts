@@ -6,10 +6,7 @@ import { fault } from './fault';
 
 export const nodeKinds = ['receipt', 'lot', 'packing', 'customer'] as const;
 
-/**
- * What stands beside the code of a node. `what` is its item, its product or the address of the customer; a delivery has
- * its supplier beside it, packages their number.
- */
+/** `what` is the item, the product or the customer's address; `count` is packages. */
 const described = {
   id: z.string(),
   code: z.string(),
@@ -28,7 +25,7 @@ export const findTrace = route({
   roles: everyone,
   query: z.object({ words: z.string().trim().min(1, fault('type-code-or-name')).max(80) }),
   returns: z.object({
-    /** Lot numbers of suppliers among the deliveries found: all deliveries of one are traced together. */
+    /** All deliveries under one of these numbers are traced together. */
     supplierLots: z.array(
       z.object({ supplierLot: z.string(), supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() }),
     ),
@@ -37,7 +34,7 @@ export const findTrace = route({
   problems: [],
 });
 
-/** Grams along a link; `count` for packages. A difference that no record explains is named, never hidden. */
+/** `count` is packages. A difference that no record explains is named, never hidden. */
 export const trace = z.object({
   start: node.omit({ at: true }),
   backward: z.object({
@@ -105,7 +102,7 @@ export const showTrace = route({
   problems: ['not-found'],
 });
 
-/** One delivery of a supplier's lot, and what became of its weight. A refused one went back whole. */
+/** A refused delivery went back whole. */
 const deliveryTraced = z.object({
   receiptId: z.string(),
   code: z.string(),
@@ -126,7 +123,7 @@ const deliveryTraced = z.object({
   fault: z.enum(balanceFaults).optional(),
 });
 
-/** Over all deliveries of the number; packages and lots are counted once however many deliveries are in them. */
+/** Lots and packages count once, however many deliveries are in them. */
 const supplierLotTotals = z.object({
   deliveries: z.number().int(),
   refused: z.number().int(),
@@ -136,7 +133,7 @@ const supplierLotTotals = z.object({
   leftGrams: z.number(),
   removedGrams: z.number(),
   condemnedGrams: z.number(),
-  /** Missing and too much added up, so that one never hides the other. */
+  /** Absolute differences are added, so that too much never hides what is missing. */
   unexplainedGrams: z.number(),
   accountedPercent: z.string(),
   lots: z.number().int(),
@@ -151,9 +148,9 @@ const supplierLotTotals = z.object({
 });
 
 export const supplierLotTrace = z.object({
-  /** As the first delivery has it; capitals and blanks make no other number. */
+  /** As on the first delivery; case and blanks do not count. */
   supplierLot: z.string(),
-  /** Every supplier that uses this number, whichever was asked for. */
+  /** Includes suppliers that were not asked for. */
   usedBy: z.array(z.object({ supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() })),
   deliveries: z.array(deliveryTraced),
   totals: supplierLotTotals,

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Coded, Found, Part, PlainFigure, QuantityUnit, Running, Verdict, Phrase } from '@larderbook/haccp';
 import { massUnits, temperatureUnits } from './fields';
 
-/** What became of limits, as codes and exact figures: whoever shows them puts them into words. */
+/** Codes and exact figures: whoever shows a verdict puts it into words. */
 const otherUnits = [
   'ms',
   'pH',
@@ -63,5 +63,4 @@ export const verdict = found.extend({
   spare: z.number().optional(),
 }) satisfies z.ZodType<Verdict>;
 
-/** What a write answers about the limits it touched; shown at once. */
 export const verdicts = z.array(z.object({ limitId: z.string(), verdict }));

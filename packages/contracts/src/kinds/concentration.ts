@@ -7,9 +7,9 @@ export const concentration = z.object({
   substance: z.enum(['sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate'], fault('choose-the-substance')),
   min: z.number().int().min(0).optional(),
   max: z.number().int().min(0).optional(),
-  /** The exact maximum in thousandths of a ppm, where hundredths cannot hold the source’s figure. */
+  /** Thousandths of a ppm, where hundredths cannot hold the source’s figure. */
   maxThousandths: z.number().int().min(0).optional(),
-  /** The figures are of the ion; weighings of the sodium salt are converted. */
+  /** Figures are of the ion; weighings of the sodium salt are converted. */
   countedAs: z.enum(['NO₂', 'NO₃']).optional(),
   printed: z.string().min(1, fault('as-its-source-prints')),
   source,

@@ -13,7 +13,7 @@ export const figure = z.object({
   min: thousandths.optional(),
   max: thousandths.optional(),
   signs: strict.optional(),
-  /** The source calls it useful and asks for none: it fails nothing. */
+  /** The source advises the figure and does not ask for it: it fails nothing. */
   advises: z.literal(true).optional(),
   printed: z.string().optional(),
   source,
