@@ -7,7 +7,6 @@ import { deviationFrame } from './parts/deviation-frame';
 import { readingList } from './parts/reading-list';
 import { tellingOf } from './page/telling';
 
-/** One deviation on a sheet of its own, as a PDF: the parts of its form, disposition, closing, readings. */
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   const { lot, hazard, preparedAction, deviation, readings } = data;
   const kind = lot.kind ?? 'lot';

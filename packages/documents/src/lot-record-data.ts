@@ -1,7 +1,7 @@
 import type { AmendmentData, DeviationData, InstrumentData, JudgedData, JudgedLimitData, MonitoringData, ReadingData } from './entry-data';
 import type { Instant, SheetData, Signed } from './sheet-data';
 
-/** Everything about one lot, ready to print. Lists are printed in the order given: oldest first. */
+/** Lists are printed in the order given, oldest first. */
 export type LotRecordData = {
   sheet: SheetData;
   lot: LotData;
@@ -15,13 +15,13 @@ export type LotRecordData = {
   packages: PackageData[];
   shipments: ShipmentData[];
   losses: LossData[];
-  /** In, out and what is left unaccounted for; may be empty. */
+  /** May be empty. */
   balance: BalanceLineData[];
-  /** What was corrected or voided beside its readings and weighings: the field names the thing. Oldest first. */
+  /** Readings and weighings carry their own. The field names the thing; oldest first. */
   corrections?: AmendmentData[];
   /** Empty while nobody has reviewed the lot. */
   reviews: ReviewData[];
-  /** What still stands in the way of clearing the lot, in sentences. */
+  /** Sentences: what still keeps the lot from being cleared. */
   outstanding: string[];
   instruments: InstrumentData[];
 };
@@ -34,11 +34,11 @@ export type LotData = {
   plan: string;
   formula?: string;
   started: Signed;
-  /** Where it stands when printed, in words: "on hold", "cleared to ship". */
+  /** In words, when printed: "on hold", "cleared to ship". */
   stands: string;
-  /** Why it stands there: "deviation 2025-014 is open". */
+  /** "deviation 2025-014 is open". */
   because?: string;
-  /** Further facts for the masthead, such as planned quantity, yield, use-by. */
+  /** Further facts, such as yield or use-by. */
   facts?: FactData[];
 };
 export type FactData = { label: string; value: string };
@@ -47,13 +47,12 @@ export type LotInputData = Signed & {
   item: string;
   supplier?: string;
   supplierLot?: string;
-  /** Establishment number of the supplier. */
+  /** The supplier's. */
   establishmentNumber?: string;
-  /** Lot code, when an earlier lot of the house goes in again. */
+  /** Code of the earlier lot of the house. */
   reworkOf?: string;
   receivedAt?: Instant;
   taken: string;
-  /** What was cut away of it. */
   trimmings?: string;
   flags?: string[];
   amendments?: AmendmentData[];
@@ -62,24 +61,24 @@ export type LotInputData = Signed & {
 export type MeatBlockData = {
   /** As trimmed: "48.60 kg". */
   weight: string;
-  /** How it came about: "52.10 kg taken less 3.50 kg of trimmings". */
+  /** "52.10 kg taken less 3.50 kg of trimmings". */
   made?: string;
 };
 
 export type WeighingData = Signed & {
   ingredient: string;
-  /** "contains 6.25 % sodium nitrite", supplier lot and the like. */
+  /** "contains 6.25 % sodium nitrite", or the supplier's lot. */
   detail?: string;
-  /** What stood there before its delivery was corrected: printed struck through, beside what counts. */
+  /** Printed struck through, after a correction of the delivery. */
   before?: { ingredient?: string; content?: string };
   target: string;
   weighed: string;
   /** "+ 0.4 g". */
   difference?: string;
   instrument?: string;
-  /** Number of the control point at which it is judged: "CCP 1". */
+  /** The control point that judges it: "CCP 1". */
   controlPoint?: string;
-  /** What the weight was judged for, in ppm or against its tolerance. */
+  /** In ppm, or against its tolerance. */
   judged: JudgedData[];
   flags?: string[];
   amendments?: AmendmentData[];
@@ -89,37 +88,37 @@ export type ControlPointRecordData = {
   /** "CCP 2". */
   number?: string;
   name: string;
-  /** Critical control point, or prerequisite. */
+  /** False for a prerequisite. */
   critical: boolean;
   step?: string;
   hazard: string;
   limits: JudgedLimitData[];
   monitoring?: MonitoringData;
-  /** Set when it is judged by the weighings of the lot, which stand in a table of their own. */
+  /** The weighings of the lot judge it and stand in a table of their own. */
   isWeighed?: boolean;
   readings: ReadingData[];
   figures?: FigureData[];
-  /** What was found in its readings, how it is judged and what to do, in sentences. */
+  /** Sentences: what was found in the readings, how it is judged, what to do. */
   found?: string[];
 };
 
-/** A temperature curve with its limits, all values in one unit. */
+/** All values are in one unit. */
 export type FigureData = {
   title: string;
   unit: '°C' | '°F';
   /** One per probe. */
   series: FigureSeriesData[];
-  /** Drawn across the figure at their height; `band` is what the thermometer may be wrong by about it. */
+  /** `band` is what the thermometer may be wrong by. */
   limits: { value: number; label: string; band?: [low: number, high: number] }[];
-  /** Drawn as bands over the stretch of time they took. `to` absent: still running when printed. */
+  /** A stage without `to` was still running when printed. */
   stages: FigureStageData[];
-  /** Where the curve passes a limit: the readings either side, and the estimates between them. */
+  /** The readings either side of a limit, and estimates of when the curve passed it. */
   crossings?: FigureCrossingData[];
-  /** What was read of what the product lies in. */
+  /** Readings of the surroundings. */
   surroundings?: FigurePointData[];
-  /** While a stage runs: when it is expected at its bound. */
+  /** Only while a stage runs. */
   arrival?: FigureArrivalData;
-  /** What adds up on the same time axis, under the curve. */
+  /** Stands under the curve, on the same time axis. */
   panel?: FigurePanelData;
 };
 export type FigurePointData = { at: Instant; value: number };
@@ -136,7 +135,7 @@ export type FigureArrivalData = {
   value: number;
   earliest: Instant;
   best?: Instant;
-  /** Absent where it may never be. */
+  /** Absent where it may never arrive. */
   latest?: Instant;
   /** "on course", "at risk". */
   state: string;
@@ -150,7 +149,7 @@ export type FigureStageData = {
   spent?: string;
   from: Instant;
   to?: Instant;
-  /** Instant by which the bound had to be reached. */
+  /** The bound had to be reached by then. */
   deadline?: Instant;
   missed?: boolean;
 };
@@ -158,7 +157,7 @@ export type FigureStageData = {
 export type PackageData = Signed & {
   code: string;
   count: number;
-  /** Of one: "454 g". */
+  /** Of one package: "454 g". */
   net: string;
   total: string;
   /** A calendar day as printed on the label. */
@@ -172,15 +171,15 @@ export type LossData = Signed & { what: string; quantity: string; why?: string }
 
 export type BalanceLineData = { label: string; quantity: string; share?: string; total?: boolean };
 
-/** Pre-shipment review, 9 CFR 417.5(c). */
+/** 9 CFR 417.5(c). */
 export type ReviewData = Signed & {
   cleared: boolean;
-  /** What the reviewer put their name to. */
+  /** The words the reviewer signed. */
   statement: string;
-  /** Signed by the only worker, who also made the records; the record says so. */
+  /** The only worker signed, who also made the records; the record says so. */
   soleWorker?: boolean;
-  /** What took its clearance back, in a sentence. */
+  /** A sentence: what took the clearance back. */
   takenBack?: string;
-  /** Under the headings that the reviewer saw them under. */
+  /** The headings are those the reviewer saw. */
   findings?: { heading: string; said: string[] }[];
 };

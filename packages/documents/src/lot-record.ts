@@ -15,7 +15,6 @@ import { weighings } from './lot-record/weighings';
 import { deviationFrame } from './parts/deviation-frame';
 import { tellingOf } from './page/telling';
 
-/** Everything about one lot, as a PDF. The stream is complete when it ends. */
 export function lotRecord(data: LotRecordData): PDFKit.PDFDocument {
   const { say } = tellingOf(data.sheet);
   const sheet = openSheet(data.sheet, {

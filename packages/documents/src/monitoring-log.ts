@@ -10,10 +10,7 @@ import { Table } from './page/table';
 import { tellingOf } from './page/telling';
 import { Footnotes } from './parts/footnotes';
 
-/**
- * One control point over a period, as a PDF that is drawn while it is read: rows are taken from their source once, page
- * by page. A row that fails to come destroys the stream with its error.
- */
+/** The PDF is drawn page by page while the rows are read once. A row that fails destroys the stream with its error. */
 export function monitoringLog(data: MonitoringLogData): PDFKit.PDFDocument {
   const { controlPoint, period, product } = data;
   const name = [controlPoint.number, controlPoint.name].filter(Boolean).join(' ');

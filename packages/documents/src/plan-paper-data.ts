@@ -3,7 +3,7 @@ import type { MonitoringData } from './entry-data';
 import type { FactData } from './lot-record-data';
 import type { SheetData, Signed } from './sheet-data';
 
-/** One version of a HACCP plan, ready to print: what 9 CFR 417.2(c) and (d) ask for. */
+/** 9 CFR 417.2(c) and (d) ask for these parts. */
 export type PlanPaperData = {
   sheet: SheetData;
   title: string;
@@ -12,25 +12,22 @@ export type PlanPaperData = {
   /** "in force", "draft", "superseded". */
   stands: string;
   because?: string;
-  /** What is made, for whom, and how it is kept. */
   description: FactData[];
-  /** Its ingredients, and by which version of the formula. */
   madeOf?: FactData;
   /** In the order of the flow diagram. */
   steps: PlanStepData[];
   controlPoints: PlanControlPointData[];
   notes?: string;
   written: Signed;
-  /** Absent while nobody has signed it. */
+  /** Absent while nobody has signed the plan. */
   adopted?: Signed & { statement: string };
   supersedes?: { version: number; adopted: Signed };
-  /** What keeps it from being adopted, or what its owner should know, in sentences. */
+  /** Sentences: what keeps the plan from being adopted, or what its owner should know. */
   cautions: string[];
 };
 
 export type PlanStepData = {
   name: string;
-  /** Control points at this step. */
   points: { number: string; critical: boolean }[];
   hazards: PlanHazardData[];
 };
@@ -44,17 +41,16 @@ export type PlanControlPointData = {
   hazard: string;
   limits: PlanLimitData[];
   monitoring: MonitoringData;
-  /** Of a series: "at the end of Cooking", "when it is recorded at Fermentation begins". */
+  /** Only of a series: "at the end of Cooking", "when it is recorded at Fermentation begins". */
   clockStarts?: string;
-  /** The control point that anything else comes after. */
+  /** Only of what is no series: the control point it comes after. */
   follows?: string;
-  /** Whose clock starts with the moment that is recorded here. */
+  /** Control points whose clock starts with the moment recorded here. */
   starts?: string;
-  /** What the product lies in, and its set point: judged by no limit. */
+  /** The surroundings and their set point: judged by no limit. */
   liesIn?: string;
-  /** The piece whose core is read. */
   piece?: string;
-  /** What the instruments may be wrong by: every verdict here allows for it. */
+  /** Errors of the instruments; every verdict here allows for them. */
   allowedFor?: string;
   correctiveAction: string;
   verification?: string;
@@ -63,10 +59,10 @@ export type PlanLimitData = {
   /** As its source prints it. */
   printed: string;
   source: Source;
-  /** What has to hold before it may be used, in sentences. */
+  /** Sentences: what has to hold before the limit may be used. */
   conditions?: string[];
-  /** Every row of its table when the line does not give them all; one row is enough. */
+  /** The rows of a long table; one of them is enough. */
   rows?: string[];
-  /** How it is judged beyond the figure: "A gap of more than 30 min leaves it undetermined." */
+  /** "A gap of more than 30 min leaves it undetermined." */
   judged?: string;
 };

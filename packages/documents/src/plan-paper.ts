@@ -12,7 +12,6 @@ import { hazardAnalysis } from './plan-paper/hazard-analysis';
 import { planControlPoint } from './plan-paper/plan-control-point';
 import { tellingOf } from './page/telling';
 
-/** One version of a HACCP plan, as a PDF: product, flow, hazards, control points, and who signed it. */
 export function planPaper(data: PlanPaperData): PDFKit.PDFDocument {
   const { title, product, version, stands, because } = data;
   const { say } = tellingOf(data.sheet);

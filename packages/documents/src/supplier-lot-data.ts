@@ -1,21 +1,19 @@
 import type { FactData } from './lot-record-data';
 import type { Instant, SheetData } from './sheet-data';
 
-/** A supplier's lot over all its deliveries: what came, what was refused, and where the rest went. */
 export type SupplierLotData = {
   sheet: SheetData;
-  /** As the first delivery has it: "HV-2041". */
+  /** As on the first delivery: "HV-2041". */
   supplierLot: string;
-  /** What was delivered under it, and by whom. */
   items: string;
   suppliers: string;
-  /** "100 %", and what no record explains. */
+  /** "100 %"; `because` says what no record explains. */
   accounted: { value: string; because?: string };
-  /** In pounds and packages, over all of it. */
+  /** Pounds and packages. */
   totals: FactData[];
-  /** Other suppliers with this number; and whether they stand on this sheet. */
+  /** Names suppliers with the same number, and whether this sheet covers them. */
   alsoUsedBy?: string;
-  /** Oldest first; refused ones among them. */
+  /** Oldest first, refused ones included. */
   deliveries: TracedDeliveryData[];
   lots: TracedLotData[];
   packages: TracedPackagesData[];
@@ -28,14 +26,14 @@ export type TracedDeliveryData = {
   at: Instant;
   code: string;
   item: string;
-  /** "Marlow Packing, lot hv- 2041": as that delivery has it. */
+  /** As on that delivery: "Marlow Packing, lot hv- 2041". */
   from: string;
   weight: string;
-  /** Why it was refused, where it was; it went back whole. */
+  /** A refused delivery went back whole. */
   refused?: { why: string };
   /** "39.68 lb went into lots". */
   became: string[];
-  /** What does not add up, in a sentence. */
+  /** A sentence: what does not add up. */
   fault?: string;
 };
 export type TracedLotData = { code: string; product: string; wentIn: string; became: string[]; accounted: string; fault?: string };

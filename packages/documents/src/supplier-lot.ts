@@ -8,7 +8,6 @@ import type { SupplierLotData } from './supplier-lot-data';
 import { customers, deliveries, lots, packages } from './supplier-lot/where-it-went';
 import { tellingOf } from './page/telling';
 
-/** A supplier's lot, as a PDF: every delivery of the number, the weights and packages in all, and where they went. */
 export function supplierLotSheet(data: SupplierLotData): PDFKit.PDFDocument {
   const { supplierLot, items, suppliers: from, accounted } = data;
   const { say } = tellingOf(data.sheet);

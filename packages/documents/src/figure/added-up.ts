@@ -10,10 +10,10 @@ import { degreeTicks } from './ticks';
 import type { Sheet } from '../page/sheet';
 
 const [plotHeight, above, below] = [64, 14, 6];
-/** Finer than half a point no printer shows. */
+/** No printer shows less than half a point. */
 const finest = 0.5;
 
-/** Under the curve and on its time axis: what adds up, on a scale of its own, each line named at the right. */
+/** What adds up stands under the curve, on the same time axis and a scale of its own. */
 export type AddedUp = { height: number; draw(plot: Plot, top: number): void };
 
 export function addedUp({ pen, area, say }: Pick<Sheet, 'pen' | 'area' | 'say'>, panel: FigurePanelData): AddedUp {
@@ -56,6 +56,6 @@ function drawPlot(pen: Pen, { left, right, x }: Plot, { lines }: FigurePanelData
   }
 }
 
-/** Nothing is drawn of what never added up to anything. */
+/** One point alone draws no line. */
 export const hasAddedUp = (panel: FigurePanelData | undefined): panel is FigurePanelData =>
   (panel?.lines ?? []).some(({ points }) => points.length > 1);

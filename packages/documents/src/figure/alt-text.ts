@@ -1,7 +1,6 @@
 import type { FigureData } from '../lot-record-data';
 import type { Telling } from '../page/telling';
 
-/** A curve in words, for whoever does not see it. */
 export function altText(data: FigureData, { clock, say }: Telling): string {
   const { title, unit, series, limits, stages, crossings, arrival, panel } = data;
   const curves = series.flatMap(({ label, points }) => {

@@ -3,10 +3,10 @@ import type { Pen } from '../page/pen';
 import { inks, lines } from '../page/theme';
 import type { Plot } from './plot';
 
-/** Lines of the hatch stand so far apart. */
+/** Points between the lines of the hatch. */
 const apart = 5;
 
-/** The warning: from the earliest to the latest expected arrival, hatched; the likeliest instant as a ring. */
+/** The hatch runs from the earliest to the latest expected arrival; a ring marks the likeliest. */
 export function drawArrival(pen: Pen, plot: Plot, arrival: FigureArrivalData): void {
   const { left, right, top, bottom, x, y } = plot;
   const within = (at: number) => Math.min(Math.max(x(at), left), right);

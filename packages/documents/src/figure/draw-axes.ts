@@ -37,7 +37,7 @@ function dots(pen: Pen, left: number, right: number, y: number): void {
   pen.document.restore();
 }
 
-/** Limits ruled across the curve, each named at the right; names that would collide are moved apart and led to. */
+/** Names that would collide are moved apart, and a line leads to each. */
 export function drawLimits(pen: Pen, { left, right, labels, y }: Plot, limits: FigureData['limits']): void {
   const named = limits.map(({ label }) => ({ ...labels, paragraphs: [words('smallStrong', label)] }));
   const names = named.map((cell) => row(pen, [cell], { above: 0, below: 0 }));

@@ -5,13 +5,13 @@ import { beginLineOf } from './line-patterns';
 import type { Plot } from './plot';
 import { thinOut } from './thin-out';
 
-/** Hand-read values are few enough to be shown as what they are: points. */
+/** Values read by hand are few enough to show each as a point. */
 const mostDots = 60;
 
-/** Finer than half a point no printer shows. */
+/** No printer shows less than half a point. */
 const finest = 0.5;
 
-/** What the product lies in: fine dots between its readings, no line of a probe. */
+/** Fine dots tell the surroundings from the line of a probe. */
 export function drawSurroundings({ document }: Pen, { x, y }: Plot, points: FigurePointData[]): void {
   const places = points.map(({ at, value }) => ({ x: x(at), y: y(value) }));
   const [first, ...others] = thinOut(places, finest);

@@ -15,7 +15,6 @@ import { stageBand } from './stages';
 
 const air = 8;
 
-/** A temperature curve: thin lines, limits ruled across them, a band under them for every stage. */
 export function figure(sheet: Sheet, data: FigureData): Block {
   const { pen, area } = sheet;
   const title = subheading(pen, area, data.title);
@@ -23,7 +22,7 @@ export function figure(sheet: Sheet, data: FigureData): Block {
   return whole(stack([title, asFigure(sheet, data, drawn)]));
 }
 
-/** One picture, with its words for whoever does not see it. */
+/** The whole picture has one text for whoever does not see it. */
 function asFigure(sheet: Sheet, data: FigureData, { height, draw }: Block): Block {
   const { pen, area } = sheet;
   return {
@@ -60,7 +59,6 @@ function curves(sheet: Sheet, data: FigureData): Block {
   };
 }
 
-/** Nothing can be drawn before anything was measured. */
 export function hasCurve({ series }: FigureData): boolean {
   return series.some(({ points }) => points.length > 0);
 }

@@ -4,7 +4,7 @@ import { row } from '../page/row';
 import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 
-/** What the marks of a figure mean: only those that are in it, and that no figure before it on this paper explained. */
+/** Explains only marks in this figure that no earlier figure of the paper explained. */
 export function key({ pen, area: { body, right }, explained, say }: Sheet, data: FigureData): Block {
   const { crossings = [], surroundings = [], limits, arrival } = data;
   const said = [

@@ -10,7 +10,6 @@ type Item = { label: string; probe: number; x: number; row: number };
 const [sample, afterSample, blank] = [20, 5, 16];
 const leading = styles.smallInk.leading + 2;
 
-/** A stretch of its line beside the name of each probe, in as many rows as the names need. */
 export function legend(pen: Pen, { body, right }: Area, series: FigureData['series']): Block {
   const items = placed(pen, series, right - body);
   return {

@@ -3,23 +3,23 @@ import type { Instant } from '../sheet-data';
 import type { Area } from '../page/area';
 import { scale, type Scale } from './scale';
 
-/** Where the curve is drawn: the sheet's margin line is its temperature axis. */
+/** The sheet's margin line is the temperature axis. */
 export type Plot = {
   left: number;
   right: number;
   top: number;
   bottom: number;
-  /** Column at the right in which limits and stages are named. */
+  /** Limits and stages are named in this column at the right. */
   labels: { x: number; width: number };
   x: Scale;
   y: Scale;
-  /** The newest reading: a running stage is filled up to it. */
+  /** A running stage is filled up to the newest reading. */
   newest: Instant;
 };
 
 export const plotHeight = 144;
 const labelColumn = 124;
-/** So much of what was read is shown beyond it at most, and more where an arrival is expected there. */
+/** The most shown after the last reading, as a share of the time read; `farAhead` where an arrival is expected. */
 const [ahead, farAhead] = [0.35, 0.7];
 
 export function plotAt(data: FigureData, area: Area, top: number): Plot {
@@ -40,10 +40,7 @@ export function labelsAt({ right }: Area): Plot['labels'] {
   return { x: right - labelColumn + 8, width: labelColumn - 8 };
 }
 
-/**
- * From the first reading to the last; on to a deadline and an expected arrival when that is not far, so that time to
- * spare can be seen.
- */
+/** Goes on to a near deadline or expected arrival, so that time to spare can be seen. */
 function timesShown({ series, stages, arrival }: FigureData): [Instant, Instant] {
   const taken = series.flatMap(({ points }) => [points[0]?.at ?? Infinity, points.at(-1)?.at ?? -Infinity]);
   const first = least([...taken, ...stages.map(({ from }) => from)]);

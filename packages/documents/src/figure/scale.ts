@@ -1,4 +1,3 @@
-/** Maps a value within `domain` to a place within `range`, both given from first to last. */
 export type Scale = { (value: number): number; domain: [number, number] };
 
 export function scale(domain: [number, number], range: [number, number]): Scale {

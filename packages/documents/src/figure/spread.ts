@@ -1,4 +1,4 @@
-/** Moves the middles of things of these heights as little as it can so that none overlaps another. Order is kept. */
+/** Moves the middles as little as it can so that nothing overlaps. Order is kept. */
 export function spread(places: number[], heights: number[]): number[] {
   const order = places.map((_place, index) => index).sort((one, other) => (places[one] ?? 0) - (places[other] ?? 0));
   const moved = [...places];

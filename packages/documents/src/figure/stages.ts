@@ -9,7 +9,7 @@ import type { Sheet } from '../page/sheet';
 
 const bar = 6;
 
-/** A band under the time axis: its frame is the time allowed, its filling the time taken. */
+/** The frame is the time allowed, the filling the time taken. */
 export type StageBand = { height: number; draw(plot: Plot, top: number): void };
 
 export function stageBand(sheet: Pick<Sheet, 'pen' | 'area' | 'say'>, stage: FigureStageData): StageBand {
@@ -52,7 +52,7 @@ function guide(pen: Pen, x: number, { top, bottom }: Plot): void {
   pen.document.restore();
 }
 
-/** Time taken beyond what was allowed: hatched, under a heavy line. */
+/** Time beyond what was allowed is hatched, under a heavy line. */
 function beyond({ document }: Pen, from: number, to: number, top: number): void {
   const bottom = top + bar;
   document
@@ -75,7 +75,7 @@ function beyond({ document }: Pen, from: number, to: number, top: number): void 
     .stroke();
 }
 
-/** Left open at the right when the deadline lies beyond the figure. */
+/** The right side stays open when the deadline lies beyond the figure. */
 function outline(pen: Pen, from: number, to: number, top: number, isOpen: boolean): void {
   const bottom = top + bar;
   pen.rule(from, top, to, top, 'thin');

@@ -1,8 +1,8 @@
 export type Point = { x: number; y: number };
 
 /**
- * As many points as the paper can show: of all that fall within one `step` the first, the last and both extremes, so
- * that no peak or dip of a logger's curve is lost. Points are in the order of x.
+ * Keeps the first, the last and both extremes within each `step`, so that no peak or dip is lost. Points are in the
+ * order of x.
  */
 export function thinOut(points: Point[], step: number): Point[] {
   if (points.length < 3) return points;

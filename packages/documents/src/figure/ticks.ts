@@ -5,7 +5,7 @@ const minute = 60_000;
 const degreeSteps = [1, 2, 5, 10, 20, 25, 50, 100, 200];
 const minuteSteps = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440, 2880, 10080];
 
-/** Round figures from the lowest at or above `from` to the highest at or below `to`, at most `most` of them. */
+/** Gives at most `most` round figures. */
 export function degreeTicks(from: number, to: number, most: number): number[] {
   const step = degreeSteps.find((each) => (to - from) / each <= most) ?? 500;
   const ticks: number[] = [];
@@ -13,7 +13,7 @@ export function degreeTicks(from: number, to: number, most: number): number[] {
   return ticks;
 }
 
-/** Round times by the wall clock, at most `most` of them. */
+/** Gives at most `most` round times by the wall clock. */
 export function timeTicks(from: Instant, to: Instant, most: number, clock: Clock): Instant[] {
   const step = minuteSteps.find((each) => (to - from) / minute / each <= most) ?? 20160;
   const whole = Math.ceil(from / minute) * minute;

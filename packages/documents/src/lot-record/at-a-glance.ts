@@ -8,7 +8,7 @@ import { words } from '../page/words';
 import { legendOfMarks, verdictInShort } from '../parts/verdict-words';
 import type { SayOnPaper } from '../page/telling';
 
-/** Every verdict on the lot in a few lines, so that an inspector knows on the first page where to look. */
+/** The first page shows an inspector where to look. */
 export function atAGlance(sheet: Sheet, data: LotRecordData): void {
   const { pen, area, say } = sheet;
   const entries = data.controlPoints.flatMap((point) => limitsOf(point, say));
@@ -26,7 +26,7 @@ export function atAGlance(sheet: Sheet, data: LotRecordData): void {
   sheet.put(row(pen, [{ ...bodyColumn(area), paragraphs: [legendOfMarks(say)] }], { above: 5, below: 4 }));
 }
 
-/** A statement of many lines stands in full at its control point. */
+/** A longer statement stands in full at its control point. */
 const most = 84;
 const inShort = (text: string) => (text.length <= most ? text : `${text.slice(0, text.lastIndexOf(' ', most)).replace(/[,;:]$/, '')} …`);
 

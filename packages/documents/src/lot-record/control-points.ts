@@ -10,10 +10,10 @@ import { monitored } from '../parts/monitored';
 import { readingList } from '../parts/reading-list';
 import { kindAt } from '../parts/kind-at';
 
-/** What a limit takes in its table, nearly: so much more than a figure is kept free for its verdict. */
+/** Points that a limit takes in its table, roughly; a figure needs this much more for its verdict. */
 const aLimit = 64;
 
-/** Each control point in the order of the flow diagram: what it guards against, how it was judged, what was read. */
+/** In the order of the flow diagram. */
 export function controlPoints(sheet: Sheet, data: LotRecordData): void {
   for (const point of data.controlPoints) controlPoint(sheet, point, data);
 }
@@ -30,7 +30,7 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations,
   sheet.space(12);
   sheet.hold(...head);
   limitTable(sheet, point.limits, deviations, point.critical);
-  // a figure that has no room here waits for the next page, and what was read fills this one
+  // a figure that has no room waits for the next page, and the readings fill this one
   const isNow = sheet.hasRoom(stack(figures).height);
   if (isNow) sheet.put(...figures);
   if (point.found?.length) sheet.put(found(sheet, point.found));
@@ -40,11 +40,11 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations,
   if (!isNow) sheet.put(...figures);
 }
 
-/** Gaps, dropouts, impossible jumps, other units: said beside the curve and never mended. */
+/** Faults of the readings are told beside the curve and never mended. */
 const found = ({ pen, area, say }: Sheet, sentences: string[]): Block =>
   remark(pen, area, say('found'), ...sentences.map((sentence) => words('body', sentence)));
 
-/** What is judged by weight is not listed twice: here it says which lines of the weighings count. */
+/** Names the weighings that count, which are not listed twice. */
 function weighed({ pen, area, say }: Sheet, { number }: ControlPointRecordData, all: WeighingData[]): Block {
   const own = all.filter(({ controlPoint: at }) => at !== undefined && at === number);
   const said = own.map(({ ingredient, weighed: weight }) => `${ingredient}, ${weight}`).join('; ');

@@ -4,7 +4,6 @@ import type { Sheet } from '../page/sheet';
 import { Table } from '../page/table';
 import { amendmentInWords } from '../parts/remarks';
 
-/** What was corrected or voided of deliveries, stages and goods: as it stood, struck, and as it stands. */
 export function corrections(sheet: Sheet, { corrections: all = [] }: LotRecordData): void {
   if (!all.length) return;
   sheet.space(12);

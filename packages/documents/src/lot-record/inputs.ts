@@ -8,7 +8,6 @@ import { entered } from '../parts/entered';
 import { Footnotes } from '../parts/footnotes';
 import { remarksOn } from '../parts/remarks';
 
-/** What went in, where it came from, and what was cut away of it. */
 export function inputs(sheet: Sheet, { inputs: all }: LotRecordData): void {
   const { say } = sheet;
   sheet.space(10);

@@ -5,7 +5,6 @@ import { Table } from '../page/table';
 import { given, words } from '../page/words';
 import { checkInWords } from '../parts/check-in-words';
 
-/** What it was measured with, and whether that could be trusted. */
 export function instruments(sheet: Sheet, all: InstrumentData[]): void {
   if (!all.length) return;
   const { say } = sheet;

@@ -4,7 +4,6 @@ import { masthead } from '../page/masthead';
 import type { Sheet } from '../page/sheet';
 import { bothTimes } from '../parts/entered';
 
-/** The lot at the head of its first page: its code, what it is, where it stands. */
 export function lotHead(sheet: Sheet, { lot, sheet: { establishment } }: LotRecordData): void {
   const { pen, area, say } = sheet;
   const { name, number } = establishment;

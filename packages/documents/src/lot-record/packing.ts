@@ -5,7 +5,6 @@ import { Table, type Column, type Entry } from '../page/table';
 import { given, words } from '../page/words';
 import { entered } from '../parts/entered';
 
-/** Where the lot went: packages, shipments, losses, and what the weights add up to. */
 export function packing(sheet: Sheet, data: LotRecordData): void {
   packed(sheet, data);
   shipped(sheet, data);

@@ -7,7 +7,6 @@ import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 import { signature } from '../parts/signature';
 
-/** Who looked at the records before the lot left, and what they put their name to; or that nobody did. */
 export function review(sheet: Sheet, { reviews, outstanding }: LotRecordData): void {
   const { pen, area, say } = sheet;
   const title = heading(pen, area, say('pre-shipment-review'), { aside: '9 CFR 417.5(c)' });

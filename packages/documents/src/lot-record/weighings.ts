@@ -12,7 +12,6 @@ import { remarksOn } from '../parts/remarks';
 import { sourceInWords, verdictInShort } from '../parts/verdict-words';
 import type { SayOnPaper } from '../page/telling';
 
-/** The meat block as trimmed, and every ingredient weighed against it. */
 export function weighings(sheet: Sheet, data: LotRecordData): void {
   const { pen, area, say } = sheet;
   if (!data.meatBlock && !data.weighings.length) return;
@@ -66,7 +65,7 @@ function entryOf(weighing: WeighingData, footnotes: Footnotes, { deviations }: L
   };
 }
 
-/** What was weighed; of a delivery that was corrected since, what it was taken for stands struck through beside it. */
+/** What a corrected delivery was taken for stands struck through. */
 const named = ({ ingredient, detail, before = {} }: WeighingData): Paragraph[] =>
   given(
     words('body', ...struck(before.ingredient), ingredient),

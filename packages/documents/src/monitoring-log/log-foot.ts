@@ -8,11 +8,10 @@ import { ledgerNote } from '../parts/ledger-note';
 import { legendOfMarks } from '../parts/verdict-words';
 import type { Tally } from './tally';
 
-/** What the heading of the reviews and the note of the ledger take, so that neither stands alone on the last page. */
+/** Points that the heading of the reviews and the ledger note take, so that neither stands alone on the last page. */
 const forReview = 90;
 const aLine = 12;
 
-/** What the log adds up to, whose initials are whose, and who looked it over. */
 export function logFoot(sheet: Sheet, { reviews, sheet: of }: MonitoringLogData, tally: Tally): void {
   const { pen, area, say } = sheet;
   const initials = tally.initials();
@@ -48,7 +47,7 @@ const reviewed = ({ pen, area, clock, say }: Sheet, reviews: MonitoringLogData['
     ...reviews.map(({ text, by, at }) => words('body', text, { text: `   ${by}, ${clock.dayAndTimeWithZone(at)}`, style: 'smallInk' })),
   );
 
-/** No review is recorded: the sheet says so, and leaves a line for one made on paper. */
+/** The line is for a review made on paper. */
 function signatureLine({ pen, area, say }: Sheet): Block {
   const [signed, dated] = [area.body + 240, area.body + 400];
   const line: Block = {

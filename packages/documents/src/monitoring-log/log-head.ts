@@ -10,7 +10,6 @@ import { monitored } from '../parts/monitored';
 import { checkInWords } from '../parts/check-in-words';
 import { sourceInWords } from '../parts/verdict-words';
 
-/** The control point at the head of its log: hazard, limit with its source, how it is monitored and with what. */
 export function logHead(sheet: Sheet, { controlPoint, product, period, instruments }: MonitoringLogData): void {
   const { pen, area, say } = sheet;
   const point = [controlPoint.number, kindAt(controlPoint, say)].filter(Boolean).join(', ');

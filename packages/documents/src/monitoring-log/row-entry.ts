@@ -17,7 +17,7 @@ export const logColumns = (say: SayOnPaper): Column[] => [
   { head: say('initials'), width: 34 },
 ];
 
-/** What every row is read against: the limit that stands at the head of the log, how the paper is told, the letters of flags. */
+/** `limit` is the one at the head of the log. */
 export type LogReader = { limit: string; telling: Telling; footnotes: Footnotes };
 
 export function rowEntry(row: MonitoringRowData, reader: LogReader): Entry {
@@ -50,7 +50,6 @@ function readingEntry(reading: MonitoredReadingData, reader: LogReader): Entry {
   };
 }
 
-/** Why a row carries no verdict. */
 const notJudgedAlone = ({ struck, isOfCurve, isLeftOut }: Partial<MonitoredReadingData>, say: SayOnPaper): Paragraph =>
   struck ? words('smallStrong', say(`row-${struck}`)) : words('small', say(isOfCurve && !isLeftOut ? 'part-of-a-curve' : 'not-judged'));
 
@@ -70,7 +69,7 @@ function curveEntry({ at, lot, product, limit, verdict, deviation }: JudgedCurve
   };
 }
 
-/** The limit stands once at the head; where another was in force, the row says which. */
+/** A row names its limit only where the head of the log has another. */
 function otherLimit(limit: string, reader: LogReader): Paragraph[] {
   return limit === reader.limit
     ? []
@@ -87,7 +86,7 @@ function missedOf(verdict: Told | undefined, deviation: string | undefined, { te
   return { missed: said };
 }
 
-/** A check that was due and not made is shown, never left out, and it is not a pass. */
+/** A check not made is always shown, and it is no pass. */
 function notDoneEntry({ dueAt, lot, product, what }: CheckNotDoneData, { say }: Telling): Entry {
   return {
     at: dueAt,

@@ -12,7 +12,7 @@ function whatOf({ struck: how, isOfCurve, verdict }: MonitoredReadingData): Coun
   return verdict ? `counted-${verdict.kind}` : 'counted-not-judged';
 }
 
-/** What a log adds up to, counted while its rows go by. */
+/** Counts while the rows go by. */
 export class Tally {
   private readonly counts = new Map<Counted, number>();
   private readonly names = new Map<string, Set<string>>();
@@ -31,7 +31,6 @@ export class Tally {
     return all.filter(Boolean).join('; ') || say('no-reading-taken');
   }
 
-  /** Whose initials are whose. */
   initials(): string {
     const people = [...this.names].sort(([one], [other]) => one.localeCompare(other, 'en'));
     return people.map(([initials, names]) => `${initials} ${[...names].join(' or ')}`).join('; ');

@@ -1,21 +1,20 @@
 import type { Paper } from '../sheet-data';
 
-/** In points (1/72 inch). Letter and A4 as ISO 216 and ANSI give them. */
+/** In points (1/72 inch). ANSI defines Letter and ISO 216 defines A4. */
 export const papers: Record<Paper, { width: number; height: number }> = {
   Letter: { width: 612, height: 792 },
   A4: { width: 595.28, height: 841.89 },
 };
 
-/** Where things stand on a sheet, in points from its upper left corner. */
+/** Points from the upper left corner. */
 export type Area = {
   paper: { width: number; height: number };
   left: number;
   right: number;
   top: number;
   bottom: number;
-  /** The ruled margin line: what time it was stands left of it, what happened right of it. */
+  /** Times stand left of the ruled margin line, entries right of it. */
   margin: number;
-  /** Where entries begin. */
   body: number;
 };
 
@@ -40,7 +39,6 @@ export function areaOf(paper: Paper, turned: 'portrait' | 'landscape'): Area {
   };
 }
 
-/** The column left of the margin line, and the one right of it. */
 export function marginColumn({ left, margin }: Area) {
   return { x: left, width: margin - left - beforeMarginLine };
 }

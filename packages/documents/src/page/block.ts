@@ -1,10 +1,9 @@
-/** Something of a known height that can be drawn anywhere down the sheet. */
 export type Block = {
   height: number;
   draw(top: number): void;
-  /** Cuts it so that the first part is at most `room` high; undefined when it cannot be. For what fits no page. */
+  /** The first part is at most `room` high; undefined when the block cannot be cut. Used when no page fits it. */
   split?(room: number): [Block, Block] | undefined;
-  /** Blank space, left out at the top of a page. */
+  /** Left out at the top of a page. */
   isGap?: boolean;
 };
 
@@ -12,10 +11,9 @@ export function gap(height: number): Block {
   return { height, isGap: true, draw: () => undefined };
 }
 
-/** Never cut. */
 export const whole = ({ height, draw }: Block): Block => ({ height, draw });
 
-/** Blocks one below the other that stay together. */
+/** The blocks stay together. */
 export function stack(blocks: Block[]): Block {
   return {
     height: blocks.reduce((sum, { height }) => sum + height, 0),

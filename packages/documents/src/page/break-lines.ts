@@ -2,14 +2,13 @@ import { splitToUnits } from './split-to-units';
 import type { StyleName } from './theme';
 import type { Mark, Paragraph } from './words';
 
-/** What can be said about a word before anything is drawn. */
 export type Measure = {
   width(text: string, style: StyleName): number;
-  /** Width a shape takes, with the space after it. */
+  /** Includes the space after the mark. */
   markWidth(style: StyleName): number;
 };
 
-/** Set in one go: one style, one place. A verdict's shape has no text. */
+/** One style, one place. A mark has no text. */
 export type Piece = { text: string; style: StyleName; strike: boolean; mark?: Mark; width: number };
 export type Line = { pieces: (Piece & { x: number })[]; width: number; style: StyleName; align: 'left' | 'right' };
 
@@ -49,7 +48,7 @@ function append(line: Line, piece: Piece): void {
   line.width += piece.width;
 }
 
-/** A word wider than its column (a long code, a run of digits) is cut rather than let run into the next column. */
+/** A word wider than its column is cut, so that it does not run into the next column. */
 function cutToWidth(piece: Piece, width: number, measure: Measure): Piece[] {
   if (piece.width <= width) return [piece];
   const parts: string[] = [];

@@ -1,14 +1,13 @@
 import { inks } from './theme';
 import type { Mark } from './words';
 
-/** Side of the square, and the width it takes in a line of text. */
+/** Points. */
 const side = 5.4;
 export const markAdvance = side + 4.4;
 
 /**
- * A box that is filled, half filled or struck through, so that a verdict is told apart in black and white and at a
- * glance; the word always stands beside it. Met is a full box; undetermined a hatched one; missed is struck open.
- * A pennant is the flag of an odd entry; its letter stands beside it.
+ * Shapes tell verdicts apart in black and white; the word always stands beside them. Met is a full box, undetermined a
+ * hatched one, missed one struck through. A pennant flags an odd entry.
  */
 export function drawMark(document: PDFKit.PDFDocument, mark: Mark, x: number, baseline: number): void {
   const top = baseline - side - 0.2;
@@ -47,7 +46,7 @@ function struck(document: PDFKit.PDFDocument, x: number, top: number): void {
     .stroke();
 }
 
-/** Its pole stands at the right, against the letter. */
+/** The pole stands at the right, against the letter. */
 function pennant(document: PDFKit.PDFDocument, x: number, top: number): void {
   document
     .moveTo(x, top - 1)

@@ -8,14 +8,12 @@ export type Fact = { label: string; value: string };
 
 const blank = 14;
 
-/** Three equal columns from the margin line to the edge. */
 export function factColumns({ body, right }: Area) {
   const width = (right - body - 2 * blank) / 3;
   const at = (index: number) => ({ x: body + index * (width + blank), width });
   return [at(0), at(1), at(2)] as const;
 }
 
-/** Label above value, three to a row. */
 export function facts(pen: Pen, area: Area, all: Fact[]): Block[] {
   const columns = factColumns(area);
   const rows: Block[] = [];
@@ -30,7 +28,7 @@ function factInWords(fact: Fact | undefined): Paragraph[] {
   return fact ? [words('label', fact.label), words('body', fact.value)] : [];
 }
 
-/** A label in the margin and its words beside it: how a control point says what it guards against. */
+/** The label stands in the margin. */
 export function remark(pen: Pen, area: Area, label: string, ...paragraphs: Paragraph[]): Block {
   const cells = [
     { ...marginColumn(area), paragraphs: [toTheRight(words('label', label))] },

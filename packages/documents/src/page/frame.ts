@@ -7,8 +7,8 @@ const outside = 7;
 export const frameInset = 6;
 
 /**
- * The heavy frame of a missed limit. It stands across the sheet's margin line and so breaks the rule of the sheet.
- * Each block draws its own stretch of the frame; one that goes on over the page is left open there.
+ * The heavy frame of a missed limit crosses the margin line. Each block draws its own stretch; a frame that goes on
+ * over the page is left open there.
  */
 export function framed(pen: Pen, area: Area, blocks: Block[]): Block[] {
   return blocks.map((block, index) => withSides(pen, area, block, { isFirst: index === 0, isLast: index === blocks.length - 1 }));

@@ -4,10 +4,9 @@ import type { PageLabels } from './page-labels';
 import type { Pen } from './pen';
 import type { Telling } from './telling';
 
-/** What the sheet is called, and which lot or period it is about. */
+/** `about` is the lot or the period. */
 export type Title = { name: string; about: string };
 
-/** What stands around the entries on every page: whose record it is, of what, printed when, ledger head, caution. */
 export class HeadAndFoot {
   constructor(
     private readonly pen: Pen,
@@ -26,7 +25,7 @@ export class HeadAndFoot {
     this.pen.rule(margin, top - 14, margin, bottom + 10, 'margin');
   }
 
-  /** Writes on all pages what is known only at the end: how many there are. */
+  /** Writes the number of pages, known only at the end. */
   complete(): void {
     const { say } = this.telling;
     this.labels.write(this.area.left, this.area.bottom + 21, (page, pages) => say('page-of', { page: String(page), pages: String(pages) }));
@@ -66,7 +65,7 @@ function headInShort(head: LedgerHead | undefined, say: Telling['say']): string 
   return say('ledger-head', { sequence: String(head.sequence), hash: inGroups(head.hash.slice(0, 16)) });
 }
 
-/** A hash as a person compares it: in fours. */
+/** A person compares a hash in groups of four. */
 export function inGroups(hash: string): string {
   return (hash.match(/.{1,4}/g) ?? []).join(' ');
 }

@@ -4,7 +4,7 @@ import type { Pen } from './pen';
 import { row } from './row';
 import { toTheRight, words } from './words';
 
-/** A heading over entries, also found in the outline of the file; its number, when it has one, stands in the margin. */
+/** The outline of the file lists it too. */
 export function heading(pen: Pen, area: Area, text: string, { number = '', aside = '' } = {}): Block {
   const cells = [
     { ...marginColumn(area), paragraphs: [toTheRight(words('number', number))] },

@@ -3,13 +3,13 @@ import type { Face } from './typefaces';
 type Font = Face['font'];
 type Run = ReturnType<Font['layout']>;
 
-/** Words kept for the process, of all faces together: some ten megabytes when it is full. */
+/** Words of all faces together: about ten megabytes when full. */
 const mostKept = 20_000;
 const kept = new Map<string, Run>();
 
 /**
- * Lays out each word of a face once for the process, since that is half the time of a paper. Every word is laid with
- * glyphs of its own, so that which letters a glyph stands for never depends on what another document printed.
+ * Laying out words is half the time of a paper, so the process does it once a word. Each word has glyphs of its own, so
+ * the letters of a glyph never depend on another document.
  */
 export function laidOnce(name: string, face: Font): Font['layout'] {
   const bench: Font = Object.create(face);
@@ -22,14 +22,14 @@ export function laidOnce(name: string, face: Font): Font['layout'] {
   };
 }
 
-/** Without the face that each glyph holds on to. */
+/** Drops the face that each glyph holds on to. */
 const bareRun = ({ glyphs, positions, advanceWidth }: Run): Run => ({
   glyphs: glyphs.map(({ id, codePoints, advanceWidth: width }) => ({ id, codePoints, advanceWidth: width })),
   positions,
   advanceWidth,
 });
 
-/** pdfkit scales the positions it is given in place, and asks for their sum afterwards. */
+/** pdfkit scales the given positions in place, then asks for their sum. */
 function ownCopy({ glyphs, positions }: Run): Run {
   const own = positions.map((position) => ({ ...position }));
   return {

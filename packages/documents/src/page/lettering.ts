@@ -1,19 +1,18 @@
 import { inks, type Style } from './theme';
 import type { Face, FaceName, Typefaces } from './typefaces';
 
-/** A word as the operand of TJ, and its width in thousandths of the type size. */
+/** `glyphs` is the operand of TJ; `width` is in thousandths of the type size. */
 type Word = { glyphs: string; width: number };
 
-/** A figure by itself, or a word up to its space. */
+/** A single figure, or a word up to its space. */
 const wordByWord = /\d|[^\d ]+ ?| /g;
 
-/** Words kept for the next time they come; a bound, so that a year of rows needs no more memory than a page. */
+/** This bound keeps a year of rows in the memory of a page. */
 const mostKept = 20_000;
 
 /**
- * Measures words and writes them straight into the page. pdfkit's own text lays out every word anew and wraps it in a
- * state of its own; this takes half the time and half the file, which tells on a log of a thousand pages. Figures are
- * set one by one: they are of one width and must not be kerned, and so no number is ever a new word.
+ * Writes words straight into the page. pdfkit's own text takes twice the time and twice the file, which tells on a log
+ * of a thousand pages. Figures are of one width and must not be kerned, so they are set one by one.
  */
 export class Lettering {
   private readonly kept = new Map<string, Word | undefined>();
@@ -42,7 +41,7 @@ export class Lettering {
     this.document.addContent(`BT ${inRgb(inks[ink])} rg /${face.id} ${size} Tf ${place} [<${glyphs}>] TJ ET`);
   }
 
-  /** A mark that stands above or below its letter and has no letter of its own is left to pdfkit. */
+  /** pdfkit sets text with combining marks. */
   private showWithMarks(text: string, x: number, baseline: number, { face, size, ink }: Style): void {
     this.typefaces.use(face);
     this.document.fontSize(size).fillColor(inks[ink]);
@@ -69,7 +68,7 @@ export class Lettering {
   }
 }
 
-/** Glyphs, and between them the corrections of their advance; undefined when one is displaced. */
+/** Corrections of the advance stand between glyphs; undefined when a glyph is displaced. */
 function laid(text: string, face: Face): Word | undefined {
   const [glyphs, positions] = face.encode(text);
   if (positions.some(({ xOffset, yOffset }) => xOffset || yOffset)) return undefined;
@@ -81,7 +80,7 @@ function laid(text: string, face: Face): Word | undefined {
   return { glyphs: parts.join(''), width: positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0) };
 }
 
-/** "#1b1a17" as PDF counts colours, each from 0 to 1. */
+/** PDF counts each colour from 0 to 1. */
 export function inRgb(hex: string): string {
   return [1, 3, 5].map((at) => (parseInt(hex.slice(at, at + 2), 16) / 255).toFixed(3)).join(' ');
 }

@@ -4,7 +4,7 @@ import { row } from './row';
 import type { Sheet } from './sheet';
 import { given, words } from './words';
 
-/** What the sheet is about, in large; and beside it the one thing to know first. */
+/** The aside is the one thing to know first. */
 export type Masthead = { title: string; subtitle: string; aside: { label: string; value: string; because?: string } };
 
 export function masthead({ pen, area }: Sheet, { title, subtitle, aside }: Masthead): Block {

@@ -11,7 +11,6 @@ import { tellingOf } from './telling';
 
 type How = { turned?: 'portrait' | 'landscape'; isTagged?: boolean };
 
-/** Begins a document: a readable stream, and the sheet it is drawn on. */
 export function openSheet(data: SheetData, title: Title, { turned = 'portrait', isTagged = true }: How = {}): Sheet {
   const area = areaOf(data.paper, turned);
   const document = emptyDocument(data, title, [area.paper.width, area.paper.height], isTagged);
@@ -23,7 +22,7 @@ export function openSheet(data: SheetData, title: Title, { turned = 'portrait', 
   return new Sheet({ pen, area, ...telling, headAndFoot });
 }
 
-/** The dates inside the file are the time of printing that was given, so that the same data make the same bytes. */
+/** Dates inside the file are the time of printing, so that the same data make the same bytes. */
 function emptyDocument(
   { establishment, printed, language = 'en' }: SheetData,
   title: Title,

@@ -1,6 +1,6 @@
 import { setImmediate as turnOfOthers } from 'node:timers/promises';
 
-/** Lets a document be drawn no faster than it is read, so that the longest one needs the memory of a few pages. */
+/** Draws no faster than the document is read, so that the longest needs the memory of a few pages. */
 export class Pace {
   private goOn: () => void = () => undefined;
 
@@ -9,7 +9,7 @@ export class Pace {
     document.once('close', () => this.goOn());
   }
 
-  /** To be awaited after each page; false when the reader has gone away and drawing on would be in vain. */
+  /** Awaited after each page; false when the reader has gone away. */
   async keep(): Promise<boolean> {
     await turnOfOthers();
     const { document } = this;

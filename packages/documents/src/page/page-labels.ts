@@ -5,9 +5,8 @@ import type { Typefaces } from './typefaces';
 const style = styles.label;
 
 /**
- * "Page 2 of 12" on every page, although nobody knows the 12 before the last row was read. The label of each page is a
- * second stream of content that is left open and written at the very end. So pages are sent away as they are drawn,
- * the records are read once, and what stays in memory is a few hundred bytes a page.
+ * "Page 2 of 12" needs the 12 before the last row is read. Each page leaves a second content stream open for its label,
+ * written at the end. So pages are sent as they are drawn, and only a few hundred bytes a page stay in memory.
  */
 export class PageLabels {
   private readonly open: PDFKit.PDFKitReference[] = [];
@@ -17,7 +16,6 @@ export class PageLabels {
     private readonly typefaces: Typefaces,
   ) {}
 
-  /** Leaves the label of the current page open. */
   leaveOpen(): void {
     const { page } = this.document;
     const face = this.typefaces.get(style.face);
@@ -27,7 +25,7 @@ export class PageLabels {
     this.open.push(label);
   }
 
-  /** To be called once, before the document ends: without it the file never closes. */
+  /** Called once, before the document ends: without it the file never closes. */
   write(x: number, baseline: number, label: (page: number, pages: number) => string): void {
     const face = this.typefaces.get(style.face);
     const place = `1 0 0 -1 ${x.toFixed(2)} ${baseline.toFixed(2)} Tm`;

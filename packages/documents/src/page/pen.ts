@@ -7,12 +7,12 @@ import { Typefaces } from './typefaces';
 import { drawMark, markAdvance } from './draw-mark';
 import type { Paragraph } from './words';
 
-/** Capitals of the two families stand about two thirds of their size above the baseline. */
+/** Capitals of both families stand about this share of their size above the baseline. */
 const capHeight = 0.66;
 
 type Fit = { align?: 'left' | 'center' | 'right'; within?: number };
 
-/** Writes and rules on the current page. Places are in points from its upper left corner. */
+/** Places are in points from the upper left corner. */
 export class Pen implements Measure {
   private readonly lettering: Lettering;
 
@@ -32,7 +32,6 @@ export class Pen implements Measure {
     return markAdvance;
   }
 
-  /** Breaks words into lines no wider than `width`. */
   lay(paragraph: Paragraph, width: number): Line[] {
     const spans = paragraph.spans.map((span) =>
       'mark' in span ? span : { ...span, text: this.printable(span.text, span.style ?? paragraph.style) },
@@ -40,7 +39,7 @@ export class Pen implements Measure {
     return breakLines({ ...paragraph, spans }, width, this);
   }
 
-  /** Writes one laid line, its leading beginning at `top`. */
+  /** The line's leading begins at `top`. */
   set(line: Line, x: number, top: number, width: number): void {
     const baseline = top + this.baselineOf(line.style);
     const from = line.align === 'right' ? x + width - line.width : x;
@@ -51,7 +50,7 @@ export class Pen implements Measure {
     }
   }
 
-  /** Writes words that are known to fit, on a baseline; further words than `within` allows end in "…". */
+  /** Text wider than `within` ends in "…". */
   write(text: string, x: number, baseline: number, style: StyleName, fit: Fit = {}): void {
     const { align = 'left', within = Infinity } = fit;
     const shown = this.fitted(this.printable(text, style), style, within);
@@ -68,7 +67,7 @@ export class Pen implements Measure {
     this.document.rect(x, y, width, height).fill(inks[ink]);
   }
 
-  /** From the top of a line's leading to its baseline. */
+  /** Measured from the top of the leading. */
   baselineOf(style: StyleName): number {
     const { size, leading } = styles[style];
     return (leading + capHeight * size) / 2;

@@ -3,10 +3,7 @@ const joinersAndSelectors = /[\u200b-\u200f\u2060\ufe00-\ufe0f]/g;
 // oxlint-disable-next-line no-control-regex -- they are what is taken out
 const controls = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029]/g;
 
-/**
- * Text as the typeface can show it. A character without a glyph would vanish from the sheet and leave a false record,
- * so it is spelled out by its code point instead: "[U+4E2D]".
- */
+/** A character without a glyph would vanish and leave a false record, so its code point is printed: "[U+4E2D]". */
 export function printable(text: string, hasGlyph: (codePoint: number) => boolean): string {
   const clean = text.normalize('NFC').replace(/\r\n?/g, '\n').replace(controls, ' ').replace(joinersAndSelectors, '');
   if (/^[\n -~]*$/.test(clean)) return clean;

@@ -5,18 +5,17 @@ import type { Role } from './tags';
 import { styles, type LineName } from './theme';
 import type { Paragraph } from './words';
 
-/** Some paragraphs in a column of their own. */
 export type Cell = { x: number; width: number; paragraphs: Paragraph[] };
 type LaidCell = { x: number; width: number; lines: Line[] };
 type Edges = {
   above: number;
   below: number;
   under?: { line: LineName; from: number; to: number };
-  /** What it is to a reader that speaks: a paragraph unless said otherwise; cells of a table one by one. */
+  /** The role for a reader that speaks, "P" by default; each cell of a table has its own. */
   role?: Role;
 };
 
-/** Cells side by side, their first lines on one baseline, with a ruled line under them. */
+/** First lines share one baseline. */
 export function row(pen: Pen, cells: Cell[], edges: Edges): Block {
   const laid = cells.map(({ x, width, paragraphs }) => ({ x, width, lines: paragraphs.flatMap((paragraph) => pen.lay(paragraph, width)) }));
   return laidRow(pen, laid, edges);

@@ -4,19 +4,17 @@ import type { HeadAndFoot } from './head-and-foot';
 import type { Pen } from './pen';
 import type { Telling } from './telling';
 
-/** What a sheet is made with. */
 export type SheetParts = Telling & { pen: Pen; area: Area; headAndFoot: HeadAndFoot };
 
-/** A ruled sheet that is filled from the top down and turned over when it is full. */
 export class Sheet {
   readonly pen: Pen;
   readonly area: Area;
   readonly clock: Telling['clock'];
   readonly say: Telling['say'];
-  /** What is written again at the top of the next page while a list goes on: its column heads, the day. */
+  /** Written again at the top of each page while a list goes on: column heads, the day. */
   repeated: () => Block[] = () => [];
   pages = 0;
-  /** Marks of figures that were explained on this paper: once is enough. */
+  /** The paper explains each mark of a figure once. */
   readonly explained = new Set<string>();
 
   private y = 0;
@@ -28,7 +26,7 @@ export class Sheet {
     this.turn();
   }
 
-  /** To be drawn on the same page as whatever is put next: a heading stays with what it heads. */
+  /** Held blocks go on the page of the next block: a heading stays with what it heads. */
   hold(...blocks: Block[]): void {
     this.held.push(...blocks);
   }
@@ -44,25 +42,24 @@ export class Sheet {
   }
 
   /**
-   * Begins a page when less room than this is left, and a page has it: a figure stands with its verdict. Not where that
-   * would leave more than a third of a page blank.
+   * Begins a page when less room is left, unless that leaves more than a third of a page blank: a figure stands with
+   * its verdict.
    */
   reserve(height: number): void {
     const page = this.area.bottom - this.area.top;
     if (!this.isFresh && height > this.room && height <= page && this.room <= page / 3) this.turn();
   }
 
-  /** Whether so much can still be put on this page. */
   hasRoom(height: number): boolean {
     return height <= this.room;
   }
 
-  /** Blank space before what is put next; none at the top of a page. */
+  /** Left out at the top of a page. */
   space(height: number): void {
     this.hold(gap(height));
   }
 
-  /** Keeps blocks on one page while that leaves no more than half a page blank; longer ones run on over the page. */
+  /** Keeps blocks on one page unless they are higher than half a page. */
   putTogether(blocks: Block[]): void {
     const together = stack(blocks);
     if (together.height <= (this.area.bottom - this.area.top) / 2) return this.put(together);
@@ -70,7 +67,6 @@ export class Sheet {
     this.put(...blocks.slice(2));
   }
 
-  /** Closes the file. */
   end(): void {
     if (this.held.length) this.put(gap(0));
     this.parts.headAndFoot.complete();
@@ -81,7 +77,7 @@ export class Sheet {
     return this.area.bottom - this.y;
   }
 
-  /** What fits no page at all begins here, if there is room to speak of. */
+  /** A block higher than a page begins here, if a fifth of the page is left. */
   private mustRunOver(height: number): boolean {
     const page = this.area.bottom - this.area.top;
     return height > page && this.room > page / 5;

@@ -1,7 +1,7 @@
 import type { Measure, Piece } from './break-lines';
 import type { Paragraph, Span } from './words';
 
-/** What must stay on one line, and the space that parts it from what stands before it. */
+/** A unit stays on one line; `space` stands before it. */
 export type Unit = { pieces: Piece[]; width: number; space?: Piece; startsLine: boolean };
 
 const tied = '\u00a0';
@@ -9,7 +9,7 @@ const measured = '(?:°[CF]|°|ppm|log|min|days?|mm|cm|kg|lb|oz|g|h|s|d|%|pm|am)
 const beforeUnit = new RegExp(`(\\d) (?=${measured})`, 'gu');
 const afterSign = /([≥≤<>±×+−→]) (?=[\d.])/g;
 
-/** A figure is not parted from its sign or its unit: "≥ 145 °F" stays on one line. */
+/** A figure keeps its sign and unit on one line: "≥ 145 °F". */
 const tie = (text: string) => text.replace(beforeUnit, `$1${tied}`).replace(afterSign, `$1${tied}`);
 
 export function splitToUnits(paragraph: Paragraph, measure: Measure): Unit[] {

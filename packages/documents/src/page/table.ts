@@ -6,35 +6,33 @@ import { row, type Cell } from './row';
 import type { Sheet } from './sheet';
 import { words, toTheRight, type Paragraph, type Span } from './words';
 
-/** A column takes its points, and its part of what the others leave. */
+/** `width` is in points; `share` is of the rest. */
 export type Column = { head: string; width?: number; share?: number; align?: 'left' | 'right' };
 
-/** One line of the sheet: when, what, and what belongs under it. */
 export type Entry = {
   /** Printed in the margin. */
   at?: Instant;
   /** Printed in the margin instead of a time. */
   label?: string;
-  /** Letters of what is odd about it, shown with a flag before the time. */
+  /** Letters of what is odd, shown with a flag before the time. */
   flags?: string;
   /** One per column. */
   cells: Paragraph[][];
-  /** Across the columns, under the cells: notes, amendments. */
+  /** Notes and amendments, across the columns. */
   under?: Paragraph[];
-  /** A missed limit: what was missed, by how much, what was done. It puts the entry in a heavy frame. */
+  /** A missed limit puts the entry in a heavy frame. */
   missed?: Paragraph[];
 };
 
-/** Blank between columns; more of it after figures that end at the right, so that they do not lean on words. */
+/** Points between columns; more after figures that end at the right. */
 const blank = { left: 10, right: 16 };
 
-/** An entry lower than this is not left alone under its heading. */
+/** An entry lower than this, in points, does not stand alone under its heading. */
 const small = 40;
 
-/** Entries in ruled columns, time in the margin, the day wherever it changes. */
+/** The time stands in the margin, the day wherever it changes. */
 export class Table {
   private readonly cells: { x: number; width: number }[];
-  /** The day of the entry at hand, and the one that was last written in the margin. */
   private day: string | undefined;
   private dayWritten: string | undefined;
   private readonly waiting: Entry[] = [];
@@ -94,7 +92,7 @@ export class Table {
     );
   }
 
-  /** On the next page the heads stand again, and the day unless a new one is about to be written. */
+  /** The day is repeated unless a new one is about to be written. */
   private repeated(): Block[] {
     return [this.head(), ...(this.day !== undefined && this.day === this.dayWritten ? [this.dayLine(this.day)] : [])];
   }

@@ -1,12 +1,12 @@
-/** What a stretch of a page is, in the words of PDF's structure: ISO 32000-1, 14.8.4. */
+/** ISO 32000-1, 14.8.4 names these roles. */
 export type Role = 'H1' | 'H2' | 'H3' | 'P' | 'TH' | 'TD' | 'Figure';
 type Group = 'Table' | 'TR';
 type About = { alt?: string; bbox?: [left: number, top: number, right: number, bottom: number] };
 type Element = ReturnType<PDFKit.PDFDocument['struct']>;
 
 /**
- * Says what each stretch of a page is, so that a reader that speaks or reflows finds headings, tables and the words
- * for a figure. Left out of a log that is drawn while it is read: its structure would have to wait in memory.
+ * A reader that speaks or reflows finds headings, tables and the text of a figure. A log drawn while it is read has no
+ * tags: they would have to wait in memory.
  */
 export class Tags {
   private readonly parents: Element[] = [];
@@ -22,7 +22,7 @@ export class Tags {
     this.parents.push(whole);
   }
 
-  /** Whatever is drawn becomes one element; what it draws in turn is part of it. */
+  /** Everything drawn within belongs to the one element. */
   element(role: Role, draw: () => void, about: About = {}): void {
     if (!this.isOn || this.isWithin) return draw();
     const element = this.begin(role, about);
@@ -32,7 +32,7 @@ export class Tags {
     element.end();
   }
 
-  /** Lines, running heads and what is repeated: part of the page, not of what it says. */
+  /** Lines, running heads and repetitions are part of the page, not of what it says. */
   artifact(draw: () => void): void {
     if (!this.isOn || this.isWithin) return draw();
     this.document.markContent('Artifact', { type: 'Layout' });
@@ -46,7 +46,7 @@ export class Tags {
     this.close();
   }
 
-  /** A group that goes on over pages, until it is closed. */
+  /** The group may go on over pages until it is closed. */
   open(role: Group): void {
     if (this.isOn) this.parents.push(this.begin(role));
   }

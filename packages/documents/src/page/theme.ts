@@ -1,12 +1,12 @@
 import type { FaceName } from './typefaces';
 
-/** Near-black ink on white, and one accent that stays legible as a grey: nothing is said by colour alone. */
+/** The accent stays legible as a grey: nothing is said by colour alone. */
 export const inks = { ink: '#1b1a17', soft: '#57534b', hairline: '#c4beb1', accent: '#1d4f60', paper: '#ffffff' };
 export type Ink = keyof typeof inks;
 
 export type Style = { face: FaceName; size: number; leading: number; ink: Ink };
 
-/** Sizes in points. A printed sheet is read at arm's length, often under poor light: nothing below 7. */
+/** Sizes in points. A sheet is read at arm's length, often in poor light: nothing is below 7. */
 export const styles = {
   title: { face: 'display', size: 27, leading: 31, ink: 'ink' },
   longTitle: { face: 'display', size: 19, leading: 23, ink: 'ink' },
@@ -29,7 +29,7 @@ export const styles = {
 } as const satisfies Record<string, Style>;
 export type StyleName = keyof typeof styles;
 
-/** Widths in points. The heavy line is kept for a missed limit. */
+/** Widths in points. Only a missed limit has the heavy line. */
 export const lines = {
   hair: { width: 0.4, ink: 'hairline' },
   thin: { width: 0.5, ink: 'soft' },

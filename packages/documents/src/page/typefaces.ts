@@ -3,9 +3,8 @@ import PDFDocument from 'pdfkit';
 import { laidOnce } from './laid-words';
 
 /**
- * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1), read from their npm packages when first needed.
- * Source Sans is chosen because its plain figures are of one width, so columns of numbers align, and because it has
- * every sign a limit is written with: a typeface without "≥" would print a false record.
+ * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1). Plain figures of Source Sans are of one width, so
+ * columns align, and it has every sign of a limit: a typeface without "≥" would print a false record.
  */
 const files = {
   text: 'source-sans/TTF/SourceSans3-Regular.ttf',
@@ -19,19 +18,19 @@ const files = {
 export type FaceName = keyof typeof files;
 export const faceNames = Object.keys(files) as FaceName[];
 
-/** Where one glyph stands, in thousandths of the type size. */
+/** In thousandths of the type size. */
 export type GlyphPosition = { xAdvance: number; advanceWidth: number; xOffset: number; yOffset: number };
 
-/** The part of pdfkit's embedded font that its types do not name. */
+/** The types of pdfkit do not name this part. */
 export type Face = {
   id: string;
   ref(): PDFKit.PDFKitReference;
   encode(text: string): [glyphs: string[], positions: GlyphPosition[]];
-  /** In points, for a size in points. */
+  /** Both in points. */
   widthOfString(text: string, size: number): number;
   font: {
     hasGlyphForCodePoint(codePoint: number): boolean;
-    /** One run of text; positions in units of the face. */
+    /** Positions are in units of the face. */
     layout(text: string): {
       glyphs: readonly { id: number; codePoints: readonly number[]; advanceWidth: number }[];
       positions: GlyphPosition[];
@@ -44,8 +43,8 @@ const fromHere = createRequire(import.meta.url);
 const faceOf = (document: PDFKit.PDFDocument): Face => (document as unknown as { _font: Face })._font;
 
 /**
- * Typefaces taken apart, once for the process: that takes longer than drawing a lot record. Every document looks
- * through an object of its own, so what one document met changes no byte of another.
+ * Parsing takes longer than drawing a lot record, so the process does it once. Every document uses an object of its
+ * own, so that none changes a byte of another.
  */
 const parsed = new Map<FaceName, Face['font']>();
 
@@ -58,10 +57,10 @@ function parse(name: FaceName): Face['font'] {
   return face;
 }
 
-/** The tables of the parsed face, and glyphs of its own. */
+/** Shares the tables, not the glyphs. */
 const ownView = (name: FaceName): Face['font'] => Object.assign(Object.create(parse(name)), { _glyphs: {} });
 
-/** The faces of one document; each is opened when its first word is set. */
+/** A face is opened when its first word is set. */
 export class Typefaces {
   private readonly opened = new Map<FaceName, Face>();
   private readonly signs = new Map<string, boolean>();
@@ -86,7 +85,7 @@ export class Typefaces {
     return has;
   }
 
-  /** Makes it the face of whatever pdfkit writes itself. */
+  /** pdfkit's own writing then uses the face. */
   use(name: FaceName): void {
     Object.assign(this.document, { _font: this.get(name) });
   }

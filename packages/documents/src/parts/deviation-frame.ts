@@ -11,7 +11,6 @@ import { missInWords, whyMissed } from './missed';
 import { sourceInWords } from './verdict-words';
 import type { SayOnPaper } from '../page/telling';
 
-/** One deviation in its heavy frame: what was missed, the parts of its form, what became of the product, closing. */
 export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] {
   const { pen, area, say } = sheet;
   return framed(pen, area, [
@@ -36,7 +35,7 @@ export function deviationFrame(sheet: Sheet, deviation: DeviationData): Block[] 
   ]);
 }
 
-/** What was missed when it was opened, where the records say otherwise since. */
+/** Told only where the records say otherwise since. */
 function openedWith({ openedWith: verdict }: DeviationData, say: SayOnPaper): Paragraph[] {
   return verdict ? [words('small', { text: `${say('when-opened')} `, style: 'smallStrong' }, missInWords(verdict, say))] : [];
 }

@@ -3,7 +3,7 @@ import { remark } from '../page/facts';
 import type { Sheet } from '../page/sheet';
 import { words, type Paragraph, type Span } from '../page/words';
 
-/** What is odd about entries, said once under their list; each entry carries the letter of what applies to it. */
+/** Each flag is told once under the list; entries carry its letter. */
 export class Footnotes {
   private readonly letters = new Map<string, string>();
   private readonly said: Paragraph[] = [];
@@ -13,7 +13,7 @@ export class Footnotes {
     return this.letterFor(flag, words('smallInk', flag));
   }
 
-  /** A letter for words that belong to one entry alone. */
+  /** The same key gets the same letter. */
   letterFor(key: string, paragraph: Paragraph): string {
     const known = this.letters.get(key);
     if (known) return known;
@@ -23,18 +23,15 @@ export class Footnotes {
     return letter;
   }
 
-  /** All letters of one entry, as they stand beside its time. */
   lettersOf(flags: readonly string[] | undefined): string {
     return (flags ?? []).map((flag) => this.letterOf(flag)).join(' ');
   }
 
-  /** What the letters mean; nothing when there is nothing odd. */
   legend({ pen, area, say }: Sheet): Block[] {
     return this.said.length ? [remark(pen, area, say('flagged'), ...this.said)] : [];
   }
 }
 
-/** A small flag with its letter. */
 export const markOf = (letter: string): Span[] => [{ mark: 'flag' }, { text: letter, style: 'smallStrong' }];
 
 function nth(index: number): string {

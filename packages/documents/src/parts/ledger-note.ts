@@ -4,7 +4,7 @@ import { inGroups } from '../page/head-and-foot';
 import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 
-/** The whole hash of the ledger's newest line: whoever keeps this paper can prove that nothing before it changed. */
+/** Whoever keeps this paper can prove by the hash that nothing before it changed. */
 export function ledgerNote(sheet: Sheet, { ledgerHead }: SheetData): void {
   if (!ledgerHead) return;
   sheet.space(14);

@@ -5,10 +5,9 @@ import { given, words } from '../page/words';
 import { answeredBy, whyMissed } from './missed';
 import { sourceInWords, verdictInFull, verdictInShort } from './verdict-words';
 
-/** A statement of many words gets a wider column than a figure. */
+/** A longer statement gets a wider column than a figure. */
 const long = 70;
 
-/** Each limit in force, a critical one or not, with what was measured against it, the verdict, and why. */
 export function limitTable(sheet: Sheet, limits: JudgedLimitData[], deviations: DeviationData[], critical: boolean): void {
   const { say } = sheet;
   const table = new Table(sheet, [

@@ -3,16 +3,14 @@ import type { DeviationData } from '../entry-data';
 import type { SayOnPaper, Telling } from '../page/telling';
 import { given, words, type Paragraph } from '../page/words';
 
-/** What was missed, and by how much. */
 export function missInWords({ limit, measured, margin }: Told, say: SayOnPaper): string {
   const said = { measured: bare(measured), limit: bare(limit) };
   return margin ? say('measured-against-by', { ...said, margin }) : say('measured-against', said);
 }
 
-/** What a person wrote may end with a full stop; inside a sentence it does not. */
+/** Text that a person wrote may end with a full stop; inside a sentence it must not. */
 const bare = (text: string): string => text.replace(/\.\s*$/, '');
 
-/** Why it was missed, what is to be done, and what was assumed. */
 export function whyMissed({ because, next, notes }: Told, say: SayOnPaper): Paragraph[] {
   return given(
     (because || next) && words('smallInk', because, next && { text: ` ${say('next-step')} `, style: 'smallStrong' }, next),
@@ -20,7 +18,7 @@ export function whyMissed({ because, next, notes }: Told, say: SayOnPaper): Para
   );
 }
 
-/** Under it, the deviation that answers it; with its latest words when the whole deviation is at hand. */
+/** `all` may not hold the deviation; then only its number is printed. */
 export function answeredBy(number: string | undefined, all: DeviationData[], { clock, say }: Telling): Paragraph[] {
   if (number === undefined) return [words('smallStrong', say('no-action-recorded'))];
   const deviation = all.find((each) => each.number === number);

@@ -5,7 +5,6 @@ import type { Sheet } from '../page/sheet';
 import { words, type Span } from '../page/words';
 import { sentence } from './sentence';
 
-/** What is looked at, how, how often and by whom, one sentence each; nothing when the plan does not say. */
 export function monitored({ pen, area, say }: Sheet, monitoring: MonitoringData | undefined): Block[] {
   if (!monitoring) return [];
   const { what, how, howOften, fewest = '', who } = monitoring;

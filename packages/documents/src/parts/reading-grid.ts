@@ -10,11 +10,11 @@ import { figureOf, remarksOn } from './remarks';
 import type { Telling } from '../page/telling';
 
 const across = 4;
-/** A column longer than this would seldom fit the foot of a page. */
+/** A longer column would seldom fit the foot of a page. */
 const down = 12;
 const blank = 12;
 
-/** The readings of a curve as columns of time and figure, read downwards; who took them, and with what, above. */
+/** Columns of time and figure, read downwards. */
 export function readingGrid(sheet: Sheet, readings: ReadingData[]): void {
   const footnotes = new Footnotes();
   for (const run of alike(readings)) {
@@ -27,7 +27,7 @@ export function readingGrid(sheet: Sheet, readings: ReadingData[]): void {
   sheet.put(...footnotes.legend(sheet));
 }
 
-/** Readings of one thing by one person with one instrument. */
+/** The same thing, person and instrument. */
 function alike(readings: ReadingData[]): ReadingData[][] {
   return grouped(readings, ({ what, probe, instrument, by }) => [what, probe, instrument, by].join('\n'));
 }
@@ -69,7 +69,6 @@ function columns(sheet: Sheet, readings: ReadingData[], footnotes: Footnotes): B
   return { height: tall, draw: (top) => pen.tags.group('Table', () => draw(top)) };
 }
 
-/** Flag and letter when there is something to say, time, figure. */
 function figureIn(sheet: Sheet, reading: ReadingData, column: number, footnotes: Footnotes): Cell[] {
   const { area, clock } = sheet;
   const width = (area.right - area.body - (across - 1) * blank) / across;
@@ -84,7 +83,7 @@ function figureIn(sheet: Sheet, reading: ReadingData, column: number, footnotes:
 
 const textOf = ({ spans }: Paragraph): string => spans.map((span) => ('text' in span ? span.text : '')).join('');
 
-/** What stands under a line of its own elsewhere has no room here: it becomes a note with a letter, the same words once. */
+/** Remarks have no room of their own here: they become notes with a letter, the same words once. */
 function marksOf(reading: ReadingData, footnotes: Footnotes, telling: Telling): Span[] {
   const flags = (reading.flags ?? []).map((flag) => footnotes.letterOf(flag));
   const remarks = remarksOn(reading, telling).map((remark) => footnotes.letterFor(textOf(remark), remark));

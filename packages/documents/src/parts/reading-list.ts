@@ -4,10 +4,9 @@ import type { Sheet } from '../page/sheet';
 import { readingGrid } from './reading-grid';
 import { readingTable } from './reading-table';
 
-/** Fewer than these are easier to read line by line. */
+/** Fewer readings are easier to read line by line. */
 const aCurve = 5;
 
-/** Readings as they are read best: those of a curve in columns of figures, others one to a line. */
 export function readingList(sheet: Sheet, readings: ReadingData[], deviations: DeviationData[]): void {
   const isCurve = readings.length >= aCurve && readings.every(({ verdict, unit }) => !verdict && unit);
   sheet.hold(subheading(sheet.pen, sheet.area, sheet.say('readings')));

@@ -10,7 +10,7 @@ import type { SayOnPaper } from '../page/telling';
 
 type Field = Column & { of: (reading: ReadingData) => Paragraph | undefined };
 
-/** Readings in the order they were taken. A column that nothing would stand in is left out. */
+/** Empty columns are left out. */
 export function readingTable(sheet: Sheet, readings: ReadingData[], deviations: DeviationData[]): void {
   const isAnswer = readings.every(({ unit }) => !unit);
   const fields = fieldsFor(isAnswer, sheet.say).filter(({ of }) => readings.some((reading) => of(reading)));

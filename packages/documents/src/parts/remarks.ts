@@ -4,7 +4,7 @@ import type { Signed } from '../sheet-data';
 import type { Telling } from '../page/telling';
 import { given, words, type Paragraph } from '../page/words';
 
-/** A mistake and its correction: the old value struck but readable, who entered it when, the new one, why, who, when. */
+/** The old value is struck through and stays readable. */
 export function amendmentInWords({ field, was, entered, now, why, by, at }: AmendmentData, telling: Telling): Paragraph {
   const { say } = telling;
   const isVoided = now === undefined;
@@ -21,7 +21,6 @@ export function amendmentInWords({ field, was, entered, now, why, by, at }: Amen
 
 const signedIn = ({ by, at }: Signed, { clock }: Telling): string => `${by}, ${clock.dayAndTime(at)}`;
 
-/** What somebody said a reading was, why, who, when. */
 const clarificationInWords = ({ word, why, by, at }: ClarificationData, telling: Telling): Paragraph =>
   words(
     'small',
@@ -30,13 +29,13 @@ const clarificationInWords = ({ word, why, by, at }: ClarificationData, telling:
     `.  ${why} (${signedIn({ by, at }, telling)})`,
   );
 
-/** A reading as it stands, struck through where it is left out of every judgement. */
+/** Struck through where no limit is judged by it. */
 export const figureOf = ({ value, unit, isLeftOut, struck }: ReadingData & { struck?: string }): Paragraph =>
   words('strong', { text: formatRead({ value, unit }), strike: isLeftOut || struck !== undefined });
 
 type Remarked = Pick<ReadingData, 'amendments' | 'clarifications' | 'note' | 'receivedAt' | 'sentBy'>;
 
-/** What stands under an entry: its note, how it arrived, what was amended, what was said of it. Its flags are letters beside its time. */
+/** Flags are not among the remarks: they are letters beside the time. */
 export function remarksOn(entry: Remarked, telling: Telling): Paragraph[] {
   return given(
     entry.note && words('small', { text: telling.say('quoted', { words: entry.note }), style: 'smallInk' }),

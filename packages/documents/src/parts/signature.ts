@@ -4,7 +4,6 @@ import { remark } from '../page/facts';
 import type { Sheet } from '../page/sheet';
 import { given, words } from '../page/words';
 
-/** A name on a ruled line, with its moment under it. */
 export function signature({ pen, area, clock, say }: Sheet, { by, at }: Signed, note = ''): Block[] {
   const rule = (y: number) => pen.tags.artifact(() => pen.rule(area.body, y, area.body + 260, y, 'firm'));
   const line = { height: 5, draw: (top: number) => rule(top + 1) };

@@ -3,13 +3,11 @@ import { tellSupport } from '@larderbook/messages';
 import { given, words, type Paragraph } from '../page/words';
 import type { SayOnPaper } from '../page/telling';
 
-/** Shape, word and margin: what a verdict is at a glance. */
 export function verdictInShort({ kind, margin }: Told, say: SayOnPaper): Paragraph {
   const text = margin ? say(`${kind}-by`, { margin }) : say(kind);
   return words('body', { mark: kind }, { text, style: kind === 'met' ? 'body' : 'strong' });
 }
 
-/** Why and what next, what was assumed, and where the figure comes from. */
 export function verdictInFull({ because, next, notes, source }: Told, say: SayOnPaper): Paragraph[] {
   return given(
     (because || next) && words('smallInk', because, next && { text: ` ${say('next-step')} `, style: 'smallStrong' }, next),
@@ -18,7 +16,7 @@ export function verdictInFull({ because, next, notes, source }: Told, say: SayOn
   );
 }
 
-/** Where a figure comes from and what the plan says of its support; one that nobody has read there says so. */
+/** A figure that nobody has read in its source says so. */
 export function sourceInWords(source: Source, say: SayOnPaper): string {
   const { citation, edition } = source;
   const cited = say('source-is', { cited: edition ? `${citation}, ${edition}` : citation });
@@ -26,7 +24,7 @@ export function sourceInWords(source: Source, say: SayOnPaper): string {
   return [cited, ...more].join('. ');
 }
 
-/** What the shapes mean; printed once where they are first used. */
+/** Printed once, where the marks are first used. */
 export function legendOfMarks(say: SayOnPaper): Paragraph {
   return words(
     'small',

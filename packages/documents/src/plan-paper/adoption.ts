@@ -7,7 +7,6 @@ import type { Sheet } from '../page/sheet';
 import { words } from '../page/words';
 import { signature } from '../parts/signature';
 
-/** Who signed the plan and what they signed, or that nobody did; and which version it took the place of. */
 export function adoption(sheet: Sheet, { adopted, written, supersedes, cautions }: PlanPaperData): void {
   const { pen, area, clock, say } = sheet;
   const title = heading(pen, area, say('adoption'), { aside: '9 CFR 417.2(d)' });

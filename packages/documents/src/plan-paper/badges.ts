@@ -1,11 +1,11 @@
 import type { PlanStepData } from '../plan-paper-data';
 import type { Pen } from '../page/pen';
 
-/** Room a row of badges takes at the foot of a box. */
+/** Points at the foot of a box. */
 export const badgeHeight = 16;
 const [high, inset, blank] = [11.5, 4, 4];
 
-/** Control points of a step: a critical one white on ink, a prerequisite in a thin frame, so that a copy tells them. */
+/** A copy in black and white tells them apart: critical is white on ink, a prerequisite has a thin frame. */
 export function drawBadges(pen: Pen, points: PlanStepData['points'], left: number, top: number): void {
   let x = left;
   for (const { number, critical } of points) {

@@ -8,13 +8,13 @@ import { given, words } from '../page/words';
 import { drawBadges, badgeHeight } from './badges';
 
 const across = 3;
-/** Room for an arrow between two boxes, and between two rows of them. */
+/** Points for an arrow between two boxes, and between two rows. */
 const [between, below] = [26, 20];
 const inset = 7;
 
 type Box = { number: number; x: number; width: number; words: Block; step: PlanStepData };
 
-/** Steps as boxes in reading order, an arrow from each to the next; control points hang in the box of their step. */
+/** Steps stand in reading order; control points hang in the box of their step. */
 export function flowDiagram({ pen, area, say }: Sheet, steps: PlanStepData[]): Block[] {
   const width = (area.right - area.body - (across - 1) * between) / across;
   const boxes = steps.map((step, index): Box => {
@@ -78,7 +78,7 @@ function drawBox(pen: Pen, { x, width, words: said, step }: Box, top: number, he
   drawBadges(pen, step.points, x + inset, top + height - badgeHeight);
 }
 
-/** Down from the last box of the row above, back to the left, and down into the first of this one. */
+/** The arrow runs down from the last box of the row above, left, and down into the first of this row. */
 function fromRowAbove(pen: Pen, from: Box, to: Box, top: number, y: number): void {
   const [x1, x2] = [from.x + from.width / 2, to.x + to.width / 2];
   const middle = top + (y - top) / 2 - 1;

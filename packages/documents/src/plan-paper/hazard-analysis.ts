@@ -5,7 +5,7 @@ import { Table, type Entry } from '../page/table';
 import { words } from '../page/words';
 import type { SayOnPaper } from '../page/telling';
 
-/** Every hazard of every step, whether it is reasonably likely to occur, why, and what is done: 9 CFR 417.2(a). */
+/** 9 CFR 417.2(a). */
 export function hazardAnalysis(sheet: Sheet, steps: PlanStepData[]): void {
   const { say } = sheet;
   sheet.space(12);

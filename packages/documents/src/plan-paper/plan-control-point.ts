@@ -9,7 +9,6 @@ import { monitored } from '../parts/monitored';
 import { sourceInWords } from '../parts/verdict-words';
 import { kindAt } from '../parts/kind-at';
 
-/** A control point as the plan sets it: hazard, limits with source, monitoring, corrective action, verification. */
 export function planControlPoint(sheet: Sheet, point: PlanControlPointData): void {
   const { pen, area, say } = sheet;
   const {

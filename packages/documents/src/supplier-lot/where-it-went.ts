@@ -6,7 +6,6 @@ import { given, words, type Paragraph } from '../page/words';
 import type { SupplierLotData, TracedDeliveryData } from '../supplier-lot-data';
 import type { SayOnPaper } from '../page/telling';
 
-/** Every delivery of the number; a refused one says so, and why. */
 export function deliveries(sheet: Sheet, { deliveries: all }: SupplierLotData): void {
   section(
     sheet,
@@ -38,7 +37,7 @@ function outcome({ weight, refused, became, fault }: TracedDeliveryData, say: Sa
 const lines = (said: string[], say: SayOnPaper): Paragraph[] =>
   said.length ? said.map((each) => words('body', each)) : [words('slanted', say('nothing-yet'))];
 
-/** The lots it went into, at once or by way of rework, each with what became of all of it. */
+/** Includes lots reached through rework. */
 export function lots(sheet: Sheet, { lots: all }: SupplierLotData): void {
   section(
     sheet,
@@ -63,7 +62,6 @@ export function lots(sheet: Sheet, { lots: all }: SupplierLotData): void {
   );
 }
 
-/** What was packed of those lots, how many have left, and how many are still here to be held. */
 export function packages(sheet: Sheet, { packages: all }: SupplierLotData): void {
   section(
     sheet,
