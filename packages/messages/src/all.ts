@@ -4,14 +4,14 @@ import type { Language } from './languages';
 import type { Words } from './say';
 import type { Place, WordsOf } from './words';
 
-/** What every language has to have: the places of English. */
+/** The places of English: every language must have them. */
 export type AllOf = Record<Place, Words>;
 
 type AllWords = { [P in Place]: Record<Language, WordsOf<P>> };
 
 const tongues = { en, es } satisfies Record<Language, AllOf>;
 
-/** All messages in all languages, for a server, which has them at hand and speaks every language at once. */
+/** Only the server uses this: it speaks every language at once. */
 export const allWords = Object.fromEntries(
   Object.keys(en).map((place) => [
     place,
@@ -26,7 +26,7 @@ type Together<Several extends readonly Place[]> = Several extends readonly [
   ? WordsOf<First> & Together<Others>
   : unknown;
 
-/** The words of several places in one table a language; of a code that is in two of them the later place counts. */
+/** When two places share a code, the later place counts. */
 export const wordsTogether = <const Several extends readonly Place[]>(...places: Several): Record<Language, Together<Several>> =>
   Object.fromEntries(
     Object.keys(tongues).map((language) => [language, Object.assign({}, ...places.map((place) => allWords[place][language as Language]))]),

@@ -1,6 +1,6 @@
 import type { Voice } from './voice';
 
-/** Keeps what is made of a table of words, once for each voice; it goes when the words go. */
+/** Makes something of a table of words once for each voice; it goes when the words go. */
 export function byVoice<Made>(): (words: object, voice: Voice, make: () => Made) => Made {
   const known = new WeakMap<object, Map<string, Made>>();
   return (words, { language, timeStyle, timeZone }, make) => {

@@ -1,10 +1,10 @@
-/** Spaces and commas become hyphens: "ham, pumped" is "ham-pumped". */
+/** "ham, pumped" is "ham-pumped". */
 type Kebab<Text extends string> = Text extends `${infer Head}, ${infer Tail}`
   ? `${Kebab<Head>}-${Kebab<Tail>}`
   : Text extends `${infer Head} ${infer Tail}`
     ? `${Kebab<Head>}-${Kebab<Tail>}`
     : Lowercase<Text>;
 
-/** The code of one value of a closed set: `codeOf('species', 'other poultry')` is "species-other-poultry". */
+/** `codeOf('species', 'other poultry')` is "species-other-poultry". */
 export const codeOf = <const Of extends string, const Value extends string>(of: Of, value: Value) =>
   `${of}-${value.replace(/,? /g, '-').toLowerCase()}` as `${Of}-${Kebab<Value>}`;

@@ -2,12 +2,12 @@ import type { languageTags } from '@larderbook/contracts';
 
 export type Language = (typeof languageTags)[number];
 
-/** The languages Larderbook speaks, each with its own name. The first is what the others are translated from. */
+/** The others are translated from the first. */
 export const languages = { en: 'English', es: 'Español' } as const satisfies Record<Language, string>;
 
 export const isLanguage = (tag: string): tag is Language => Object.hasOwn(languages, tag);
 
-/** The best of our languages for a browser's or a request's wishes, in their order: "es-MX, en;q=0.8". */
+/** Wishes come in order of preference: "es-MX, en;q=0.8". */
 export function languageFor(wishes: readonly string[]): Language {
   for (const wish of wishes) {
     const [tag = ''] = wish.trim().toLowerCase().split(/[-_;]/);

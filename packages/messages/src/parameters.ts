@@ -1,12 +1,12 @@
 import type { Value } from './value';
 
 /**
- * The parameters of a message, read from its text, so that a missing or misspelt one is a type error where the message
- * is said: `{count, plural, …}` and `{most, number}` take a number, `{kind, select, …}` a word, `{name}` a value.
+ * A missing or misspelt parameter is a type error where the message is said. `{count, plural, …}` and `{most, number}`
+ * take a number, `{kind, select, …}` a word, `{name}` a value.
  */
 export type ParametersOf<Text extends string> = { [Found in Argument<Text> as Found['name']]: Found['takes'] };
 
-/** Each argument of a text, found at its brace. What a plural says has a space in it, and is no argument. */
+/** The text inside a plural has a space, so it is no argument. */
 type Argument<Text extends string, Found extends AnyArgument = never> = Text extends `${string}{${infer Rest}`
   ? Argument<Rest, Found | Named<Rest extends `${infer Head}}${string}` ? Head : ''>>
   : Found;

@@ -7,16 +7,13 @@ import { SYNTAX } from './syntax';
 import type { Instant, Value } from './value';
 import { localeOf, type Voice } from './voice';
 
-/** The messages of one place, by code. */
 export type Words = Readonly<Record<string, string>>;
 
-/** What a message has to be given: nothing, where its text takes nothing. */
 export type Arguments<Text extends string> = keyof ParametersOf<Text> extends never ? [] : [ParametersOf<Text>];
 
-/** Says a message of one place: a code it does not have, or a parameter the message does not take, is a type error. */
+/** An unknown code or parameter is a type error. */
 export type Say<W extends Words> = <Code extends keyof W & string>(code: Code, ...values: Arguments<W[Code]>) => string;
 
-/** Speaks the words of a place in one voice. */
 export function say<const W extends Words>(words: W, voice: Voice): Say<W> {
   const read = messagesOf(words, localeOf(voice));
   return (code, ...[values]) => {
@@ -28,7 +25,7 @@ export function say<const W extends Words>(words: W, voice: Voice): Say<W> {
 
 const known = new WeakMap<Words, Map<string, IntlMessageFormat>>();
 
-/** Each message is read once for each locale, which takes longer than saying it; built pages hold them read already. */
+/** Reading a message takes longer than saying it, so each is read once a locale. Built pages hold them read already. */
 function messagesOf(words: Words, locale: string): (code: string) => IntlMessageFormat {
   const messages = known.get(words) ?? new Map<string, IntlMessageFormat>();
   known.set(words, messages);
@@ -43,7 +40,7 @@ function messagesOf(words: Words, locale: string): (code: string) => IntlMessage
 const written = (values: Record<string, Value>, voice: Voice) =>
   Object.fromEntries(Object.entries(values).map(([name, value]) => [name, typeof value === 'number' ? value : write(value, voice)]));
 
-/** A value as the voice writes it; also for what stands by itself, in a cell of a table. */
+/** Also used for values that stand alone, as in a cell of a table. */
 export function write(value: Exclude<Value, number>, voice: Voice): string {
   if (typeof value === 'string') return value;
   const locale = localeOf(voice);

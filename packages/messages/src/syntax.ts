@@ -1,2 +1,2 @@
-/** What makes a message more than the text itself. */
+/** A message with any of these signs is more than its text. */
 export const SYNTAX = /[{<']/;

@@ -2,8 +2,8 @@ import type { ParametersOf } from './parameters';
 import type { Words } from './say';
 
 /**
- * The words of another language: each code of the English ones, once, with parameters the English message has. A code
- * that is missing, left over or misspelt is a type error, and so is a parameter the English message does not take.
+ * A code that is missing, left over or misspelt is a type error, and so is any parameter that differs from the English
+ * message.
  */
 export const translated =
   <English extends Words>() =>

@@ -7,22 +7,20 @@ type TableOf<Module> = Extract<Module[keyof Module], Words>;
 
 export type Place = keyof English;
 
-/** Every place of English, as another language has to have them: what it lacks is a type error. */
+/** A place that a language lacks is a type error. */
 export type Places = { [P in Place]: () => Promise<Record<string, Words>> };
 
-/** The codes and parameters of a place: English has them, and `translated` holds every other language to them. */
+/** English has the codes and parameters; `translated` holds every other language to them. */
 export type WordsOf<P extends Place> = TableOf<Awaited<ReturnType<English[P]>>>;
 
-/** Says the messages of a place. */
 export type SayOf<P extends Place> = Say<WordsOf<P>>;
 
-/** A language is one folder, a place one file in it with one table. */
+/** A language is one folder; a place is one file in it with one table. */
 const tongues: Record<Language, () => Promise<Places>> = {
   en: async () => (await import('./en')).places,
   es: async () => (await import('./es')).places,
 };
 
-/** The words of a place in a language. */
 export async function wordsOf<P extends Place>(place: P, language: Language): Promise<WordsOf<P>> {
   const places = await tongues[language]();
   const [table] = Object.values(await places[place]());

@@ -6,7 +6,6 @@ const minutesADay = 24 * 60;
 
 const clocks = new Map<string, Clock>();
 
-/** The clock on the wall of a shop, read out in a voice. */
 export function clockFor(voice: Voice): Clock {
   const key = `${voice.language} ${voice.timeStyle} ${voice.timeZone}`;
   const clock = clocks.get(key) ?? new Clock(voice);
@@ -14,7 +13,7 @@ export function clockFor(voice: Voice): Clock {
   return clock;
 }
 
-/** Instants (epoch ms) as they read in the shop's own time zone. */
+/** Instants are epoch ms. */
 export class Clock {
   private readonly days: Intl.DateTimeFormat;
   private readonly labels: Intl.DateTimeFormat;
@@ -43,22 +42,25 @@ export class Clock {
     return this.days.format(at);
   }
 
-  /** The same with the day of the week: "Sun, Nov 29, 2026". */
+  /** "Sun, Nov 29, 2026". */
   weekDay(at: number): string {
     return this.weekDays.format(at);
   }
 
-  /** "Nov 29", where the year is not in question: on the axis of a curve. */
+  /** "Nov 29", where the year is clear: on the axis of a curve. */
   shortDay(at: number): string {
     return this.shortDays.format(at);
   }
 
-  /** A day of the calendar ("2026-11-29"), which has no zone, as `day` writes one. */
+  /** A calendar day ("2026-11-29") has no zone. */
   calendarDay(day: string): string {
     return this.labels.format(Date.parse(`${day}T00:00Z`));
   }
 
-  /** "2:05 pm" or "14:05"; within half a day of a change of the clocks with its zone, since an hour may come twice. */
+  /**
+   * "2:05 pm" or "14:05". The zone is added within half a day of a change of the clocks, because an hour may come
+   * twice.
+   */
   time(at: number): string {
     return isChangedAround(at, this.voice.timeZone) ? this.timeWithZone(at) : this.bare(at);
   }
@@ -71,23 +73,23 @@ export class Clock {
     return `${this.day(at)}, ${this.time(at)}`;
   }
 
-  /** "Nov 29, 2026, 2:05 pm CST": by which clock everything on a paper is told. */
+  /** "Nov 29, 2026, 2:05 pm CST": papers name their clock. */
   dayAndTimeWithZone(at: number): string {
     return `${this.day(at)}, ${this.timeWithZone(at)}`;
   }
 
-  /** Minutes since midnight, for the ticks of a time axis. */
+  /** Since midnight. */
   minuteOfDay(at: number): number {
     const wall = Math.floor(at / minute) + minutesAhead(at, this.voice.timeZone);
     return ((wall % minutesADay) + minutesADay) % minutesADay;
   }
 
-  /** The time alone while it is of today: a fermentation is due in days, and "by 12:14 am" would mean tonight. */
+  /** Names the day unless it is today: a fermentation is due in days, and "by 12:14 am" would mean tonight. */
   when(at: number, now: number): string {
     return this.day(at) === this.day(now) ? this.time(at) : this.dayAndTime(at);
   }
 
-  /** "PM" is "pm", as people write it beside a figure; the space before it is an ordinary one. */
+  /** "PM" becomes "pm", and the space before it an ordinary one. */
   private bare(at: number): string {
     return this.times
       .format(at)

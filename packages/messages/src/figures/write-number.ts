@@ -1,6 +1,6 @@
 const formats = new Map<string, Intl.NumberFormat>();
 
-/** A decimal number given as text, every digit of it kept: "1234.50" is "1,234.50" where thousands are grouped so. */
+/** Keeps every digit of the text: "1234.50" becomes "1,234.50". */
 export function writeNumber(decimal: string, locale: string): string {
   const decimals = /\.(\d+)$/.exec(decimal)?.[1]?.length ?? 0;
   const key = `${locale} ${decimals}`;

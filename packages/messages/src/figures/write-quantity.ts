@@ -2,7 +2,7 @@ import type { Quantity } from '@larderbook/haccp';
 import { writeDuration } from './write-duration';
 import { writeNumber } from './write-number';
 
-/** A figure with its unit, where people say it: "151.5 °F", "pH 5.21", "aw 0.838", "1 h 30 min"; a ratio has none. */
+/** "151.5 °F", "pH 5.21", "aw 0.838", "1 h 30 min"; a ratio has no unit. */
 export function writeQuantity({ value, unit }: Quantity, locale: string): string {
   if (unit === 'ms') return writeDuration(Number(value), locale);
   if (unit === 'days') return writeDays(value, locale);
@@ -15,7 +15,7 @@ export function writeQuantity({ value, unit }: Quantity, locale: string): string
 const writeDays = (value: string, locale: string): string =>
   new Intl.NumberFormat(locale, { style: 'unit', unit: 'day', unitDisplay: 'long' }).format(Number(value));
 
-/** Colony-forming units are "unidades formadoras de colonias" where Spanish is spoken. */
+/** Spanish says "unidades formadoras de colonias" for colony-forming units. */
 function signOf(unit: Quantity['unit'], locale: string): string {
   if (unit === 'cfu/g' && locale.startsWith('es')) return 'UFC/g';
   return unit === 'log10' ? 'log₁₀' : unit;

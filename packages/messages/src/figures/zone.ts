@@ -7,7 +7,7 @@ const clocks = new Map<string, Intl.DateTimeFormat>();
 const changes = new Map<string, boolean>();
 const names = new Map<string, Intl.DateTimeFormat[]>();
 
-/** By how many minutes the clocks of a zone are ahead of UTC at an instant (epoch ms). */
+/** `at` is epoch ms. */
 export function minutesAhead(at: number, timeZone: string): number {
   const clock = clocks.get(timeZone) ?? clockOf(timeZone);
   clocks.set(timeZone, clock);
@@ -30,8 +30,8 @@ const clockOf = (timeZone: string) =>
   });
 
 /**
- * Whether clocks are set forward or back within half a day of an instant, so that what is told from there on may cross
- * an hour that comes twice or not at all. A day (UTC) that is far from any change is asked about once.
+ * An hour that comes twice or not at all may be told within half a day of a change of the clocks. The check of a whole
+ * day (UTC) is kept.
  */
 export const isChangedAround = (at: number, timeZone: string): boolean =>
   isChangedNear(Math.floor(at / day), timeZone) && isChangedBetween(at - halfADay, at + halfADay, timeZone);
@@ -46,7 +46,7 @@ function isChangedNear(nth: number, timeZone: string): boolean {
 const isChangedBetween = (from: number, to: number, timeZone: string): boolean =>
   minutesAhead(from, timeZone) !== minutesAhead(to, timeZone);
 
-/** The short name of a zone as people there use it: Intl knows "CDT" in American and "BST" in British English. */
+/** Intl knows "CDT" only in American and "BST" only in British English. */
 export function zoneName(at: number, timeZone: string): string {
   const formats = names.get(timeZone) ?? ['en-US', 'en-GB'].map((locale) => namer(locale, timeZone));
   names.set(timeZone, formats);

@@ -18,16 +18,15 @@ import { tellCondition, tellConditions, tellSupport } from './tell-conditions';
 import { tellingOf } from './tell-limit';
 import { anyRow, tellRow } from './tell-stages';
 
-/** Tells limits, and what stands beside them at a control point, in one voice. */
 export type LimitTeller = {
   say: SayLimits;
-  /** A limit in one line, as its source prints it. Curves are told in the unit of the readings. */
+  /** One line. Curves are told in the unit of the readings. */
   sayLimit(limit: CriticalLimit, unit?: TemperatureUnit): string;
-  /** In every unit its figures are printed in, a line each. */
+  /** One line for each unit its figures are printed in. */
   formatPrinted(limit: CriticalLimit): string[];
-  /** What it is about, in a word or two; undefined where its figures say it. */
+  /** A word or two; undefined where the figures say it. */
   formatAbout(limit: CriticalLimit): string | undefined;
-  /** What a figure, a set or a place is called: a name that is known here in the words of the voice, any other as it is. */
+  /** Translates a known name and leaves any other as it is. */
   sayName(name: string): string;
   /** "Canada, Québec" */
   sayWhere(where: { jurisdiction?: string; place?: string }): string;
@@ -44,7 +43,6 @@ export type LimitTeller = {
 
 const tellers = byVoice<LimitTeller>();
 
-/** Limits told in one voice, each message read once. */
 export const limitTeller = (words: LimitWords, voice: Voice): LimitTeller => tellers(words, voice, () => newTeller(words, voice));
 
 function newTeller(words: LimitWords, own: Voice): LimitTeller {

@@ -8,16 +8,14 @@ import type { WordsOf } from '../words';
 
 export type SayLimits = Say<WordsOf<'limits'>>;
 
-/** The words of limits in some language. */
 export type LimitWords = Readonly<Record<keyof WordsOf<'limits'>, string>>;
 
-/** What tells of limits: their words, and figures as the voice writes them. */
 export type LimitVoice = {
   say: SayLimits;
   locale: string;
   number: (decimal: string) => string;
   quantity: (figure: Quantity) => string;
-  /** What a figure, a set or a place is called: a name that is known here in the words of the voice, any other as it is. */
+  /** Translates a known name and leaves any other as it is. */
   name: (name: string) => string;
 };
 

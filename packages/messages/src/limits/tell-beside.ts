@@ -16,7 +16,7 @@ export function tellPiece(piece: Piece, say: SayLimits): string {
   return say(`piece-${piece.shape}`, { size: { value: String(value), unit } });
 }
 
-/** "± 0.5 g of the scale for meat", one for each instrument whose error is stated. */
+/** "± 0.5 g of the scale for meat" */
 export function tellErrors({ temperature, mass, meat, pH, aw }: InstrumentErrors, say: SayLimits): string[] {
   return [
     ...(temperature ? [say('error-temperature', { error: figureOf(Math.abs(temperature.hundredths), 2, temperature.unit) })] : []),
@@ -32,7 +32,7 @@ function tellScale({ thousandths, unit, step }: ScaleError & { step?: number }, 
   return step ? say('error-mass-step', { error, step: figureOf(step, 3, unit) }) : say('error-mass', { error });
 }
 
-/** What starts the clock of a series: "at the end of Cooking"; nothing where no control point does. */
+/** "at the end of Cooking"; empty where no control point starts the clock. */
 export function tellClockStart({ stage, answer }: ClockStart, say: SayLimits): string {
   if (stage && answer) return say('clock-at-both', { stage: stage.name, answer: answer.name });
   if (answer) return say('clock-at-answer', { answer: answer.name });

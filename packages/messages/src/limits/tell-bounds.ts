@@ -11,7 +11,7 @@ export function tellBounds({ min, max, signs }: Bounds, { say }: LimitVoice): st
   return least ?? most ?? say('no-bound');
 }
 
-/** Temperatures in every unit that is printed; pH and water activity are named. */
+/** pH and water activity are named. */
 export function tellRange({ min, max, measured, signs }: RangeLimit, voice: LimitVoice): string {
   const figureOf = (bound: PrintedTemperature | number | undefined): string | undefined => {
     if (typeof bound !== 'number') return bound && tellBoth(bound, voice);
@@ -21,7 +21,7 @@ export function tellRange({ min, max, measured, signs }: RangeLimit, voice: Limi
   return measured === 'pH' || measured === 'aw' ? `${measured} ${said}` : said;
 }
 
-/** A figure in every unit its source prints: "160 °F (71.1 °C)". */
+/** "160 °F (71.1 °C)" */
 export function tellBoth(printed: PrintedTemperature, { quantity }: LimitVoice): string {
   const [first, second] = (['°F', '°C'] as const)
     .filter((unit) => printed[unit] !== undefined)
@@ -29,7 +29,7 @@ export function tellBoth(printed: PrintedTemperature, { quantity }: LimitVoice):
   return second === undefined ? (first ?? '–') : `${first} (${second})`;
 }
 
-/** Whole last decimal places as a figure. */
+/** `count` is in units of the last decimal. */
 export const figureOf = (count: number, decimals: number, unit: Quantity['unit']): Quantity => ({
   value: decimalText(count, decimals),
   unit,

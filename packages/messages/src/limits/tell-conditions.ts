@@ -22,10 +22,7 @@ export function tellCondition(condition: Condition, { say, name }: LimitVoice): 
   }
 }
 
-/**
- * What a limit asks for besides its figure, in sentences: what every lot is judged by, what adopting the plan affirms,
- * and what the plan has to support. Empty where it is for anything.
- */
+/** Every lot is judged by some conditions; adopting the plan affirms others, and the plan supports the rest. */
 export function tellConditions(conditions: readonly LimitCondition[], voice: LimitVoice): string[] {
   const { say } = voice;
   const judged = conditions.filter(isOfFormulation).map((condition) => tellCondition(condition, voice));
@@ -37,7 +34,7 @@ export function tellConditions(conditions: readonly LimitCondition[], voice: Lim
   ];
 }
 
-/** What the plan says of the support of a figure, a sentence each; empty where it says nothing. */
+/** One sentence each. */
 export function tellSupport({ support: { read, gap, own } = {} }: Source, say: SayLimits): string[] {
   return [
     ...(isSaid(read) ? [say('support-read', { words: read.trim() })] : []),

@@ -6,13 +6,12 @@ import { tellBandTime, tellCooling, tellDwell } from './tell-stages';
 import { tellDegreeHours, tellFreezing, tellLethality } from './tell-whole';
 
 type Telling<Limit> = {
-  /** In one line, as its source prints it. Curves are told in the unit of the readings. */
+  /** One line. Curves are told in the unit of the readings. */
   line: (limit: Limit, voice: LimitVoice, unit: TemperatureUnit) => string;
-  /** What it is about, in a word or two; undefined where its figures say it. */
+  /** A word or two; undefined where the figures say it. */
   about: (limit: Limit, voice: LimitVoice) => string | undefined;
 };
 
-/** How a limit of each kind is told. */
 const tellings: { [K in LimitKind]: Telling<LimitOf<K>> } = {
   range: {
     line: tellRange,
@@ -45,7 +44,6 @@ const tellings: { [K in LimitKind]: Telling<LimitOf<K>> } = {
   attestation: { line: ({ statement }) => statement, about: (_, { say }) => say('about-answer') },
 };
 
-/** How a limit of its kind is told. */
 export const tellingOf = <Limit extends CriticalLimit>({ kind }: Limit): Telling<Limit> => tellings[kind] as unknown as Telling<Limit>;
 
 /** "fat ≤ 30 %" */
@@ -58,7 +56,7 @@ function tellFigure({ of, unit, min, max, signs, printed, advises }: FigureLimit
   return advises ? voice.say('advised-only', { figure }) : figure;
 }
 
-/** What it is a figure of stands before it: pH and water activity are not named again. */
+/** The name already stands before the figure, so pH and water activity are not named again. */
 function amountIn(thousandths: number, unit: FigureLimit['unit'], { number, quantity }: LimitVoice): string {
   const value = decimalText(thousandths, 3);
   if (unit === 'pH' || unit === 'aw') return number(value);

@@ -12,7 +12,7 @@ import {
 import { writeSpan } from '../figures/write-span';
 import type { LimitVoice } from './limit-voice';
 
-/** So many rows are told one by one; of a longer table the first and the last. */
+/** A longer table is told by its first and last row. */
 export const ROWS_TOLD = 3;
 
 const timeIn = (seconds: number) => timeOf(millisecondsOf(seconds));
@@ -28,7 +28,7 @@ export function tellDwell({ rows }: DwellLimit, unit: TemperatureUnit, voice: Li
   return said.length > ROWS_TOLD ? voice.say('row-of-table', { first, last }) : anyRow(said, voice);
 }
 
-/** Every row of a table, of which any one is enough. */
+/** Any one row is enough. */
 export const anyRow = (rows: readonly string[], { say }: LimitVoice): string =>
   rows.reduce((before, row) => say('row-or', { rows: before, row }));
 

@@ -22,7 +22,7 @@ export function tellDegreeHours({ base, pH, classes }: DegreeHoursLimit, { say, 
   return say('degree-hours-counted', { classes: said.join(', '), base: degreesOf(base), acid: figureOf(pH.thousandths, 3, 'pH') });
 }
 
-/** Kill is never told without the set it is worked out by. */
+/** Kill is never told without the parameters it is worked out by. */
 export function tellLethality({ set, log10, floor }: LethalityLimit, unit: TemperatureUnit, { say, number, name }: LimitVoice): string {
   return say('kill-at-least', {
     logs: number(figureOf(log10, 2, 'log10').value),
@@ -34,7 +34,7 @@ export function tellLethality({ set, log10, floor }: LethalityLimit, unit: Tempe
   });
 }
 
-/** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick", as far as rows are printed for it. */
+/** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick" */
 export function tellFreezing({ read }: FreezingLimit, voice: LimitVoice): string {
   const { say } = voice;
   const rows = (freezingRows(read) ?? []).map((row) => tellFrozen(row, voice));

@@ -7,15 +7,15 @@ import { localeOf, type Voice } from '../voice';
 import { spoken, type Spoken } from './spoken';
 import type { Teller } from './tell';
 
-/** Says what stands in a line of a working, where it is asked for beside the verdict that it is told with. */
+/** Some lines quote the verdict that they are told with. */
 export type SayLine = (linePart: LinePart, verdict?: Told) => string;
 
-/** With what lines are told beside their own words: notes of verdicts, limits, and the day that needs no naming. */
+/** Times of the day of `today` need no day. */
 export type ToldWith = Pick<Teller, 'tellRemark'> & Pick<LimitTeller, 'sayLimit'> & { today?: number };
 
 /**
- * The lines of workings in one voice. A code that has no words here is told as a note of a verdict.
- * @param words of one or of several places: no code is in two of them
+ * A code that has no words here is told as a note of a verdict. @param words of several places: no code is in two of
+ * them
  */
 export function lines(words: Words, voice: Voice, { tellRemark, sayLimit, today }: ToldWith): SayLine {
   const told = spoken(words, voice, today);

@@ -4,13 +4,12 @@ import { say, type Words } from '../say';
 import type { Value } from '../value';
 import { localeOf, type Voice } from '../voice';
 
-/** Says a code with its figures; undefined where there are no words for it. */
+/** Undefined where there are no words for the code. */
 export type Spoken = (code: string, figures?: Figures) => string | undefined;
 
 /**
- * Codes with figures in the words of one voice. Of several texts of a code, `next+left` is said where the figure `left`
- * is there; the one that asks for most of what is there comes first.
- * @param today a moment of the day whose times need no day beside them
+ * A code may have several texts: `next+left` needs the figure `left`. The text that needs most of the figures given is
+ * said. @param today times of this day need no day beside them
  */
 export function spoken(words: Words, voice: Voice, today?: number): Spoken {
   const speak = say(words, voice) as (code: string, values: Record<string, Value | number>) => string;
@@ -49,7 +48,6 @@ function sortedOut(words: Words): ReadonlyMap<string, Text[]> {
   return texts;
 }
 
-/** Sentences one after the other. */
 export const spokenAll = (told: Spoken, sentences: readonly Coded[]): string => sentences.map((each) => codedText(told, each)).join(' ');
 
 export const codedText = (told: Spoken, { code, figures }: Coded): string => told(code, figures) ?? code;

@@ -16,15 +16,12 @@ import type { Words } from '../say';
 import type { Voice } from '../voice';
 import { codedText, spoken, type Spoken } from './spoken';
 
-/** A verdict, or one note of it, in the words of a voice. */
 export type Teller = { tell: Tell; tellRemark: TellRemark };
 
 const tellers = byVoice<Teller>();
 
-/** What a verdict is told with: its own words, and those of the limit it is a verdict on. */
 export type VerdictWords = { verdicts: Words; limits: LimitWords };
 
-/** Verdicts told in one voice, each message read once. */
 export const teller = ({ verdicts, limits }: VerdictWords, voice: Voice): Teller =>
   tellers(verdicts, voice, () => newTeller(spoken(verdicts, voice), limitTeller(limits, voice)));
 
@@ -59,7 +56,7 @@ type Part = 'measured' | 'margin' | 'because' | 'next';
 
 const partOf = ({ finding, figures }: Found, part: Part, told: Spoken): string | undefined => told(`${finding}.${part}`, figures);
 
-/** What it misses beside its own figure comes first; of a doubt, what would have been found but for it. */
+/** Other misses come first. A doubt also tells what would have been found without it. */
 function measuredOf(verdict: Verdict, told: Spoken): string {
   const { also = [], butFor } = verdict;
   const beneath = butFor && ofFound(butFor, told);
@@ -71,7 +68,7 @@ const ofFound = ({ finding, figures, measure, parts }: Found & Pick<Verdict, 'pa
     ? parts.flatMap((part) => (part.measure && told(`${part.measure}.measured`, part.figures)) || []).join(', ')
     : told(`${measure ?? finding}.measured`, figures);
 
-/** Every stage that is missed is told, in the order of the process. */
+/** Every missed stage is told, in the order of the process. */
 function becauseOf(verdict: Verdict, told: Spoken): string {
   const { parts = [], also = [] } = verdict;
   const missed = verdict.kind === 'missed' ? parts.filter(({ kind }) => kind === 'missed') : [];
@@ -92,7 +89,7 @@ function runningOf({ running }: Verdict, told: Spoken): Told['running'] {
   return { stage: codedText(told, { code: `${code}.stage`, figures }), bound: codedText(told, { code: `${code}.bound`, figures }), ...at };
 }
 
-/** The unit its readings were read in: a limit is told in it. */
+/** A limit is told in the unit of its readings. */
 function unitIn({ figures, parts = [], butFor }: Verdict): TemperatureUnit | undefined {
   const found = [figures, ...parts.map((part) => part.figures), butFor?.figures, ...(butFor?.parts ?? []).map((part) => part.figures)];
   return found.map((one) => one && unitAmong(one)).find((unit) => unit !== undefined);
