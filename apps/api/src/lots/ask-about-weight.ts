@@ -4,13 +4,13 @@ import { Problem } from '../platform/problem';
 import { told, type Told } from '../platform/told';
 import { weightFigure } from '../platform/figures';
 
-/** What a person is asked once before a value is kept: what is odd about it, and what they may have meant. */
+/** A person answers once, before the value is kept. */
 export type Question = readonly Told[];
 
 export const askMeant = (meant: EnteredMass | undefined): Told =>
   meant ? told('did-you-mean', { meant: weightFigure(meant) }) : told('is-it-really-so');
 
-/** The question about a weight beside what was to be weighed (femtograms); undefined when there is nothing to ask. */
+/** Weights to be weighed are in femtograms. Undefined when there is nothing to ask. */
 export function askBesideTarget(weight: EnteredMass, target: bigint, stillToWeigh = target): Question | undefined {
   const meant = weightMeant(weight, [stillToWeigh, target]);
   if (!meant) return undefined;
@@ -18,18 +18,18 @@ export function askBesideTarget(weight: EnteredMass, target: bigint, stillToWeig
   return [told('target-expected', { entered: weightFigure(weight), wanted }), askMeant(meant)];
 }
 
-/** The question about what is left of meat after trimming; undefined when there is nothing to ask. */
+/** Undefined when there is nothing to ask. */
 export function askAboutTrimmed(taken: EnteredMass, trimmed: EnteredMass): Question | undefined {
   const usual = usualOfPiece([massOf(taken)]);
   const meant = usual && askAboutPiece(trimmed, usual)?.meant;
   return meant && [told('little-after-trimming', { trimmed: weightFigure(trimmed), taken: weightFigure(taken) }), askMeant(meant)];
 }
 
-/** Asks once; a person who is sure has the weight kept, and flagged. */
+/** A weight that a person is sure of is kept and flagged. */
 export const flagUnlessSure = (question: Question | undefined, sure: boolean | undefined): Flag[] =>
   refuseUnlessSure(question, sure) ? ['unusual-value'] : [];
 
-/** Whether it was asked, and the person is sure. Throws `implausible-value` with the question. */
+/** True when a person was asked and is sure. Throws `implausible-value` with the question. */
 export function refuseUnlessSure(question: Question | undefined, sure: boolean | undefined): boolean {
   if (question && !sure) throw new Problem('implausible-value', question);
   return question !== undefined;

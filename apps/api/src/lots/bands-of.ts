@@ -5,7 +5,7 @@ import { curveOf } from './judge-reading';
 
 export type Band = ControlPointOnLot['bands'][number];
 
-/** The stages of a curve as stretches of time, for the margin of the day sheet: of the probe whose verdict governs. */
+/** The stages are those of the probe whose verdict governs. */
 export function bandsOf(point: ControlPoint, records: PointRecords, judged: readonly Judged[]): Band[] {
   if (point.takenAs !== 'curve') return [];
   const curve = curveOf(records.readings);

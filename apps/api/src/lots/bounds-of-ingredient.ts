@@ -15,20 +15,18 @@ import {
 import { scalesAt } from './scales-of';
 import type { WentIn } from './what-went-in';
 
-/**
- * How much of a restricted ingredient a lot may hold altogether, in femtograms, by the narrowest limits of its plan.
- */
+/** Femtograms of a restricted ingredient in the whole lot, by the narrowest limits of its plan. */
 export type Bounds = { least?: bigint; most?: bigint; printed?: string };
 
 type Ingredient = { itemId: string; percent: number; substance: RestrictedSubstance };
 const million = 1_000_000n;
 
-/** A limit, and what the scales may be wrong by at its control point. */
+/** `errors` are of the scales at the control point. */
 export type LimitWithin = { limit: ConcentrationLimit; errors?: InstrumentErrors };
 
 /**
- * Counted on the meat that is in, less what other ingredients and rework bring of the substance. Rounded inward, with
- * what the scales may be wrong by allowed for: in each weighing of it so far, or in the one that is to come.
+ * Counts on the meat that is in, less what other ingredients and rework bring. Rounds inward and allows for scale
+ * errors: of each weighing so far, or of the one to come.
  */
 export function boundsOfIngredient(ingredient: Ingredient, limits: readonly LimitWithin[], wentIn: WentIn): Bounds {
   const { meat } = wentIn.composition;
@@ -56,13 +54,13 @@ export function boundsOfIngredient(ingredient: Ingredient, limits: readonly Limi
   };
 }
 
-/** The ingoing ppm of a substance to two decimals, for reading; undefined while there is none of it or no meat. */
+/** Two decimals, for reading. Undefined without the substance or without meat. */
 export function ppmIn({ composition: { meat, substances } }: WentIn, substance: RestrictedSubstance): number | undefined {
   const held = substances.get(substance) ?? 0n;
   return meat === 0n || held === 0n ? undefined : Number(divide(held * million * 100n, meat, 'nearest')) / 100;
 }
 
-/** As much of this ingredient as would bring what everything else brings of its substance, at least and at most. */
+/** Expressed as a mass of this ingredient that would bring as much of the substance. */
 function broughtByOthers(
   { itemId, percent, substance }: Ingredient,
   { composition, weighings, reworked }: WentIn,
@@ -81,7 +79,7 @@ function broughtByOthers(
   };
 }
 
-/** How far the meat block may be off, by its scale and by what rework holds of it. */
+/** How far the meat block may be off, rework's share included. */
 function doubtOfMeat({ composition }: WentIn, scales: ScaleErrors): bigint {
   const { least, most } = weightWithin(composition, 'meat', scales);
   return isStated(scales) ? larger(composition.meat - least, most - composition.meat) : 0n;

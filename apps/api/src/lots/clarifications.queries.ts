@@ -3,7 +3,6 @@ import type { Word } from '@larderbook/haccp';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
-/** What a person said of readings of one control point, with the reason. */
 export type Clarification = {
   id: string;
   lotId: string;
@@ -16,7 +15,7 @@ export type Clarification = {
   readingIds: string[];
 };
 
-/** All that was said of readings of these lots, oldest first by the ledger. */
+/** Oldest first, by the ledger. */
 export const clarificationsOf = (tx: Tx, lotIds: readonly string[]): Promise<Clarification[]> =>
   tx.$queryRaw<Clarification[]>`
     SELECT c.id, c.lot_id AS "lotId", c.word, c.reason, c.station, c.taken_at AS "takenAt",
@@ -25,7 +24,7 @@ export const clarificationsOf = (tx: Tx, lotIds: readonly string[]): Promise<Cla
     FROM clarification c JOIN acknowledgement a ON a.id = c.id
     WHERE c.lot_id = ANY(${lotIds}::uuid[]) ORDER BY a.seq`;
 
-/** What counts of each reading: the last that was said, and nothing where that took it back. */
+/** Only the last word counts; no entry where it takes the others back. */
 export function wordsFrom(clarifications: readonly Pick<Clarification, 'word' | 'readingIds'>[]): ReadonlyMap<string, Word> {
   const words = new Map<string, Word>();
   for (const { word, readingIds } of clarifications) {
@@ -39,7 +38,7 @@ export function wordsFrom(clarifications: readonly Pick<Clarification, 'word' | 
 
 type Said = NonNullable<ControlPointOnLot['readings'][number]['clarifications']>;
 
-/** Of each reading that somebody spoke of, all that was said, oldest first. */
+/** Oldest first. */
 export function saidByReading(clarifications: readonly Clarification[], people: PersonNames): ReadonlyMap<string, Said> {
   const said = new Map<string, Said>();
   for (const row of clarifications) {

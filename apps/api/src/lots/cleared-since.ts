@@ -2,12 +2,12 @@ import type { RecordSince } from './records-since-review.queries';
 import type { ReviewStands } from './taken-back';
 
 /**
- * From when packages were free to leave, by the lasting id of their packing; undefined of those that no review which
- * stands has seen (9 CFR 417.5(c)). With the ledger line of a shipment: by the review it left under.
+ * The key is the lasting id of the packing; undefined when no standing review has seen it (9 CFR 417.5(c)). With the
+ * ledger line of a shipment, the review it left under counts.
  */
 export type ClearedSince = (packingId: string, shippedSeq?: bigint) => Date | undefined;
 
-/** A review covers what was packed before it, by the ledger, until something takes it back; then the next one does. */
+/** By the ledger, a review covers what was packed before it, until something takes it back. */
 export function clearedSince(since: readonly RecordSince[], reviews: readonly ReviewStands[]): ClearedSince {
   const packedAt = new Map(since.flatMap(({ kind, amendsId, id, seq }) => (kind === 'packing' && !amendsId ? [[id, seq]] : [])));
   const signed = reviews.flatMap((review) => {

@@ -5,7 +5,7 @@ import { readingsThatCount, type LotRows } from './lot-rows';
 
 type Rows = Pick<LotRows, 'readings' | 'stageEnds'> & { content: Pick<PlanContent, 'controlPoints'> };
 
-/** The cook that a control point on humidity follows; undefined where it asks for none. */
+/** Undefined where the point asks for no humidity. */
 export function cookSeen(point: ControlPoint, { readings, stageEnds, content }: Rows): CookSeen | undefined {
   const cook = content.controlPoints.find(({ controlPointId }) => controlPointId === point.follows);
   if (!asksForHumidity(point) || !cook) return undefined;

@@ -15,10 +15,7 @@ type Row = {
   instrumentId?: string | null;
 };
 
-/**
- * What every row on a lot shows of itself: who, when, what was odd, and whether it corrects, was corrected or was
- * voided. All of them stay.
- */
+/** Corrected and voided rows stay. */
 export function corrections(rows: readonly Row[], names: PersonNames, checks: ReadonlyMap<string, ChecksOf> = new Map()) {
   const correctedBy = new Map(rows.flatMap((row) => (row.amendsId ? [[row.amendsId, row] as const] : [])));
   return (row: Row) => {
@@ -35,5 +32,5 @@ export function corrections(rows: readonly Row[], names: PersonNames, checks: Re
   };
 }
 
-/** What is listed: a row that voids another is told at the one it voids. */
+/** A voiding row is told at the row it voids. */
 export const listed = <R extends { voided: boolean | null }>(rows: readonly R[]): R[] => rows.filter(({ voided }) => !voided);

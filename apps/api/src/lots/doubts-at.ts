@@ -5,8 +5,8 @@ import type { PointOnLot } from './judge-points';
 import { seriesAt } from './judge-reading';
 
 /**
- * What was found in the readings of a control point that is neither met nor settled, and that a person can clear up by saying what the
- * readings were. Undefined where there is nothing.
+ * A person can clear these up by saying what the readings were. Undefined where the point is settled or nothing was
+ * found.
  */
 export function doubtsAt({ point, isSettled, records }: PointOnLot): CurveFinding[] | undefined {
   if (point.takenAs !== 'curve' || isSettled) return undefined;

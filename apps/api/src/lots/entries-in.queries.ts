@@ -2,18 +2,18 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 
-/** Meat, rework or an ingredient that went into a lot; `mass` of meat and rework as trimmed. */
+/** `mass` of meat and rework is as trimmed. */
 export type Entry = {
   id: string;
   lotId: string;
   isWeighed: boolean;
   takenAt: Date;
-  /** The item of the delivery, or the one that was weighed; rework has none. */
+  /** The item of the delivery, or the item weighed; rework has none. */
   itemId?: string;
-  /** The earlier lot that was reworked. */
+  /** The lot that was reworked. */
   source?: { lotId: string; code: string };
   mass: bigint;
-  /** Content of the restricted substance that applied when it was weighed. */
+  /** The restricted substance, as it applied at the weighing. */
   percent?: number;
 };
 type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed' | 'takenAt'> & {
@@ -24,16 +24,13 @@ type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed' | 'takenAt'> & {
   percent: Prisma.Decimal | null;
 };
 
-/**
- * What a delivery is now known to be, one for each entry: joined as a whole the planner, which knows little of a small
- * shop, goes through all deliveries for every entry of every lot.
- */
+/** One lookup per entry: in a join the planner reads all deliveries for every entry. */
 const deliveryOf = (entry: 'i' | 'w') => Prisma.sql`
   SELECT d.item_id, d.amends_id, d.fraction_percent FROM receipt_now d WHERE d.id = ${Prisma.raw(entry)}.receipt_id LIMIT 1`;
 
 /**
- * Every entry that counts in these lots and in whatever was reworked into them, however far back, oldest first. What
- * was weighed from a delivery that has been corrected since counts as what the delivery is now known to be.
+ * Includes every lot reworked into these, however far back. Oldest first. A weighing from a corrected delivery counts
+ * as what the delivery is now known to be.
  */
 export async function entriesIn(tx: Tx, lotIds: readonly string[]): Promise<Entry[]> {
   const rows = await tx.$queryRaw<Row[]>`

@@ -5,14 +5,14 @@ import type { PointOnLot } from './judge-points';
 import { curveOf } from './judge-reading';
 import type { LotRows } from './lot-rows';
 
-/** The curve of a control point with what stands beside it; undefined where no temperature was read over time. */
+/** Undefined where no temperature was read over time. */
 export function explainCurve(found: PointOnLot, rows: LotRows): ExplainedSeries | undefined {
   const series = seriesOf(found, rows);
   if (!series) return undefined;
   return { ...series, forecast: found.forecast, lethality: lethalityOf(series), growth: growthOf(series) };
 }
 
-/** As the domain gives it: for paper too. */
+/** Screen and paper share this. */
 export function seriesOf(found: PointOnLot, rows: LotRows): SeriesExplained | undefined {
   const { point, judged, bands, records, forecast } = found;
   const readings = curveOf(records.readings);

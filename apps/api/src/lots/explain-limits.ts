@@ -16,7 +16,6 @@ import type { PointOnLot } from './judge-points';
 import { asRead, seriesAt } from './judge-reading';
 import type { WentIn } from './what-went-in';
 
-/** Each limit of a control point with how it was judged. */
 export function explainLimits({ judged, records }: PointOnLot): PointExplained['limits'] {
   const recorded = recordedAt(records);
   return judged.map(({ limitId, limit, verdict }) => ({ limitId, limit, ...explainLimit(limit, verdict, recorded) }));
@@ -40,7 +39,7 @@ const aloneOf = (taken: PointRecords['readings'][number]): RecordedAlone => ({
   ...asRead(taken),
 });
 
-/** Everything that brings the substance in, and the meat it is counted on, each by its name. */
+/** Includes what rework carries, and the meat in it. */
 function weighedOf(substance: RestrictedSubstance, wentIn: WentIn, errors?: InstrumentErrors): Weighed {
   const { weighings, reworked, inputs, composition } = wentIn;
   const carried = reworked.map(

@@ -9,7 +9,7 @@ import { explainCurve } from './explain-curve';
 import { judgePoints } from './judge-points';
 import { readLots } from './lot-rows';
 
-/** How one control point of a lot was judged, as it stands at `now`. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function explainPoint(
   tx: Tx,
   { lotId, controlPointId }: { lotId: string; controlPointId: string },

@@ -1,7 +1,7 @@
 import type { LotHead } from '@larderbook/contracts';
 import type { PointOnLot } from './judge-points';
 
-/** Of a lot's stages the one that will miss its bound, else the first at risk; undefined where none is. */
+/** A stage that will miss comes before one at risk. */
 export function warningOf(points: readonly PointOnLot[]): LotHead['warning'] {
   const warnings = points.flatMap(({ point: { controlPointId, name }, forecast }) =>
     forecast?.state === 'will miss' || forecast?.state === 'at risk' ? [{ controlPointId, name, forecast }] : [],

@@ -13,7 +13,7 @@ const signed =
   ({ recordedBy, recordedAt, station }: LastingRow) =>
     madeBy({ recordedBy, recordedAt, station }, people);
 
-/** What was corrected or voided of a lot's stages and goods, and of the deliveries in it, oldest first. */
+/** Oldest first. */
 export async function correctionsOnLot(tx: Tx, about: About, people: PersonNames): Promise<Correction[]> {
   const where = { lotId: about.id };
   const [stageEnds, packings, removals, receipts] = await Promise.all([
@@ -62,7 +62,6 @@ const tellPacking = (row: PackingRow): Told => ({
   },
 });
 
-/** What was corrected or voided of the shipments that name one of these packings. */
 export async function shipmentCorrections(tx: Tx, packingIds: readonly string[], people: PersonNames): Promise<Correction[]> {
   if (packingIds.length === 0) return [];
   const named = await tx.shipmentLineRow.findMany({
@@ -76,13 +75,13 @@ export async function shipmentCorrections(tx: Tx, packingIds: readonly string[],
   return correctionsOfShipments(tx, rows, people);
 }
 
-/** The same of these shipments, by the ids they began with. */
+/** The ids are those the shipments began with. */
 export const correctionsOfThese = async (tx: Tx, shipmentIds: readonly string[], people: PersonNames) =>
   correctionsOfShipments(tx, await shipmentChains(tx, shipmentIds), people);
 
 type ShipmentRow = Awaited<ReturnType<typeof shipmentChains>>[number];
 
-/** Every row of the shipments to which these rows belong, where one was corrected. */
+/** Skips shipments that were never corrected. */
 async function shipmentChains(tx: Tx, rowIds: readonly string[]) {
   const ids = [...new Set(rowIds)];
   const corrected = await tx.shipmentRow.findMany({

@@ -4,8 +4,8 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
 /**
- * Makes a change to what went into a lot. A hold that came with a delivery or an earlier lot ends by decisions: saying that
- * it was another one does not end it. Throws `still-in-use`, and nothing is kept.
+ * A hold that came with a delivery or an earlier lot ends only by decisions. A change that names another source must
+ * not end it: throws `still-in-use`, and nothing is kept.
  */
 export async function holdStays(tx: Tx, lotId: string, change: () => Promise<unknown>): Promise<void> {
   const before = await deviationsBehind(tx, [lotId]);

@@ -4,14 +4,11 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** A check of an instrument, and when it was first entered: what nobody knew yet speaks for no value taken before. */
+/** `enteredAt` is the first entry: a check speaks for no value taken before anybody knew it. */
 export type Check = { takenAt: Date; kind: string | null; enteredAt: Date };
 export type ChecksOf = { checkEveryDays: number; checks: readonly Check[] };
 
-/**
- * How often the instrument is to be checked, with the last of its checks before this moment: of all, and of those that
- * were entered by then.
- */
+/** The last check before this moment: of all, and of those entered by then. */
 export async function lastChecksOf(tx: Tx, instrumentId: string | undefined, takenAt: Date): Promise<ChecksOf | undefined> {
   if (!instrumentId) return undefined;
   const [found] = await tx.$queryRaw<{ checkEveryDays: number; checks: Said[] }[]>`
@@ -39,9 +36,8 @@ const asCheck = ({ takenAt, kind, enteredAt }: Said): Check => ({
 });
 
 /**
- * What is odd about the instrument of a judged value at the moment it was used. One whose last check failed is as good
- * as overdue; a check that was entered only afterwards is said to be just that. Throws `not-found` for an instrument
- * that is not there.
+ * An instrument whose last check failed counts as overdue. A check entered only afterwards is flagged as such. Throws
+ * `not-found`.
  */
 export function checkFlags(instrumentId: string | undefined, known: ChecksOf | undefined, takenAt: Date): Flag[] {
   if (!instrumentId) return ['instrument-unknown'];
@@ -55,7 +51,7 @@ const knownAt = ({ checks, ...rest }: ChecksOf, at: Date): ChecksOf => ({
   checks: checks.filter(({ enteredAt }) => enteredAt <= at),
 });
 
-/** Whether the last check before this moment was good and is recent enough. */
+/** Also true when the last check failed. */
 export function isOverdue({ checkEveryDays, checks }: ChecksOf, at: Date): boolean {
   const last = checks.filter(({ takenAt }) => takenAt <= at).at(-1);
   if (last?.kind !== 'met') return true;
@@ -66,9 +62,8 @@ export function isOverdue({ checkEveryDays, checks }: ChecksOf, at: Date): boole
 type Entered = { instrumentId: string | null; takenAt: Date; recordedAt: Date; flags: string[] };
 
 /**
- * The flags of an entry as the checks stand now. A check that was corrected or voided since may flag what relied on it,
- * and one that failed later doubts what was measured before it; nothing that is entered later takes a flag away, but it
- * is said that a check came later.
+ * A check corrected, voided or failed later may add a flag. A later entry never takes a flag away, but is flagged as a
+ * later check.
  */
 export function flagsNow(entry: Entered, checksOf: ReadonlyMap<string, ChecksOf>): string[] {
   const known = entry.instrumentId ? checksOf.get(entry.instrumentId) : undefined;
@@ -85,7 +80,7 @@ function checkedThen({ takenAt, recordedAt, flags }: Entered, known: ChecksOf): 
   return was && !said && !isOverdue(known, takenAt) ? [...flags, 'instrument-checked-later'] : flags;
 }
 
-/** Every check that counts of these instruments, oldest first. */
+/** Oldest first. */
 export async function checksOfInstruments(tx: Tx, ids: readonly string[]): Promise<ReadonlyMap<string, ChecksOf>> {
   if (ids.length === 0) return new Map();
   const rows = await tx.instrument.findMany({

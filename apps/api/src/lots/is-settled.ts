@@ -10,9 +10,8 @@ import { readingsThatCount, type LotRows } from './lot-rows';
 import { rootsOf } from './reading-roots';
 
 /**
- * Whether what is not met at a control point has been dealt with by people: every deviation of it closed, and each miss
- * or doubt covered by one that was closed in full knowledge of it. A point with an open deviation is not settled, nor one
- * that goes on or was not begun: of what is still to come nobody knows.
+ * People have dealt with what is not met: every deviation is closed, and each miss or doubt is covered by one closed in
+ * full knowledge of it. A point that goes on, or was not begun, is never settled.
  */
 export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, rows: LotRows): boolean {
   if (stands === 'met') return true;
@@ -31,21 +30,21 @@ export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, 
   );
 }
 
-/** A chill that was missed early is not over: what was decided about that says nothing of where it ends. */
+/** A chill missed early is not over: a decision about that miss does not cover where it ends. */
 export const goesOn = ({ controlPointId, takenAs }: ControlPoint, { stageEnds }: Pick<LotRows, 'stageEnds'>): boolean =>
   takenAs === 'curve' && !stageEnds.some((end) => end.controlPointId === controlPointId);
 
 /**
- * What was decided before meat was put in was not about that meat. Single values may have been read before some of it
- * came, as those of a cold room day by day; what was decided about an empty lot was about nothing.
+ * A decision made before meat was put in was not about that meat. Single values, as of a cold room, may have been read
+ * before some of it came, so they count from the first meat.
  */
 function isOfThisMeat({ takenAs }: ControlPoint, closedSeq: bigint | null, { last: { putIn } }: LotRows): boolean {
   return closedSeq !== null && closedSeq > (takenAs === 'curve' ? putIn.last : putIn.first);
 }
 
 /**
- * Whether a deviation is about this miss: opened with it while it is open, or closed when it stood as it does now. A
- * chill that is then ended before its last figure is another.
+ * A deviation covers this miss when it was opened with it, or closed when it stood as it does now. A chill then ended
+ * before its last figure is another miss.
  */
 export function isOfMiss(
   { verdict, limitId, closedSeq }: Pick<DeviationBehind, 'verdict' | 'limitId' | 'closedSeq'>,
@@ -58,7 +57,7 @@ export function isOfMiss(
   return decided !== undefined && isSameMiss(decided, now);
 }
 
-/** A person closed a deviation of this point when everything that is recorded at it now was there to see. */
+/** A person closed a deviation of this point after everything recorded at it. */
 function closedAfterAll(point: ControlPoint, own: DeviationBehind[], rows: LotRows): boolean {
   const read = latestOf(point, rows);
   const weighed = point.takenAs === 'weighings' || asksForFormulation(point) ? rows.last.weighed : 0n;
@@ -66,7 +65,7 @@ function closedAfterAll(point: ControlPoint, own: DeviationBehind[], rows: LotRo
   return own.some(({ closedSeq }) => closedSeq !== null && closedSeq > lastHere);
 }
 
-/** The ledger line of the last record here, or of the moment that is asked for it elsewhere: it may show another miss. */
+/** Also counts the moment recorded for it at another point, which may show another miss. */
 function latestOf(point: ControlPoint, { last, content }: LotRows): bigint {
   const { answer } = clockStart(point, content.controlPoints);
   const here = last.atPoint.get(point.controlPointId) ?? 0n;
@@ -74,7 +73,7 @@ function latestOf(point: ControlPoint, { last, content }: LotRows): bigint {
   return here > answered ? here : answered;
 }
 
-/** A person closed a deviation about the substance when all that has gone into the lot was there to see. */
+/** A person closed a deviation about the substance after all that went into the lot. */
 export const isDecided = (substance: RestrictedSubstance, { deviations, last }: LotRows): boolean =>
   deviations.some((one) => one.isOwn && one.substance === substance && one.closedSeq !== null && one.closedSeq > last.weighed);
 

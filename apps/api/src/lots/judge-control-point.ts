@@ -24,41 +24,38 @@ import { isWeighed, judgeWeighings } from './judge-weighings';
 import { surroundingsAt } from './surroundings-at';
 import type { WentIn } from './what-went-in';
 
-/**
- * What counts at one control point of one lot. Instants are told: `now` only says whether a running stage is overdue.
- */
+/** `now` only tells whether a running stage is overdue. */
 export type PointRecords = {
-  /** Readings that count, oldest first. Those of the surroundings are judged by no limit. */
+  /** Oldest first. Those of the surroundings are judged by no limit. */
   readings: readonly Taken[];
-  /** Of these, what was read of the surroundings, where they stand apart. */
+  /** Readings of the surroundings, where they are kept apart. */
   surroundings?: readonly Taken[];
-  /** When the operator declared the stage finished. */
+  /** The operator said then that the stage is finished. */
   endedAt?: Date;
-  /** When the stage that it follows was finished, or the moment recorded there. */
+  /** The stage before was finished then, or its moment recorded. */
   startAt?: Date;
-  /** Of a chill whose plan asks when chilling began. */
+  /** Only of a chill whose plan asks when chilling began. */
   chillingBegan?: ChillingBegan;
-  /** Of weighings, and where a limit asks something of the formula. */
+  /** For weighings, and for limits that ask something of the formula. */
   wentIn?: WentIn;
   now?: Date;
-  /** The cook that humidity was kept in. */
+  /** Humidity was kept in this cook. */
   cook?: CookSeen;
-  /** What the plan says the instruments may be wrong by. */
+  /** As the plan states them. */
   errors?: InstrumentErrors;
-  /** The piece whose core is read, and what it lies in. */
   piece?: Piece;
   liesIn?: Surroundings;
 };
 export type Stands = ControlPointOnLot['stands'];
 export type JudgedPoint = {
   stands: Stands;
-  /** One verdict for each limit: of a curve as a whole, of single readings the one that governs. */
+  /** A curve is judged as a whole; of single readings the governing verdict counts. */
   judged: Judged[];
 };
 
 const nothing: JudgedPoint = { stands: 'not-started', judged: [] };
 
-/** How a control point stands from its records alone; whether a miss has been settled is for the deviations to say. */
+/** Only the records count here; deviations tell whether a miss is settled. */
 export function judgeControlPoint(point: ControlPoint, taken: PointRecords): JudgedPoint {
   const readings = ofProduct(point, taken.readings);
   const around = taken.surroundings ?? taken.readings.filter((reading) => isOfSurroundings(point, reading));
@@ -80,7 +77,7 @@ function judgeWeighed(point: ControlPoint, { wentIn }: PointRecords): JudgedPoin
   return { stands: isWeighed(point, wentIn) ? worstOf(judged) : 'not-started', judged };
 }
 
-/** Each reading is judged by itself; a later good one does not undo an earlier miss. */
+/** A later good reading does not undo an earlier miss. */
 function judgeSingly(point: ControlPoint, { readings, wentIn, cook }: PointRecords): JudgedPoint {
   if (readings.length === 0) return nothing;
   const all = readings.flatMap((taken) => judgeReading(point, taken, cook));
@@ -92,7 +89,7 @@ function judgeSingly(point: ControlPoint, { readings, wentIn, cook }: PointRecor
   return { stands: worstOf(judged), judged };
 }
 
-/** The whole series against every limit; while it goes on, doubt means only that it goes on. */
+/** While the series goes on, doubt only means that it runs. */
 function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint {
   const { readings, endedAt } = records;
   if (readings.length === 0 && !endedAt) return nothing;
@@ -111,13 +108,13 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   return { stands: stands === 'undetermined' && !endedAt ? 'running' : stands, judged };
 }
 
-/** All limits in one pass over the series. */
+/** One pass over the series judges all limits. */
 function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext): Map<CriticalLimit, Verdict> {
   const verdicts = judgeSeries(series, limits, context);
   return new Map(limits.map((limit, index) => [limit, verdicts[index] as Verdict]));
 }
 
-/** A reading taken on the bench after cooking does not show that chilling began: only an answer does. */
+/** Only an answer shows that chilling began, not a reading on the bench after cooking. */
 export const contextOf = ({ endedAt, startAt, chillingBegan, now, errors, piece, liesIn }: PointRecords): CurveContext => ({
   ended: endedAt !== undefined,
   now: now?.getTime(),
@@ -128,7 +125,7 @@ export const contextOf = ({ endedAt, startAt, chillingBegan, now, errors, piece,
   surroundings: liesIn,
 });
 
-/** Of a stage that was finished, no reading after its end. */
+/** Readings after the end of the stage do not count. */
 function lastReadOf({ readings, endedAt }: PointRecords): number {
   const read = readings.filter(isOfCore).map(({ takenAt }) => takenAt.getTime());
   return Math.min(Math.max(...read), endedAt?.getTime() ?? Infinity);

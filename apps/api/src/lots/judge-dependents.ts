@@ -5,10 +5,7 @@ import { judgePoints } from './judge-points';
 import { readLots } from './lot-rows';
 import type { JudgedAt } from './open-for-misses';
 
-/**
- * After what went in has changed, as by a corrected weighing: the control points whose limits depend on it and at which
- * something was read already, judged again.
- */
+/** What went in has changed, so limits that depend on it are judged again where something was read. */
 export async function judgeDependents(tx: Tx, lotId: string, points: readonly ControlPoint[]): Promise<JudgedAt[]> {
   const depending = points.filter(({ takenAs, ...point }) => takenAs !== 'weighings' && asksForFormulation(point));
   if (depending.length === 0) return [];

@@ -5,11 +5,11 @@ import { lotToRecordOn } from './lot-to-record-on';
 import { scalesOf } from './scales-of';
 import { phaseWithin, wentInto, type WentIn } from './what-went-in';
 
-/** Do any of its limits ask something of the formula before they may be used? */
+/** Some limits may be used only under conditions on the formula. */
 export const asksForFormulation = ({ limits }: Pick<ControlPoint, 'limits'>): boolean =>
   limits.some(({ limit }) => dependsOnFormulation(limit));
 
-/** Verdicts with what their limits ask of the formula judged from what went in. */
+/** Judges those conditions by what went in. */
 export function judgedFor(judged: readonly Judged[], wentIn: WentIn | undefined): Judged[] {
   if (!judged.some(({ limit }) => dependsOnFormulation(limit))) return [...judged];
   const known = wentIn ? { composition: wentIn.composition, ...wentIn.phase, ...within(wentIn, wentIn.scales) } : {};
@@ -22,7 +22,7 @@ function within(wentIn: WentIn, scales: ScaleErrors | undefined): Pick<Formulati
   return { scales, least: 'lacking' in least ? undefined : least };
 }
 
-/** What went in, and on which scales, where the control point depends on it. */
+/** Undefined where the control point does not depend on it. */
 export async function wentInFor(tx: Tx, lotId: string, point: ControlPoint): Promise<WentIn | undefined> {
   if (!asksForFormulation(point)) return undefined;
   const { controlPoints } = await lotToRecordOn(tx, lotId);

@@ -8,10 +8,8 @@ import { judgeControlPoint, type JudgedPoint, type PointRecords } from './judge-
 import { readingsThatCount, type LotRows } from './lot-rows';
 import { recordsAt } from './records-at';
 
-/** One control point of a lot: how it stands by its records, and whether people have settled what was not met. */
 export type PointOnLot = JudgedPoint & {
   point: ControlPoint;
-  /** What it was judged from. */
   records: PointRecords;
   endedAt?: Date;
   isSettled: boolean;
@@ -21,7 +19,7 @@ export type PointOnLot = JudgedPoint & {
   forecast?: PointForecast;
 };
 
-/** Every control point of the lot's plan, in the plan's order. */
+/** In the order of the plan. */
 export function judgePoints(rows: LotRows, now?: Date): PointOnLot[] {
   const readings = readingsThatCount(rows.readings);
   return rows.content.controlPoints.map((point) => {

@@ -11,7 +11,6 @@ import {
   type Word,
 } from '@larderbook/haccp';
 
-/** What a person read or answered, as it is kept. */
 export type Taken = {
   id: string;
   probe: string;
@@ -21,15 +20,14 @@ export type Taken = {
   answer: boolean | null;
   seen: string;
   humidity?: HumidityKept | null;
-  /** When the server kept it; of a corrected reading when it kept the first of its chain, of an answer always its own. */
+  /** When the server kept the reading; after a correction, the first of its chain. An answer always has its own. */
   arrivedAt?: Date;
-  /** When the server kept this very row: a single value that is corrected is another value of its own moment. */
+  /** When the server kept this row: a corrected single value is another value of its own moment. */
   keptAt?: Date;
   /** What a person said of it, where that counts. */
   word?: Word;
 };
 
-/** One reading by itself, against every limit of its control point. */
 export function judgeReading(point: ControlPoint, taken: Taken, cook?: CookSeen): Judged[] {
   const late = (taken.keptAt?.getTime() ?? NaN) - taken.takenAt.getTime();
   return point.limits.map(({ limitId, limit }) => {
@@ -38,7 +36,6 @@ export function judgeReading(point: ControlPoint, taken: Taken, cook?: CookSeen)
   });
 }
 
-/** A value or an answer as it is judged. */
 export const asRead = ({ answer, seen, humidity, ...taken }: Taken): ReadAlone => ({
   read: numberOf(taken),
   answer: answer === null ? undefined : { holds: answer, seen, humidity: humidity ?? undefined },
@@ -46,7 +43,7 @@ export const asRead = ({ answer, seen, humidity, ...taken }: Taken): ReadAlone =
 
 const numberOf = ({ value, unit }: Pick<Taken, 'value' | 'unit'>) => (value !== null && unit !== null ? { value, unit } : undefined);
 
-/** Readings as a series, each kind apart. */
+/** Each kind of value is apart. */
 export const seriesAt = (readings: readonly Taken[]): Series =>
   seriesOf(
     readings.flatMap((taken) => {
@@ -56,5 +53,4 @@ export const seriesAt = (readings: readonly Taken[]): Series =>
     }),
   );
 
-/** The temperatures among readings, ready to be judged as a series. */
 export const curveOf = (readings: readonly Taken[]): readonly CurveReading[] => seriesAt(readings).temperatures;

@@ -18,10 +18,7 @@ import { judgedFor } from './judge-formulation';
 import { scalesAt } from './scales-of';
 import type { WentIn } from './what-went-in';
 
-/**
- * Whatever of a restricted substance has gone into the lot, on the meat block, against every limit of the control
- * point.
- */
+/** Judges all of a restricted substance that went in, on the meat block. */
 export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
   const judged = point.limits.flatMap(({ limitId, limit }) => {
     if (!isOfKind(limit, 'concentration')) return [];
@@ -30,7 +27,6 @@ export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
   return judgedFor(judged, { ...wentIn, scales: wentIn.scales ?? scalesAt(point.errors) });
 }
 
-/** Has anything been recorded that this control point judges? */
 export const isWeighed = (point: ControlPoint, { weighings, composition }: WentIn): boolean =>
   point.limits.some(
     ({ limit }) =>
@@ -38,9 +34,7 @@ export const isWeighed = (point: ControlPoint, { weighings, composition }: WentI
       (composition.substances.has(limit.substance) || weighings.some(({ substance }) => substance === limit.substance)),
   );
 
-/**
- * What rework brings is counted as the pure substance; words about what to add or take away are about what was weighed.
- */
+/** Rework counts as the pure substance. Advice on what to add or take away is about what was weighed. */
 export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors?: InstrumentErrors): Verdict {
   const { weighings, reworked, composition } = wentIn;
   const { substance } = limit;
@@ -62,7 +56,7 @@ export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors
   return weighed.length === 0 && verdict.kind !== 'met' ? { ...verdict, notes, then: { code: 'weigh-or-hold' } } : { ...verdict, notes };
 }
 
-/** The most and the least that may be in, rework's own share included; nothing where the plan states no error. */
+/** Includes rework's share; none where the plan states no error. */
 const extremesOf = (composition: Composition, substance: RestrictedSubstance, scales: ScaleErrors): Extremes | 0n =>
   isStated(scales)
     ? {

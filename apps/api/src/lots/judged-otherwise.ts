@@ -3,8 +3,8 @@ import type { PointOnLot } from './judge-points';
 import type { LotRows } from './lot-rows';
 
 /**
- * The control points that the rules of now do not find met or settled, of a lot whose latest review was signed by earlier
- * ones and has been taken back by nothing: what was reviewed then stands, and people are asked to look at it again.
+ * The latest review was signed by earlier rules and still stands. People are asked to look again at points that the
+ * rules of now do not find met or settled.
  */
 export function judgedOtherwise({ reviews: [latest] }: Pick<LotRows, 'reviews'>, points: readonly PointOnLot[]): string[] {
   if (!latest || latest.rulesVersion === RULES_VERSION) return [];

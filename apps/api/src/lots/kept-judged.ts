@@ -2,10 +2,7 @@ import type { ControlPoint, Judged } from '@larderbook/contracts';
 import { RULES_VERSION, type RestrictedSubstance, type Verdict } from '@larderbook/haccp';
 import { publishedConcentration } from '../products/published-concentration';
 
-/**
- * What is kept with an entry of what it was judged: codes and figures, and by which rules. The limit stands frozen in the
- * plan, or is the published one for a substance that no control point judges.
- */
+/** The limit itself is frozen in the plan, or is the published one for a substance that no control point judges. */
 export type KeptJudged = { limitId: string; rulesVersion: number } & Verdict;
 
 export const keptJudged = (judged: readonly Judged[]): KeptJudged[] =>
@@ -16,7 +13,7 @@ const PUBLISHED = 'published-';
 /** Names the published limit that a substance is shown beside. */
 export const publishedLimitId = (substance: RestrictedSubstance): string => PUBLISHED + substance;
 
-/** The same with the limits of the plan it was judged by. */
+/** Adds the limits of the plan again. */
 export function judgedAsKept(kept: unknown, points: readonly ControlPoint[]): Judged[] {
   return (kept as KeptJudged[]).flatMap(({ limitId, rulesVersion: _, ...verdict }) => {
     const limit = limitId.startsWith(PUBLISHED)

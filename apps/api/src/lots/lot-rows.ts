@@ -72,23 +72,23 @@ export type LotRows = Omit<Row, 'formula' | 'readings'> & {
   planVersion: number;
   content: PlanContent;
   formula: Pick<FormulaInUse, 'formulaId' | 'version' | 'expectedYieldPercent' | 'lines'>;
-  /** Every item that the formula or an entry names, as described now. */
+  /** Items of the formula and of the entries, as described now. */
   items: ReadonlyMap<string, ItemNow>;
-  /** All readings, corrected ones too, oldest first. */
+  /** Corrected ones included, oldest first. */
   readings: ReadingOnLot[];
-  /** What people said of them, oldest first. */
+  /** Oldest first. */
   clarifications: Clarification[];
   wentIn: WentIn;
   weights: LotWeights;
   deviations: DeviationBehind[];
   last: LastRecords;
-  /** Ledger lines of what its curves are judged from; only of a lot with a deviation that was closed. */
+  /** Ledger lines behind its curves; only of a lot with a closed deviation. */
   order: ReadonlyMap<string, bigint>;
   /** The reviews, and what was recorded after the first of them. */
   since: RecordSince[];
 };
 
-/** Reads these lots in a fixed number of statements, however many they are. Lots that are not there are left out. */
+/** The number of statements is fixed, however many lots. Unknown lots are left out. */
 export async function readLots(tx: Tx, lotIds: readonly string[]): Promise<LotRows[]> {
   if (lotIds.length === 0) return [];
   const rows = await tx.lot.findMany({ where: { id: { in: [...lotIds] } }, select: columns });
@@ -156,7 +156,7 @@ const describe = (
   lines: linesOf(lines, items),
 });
 
-/** Readings that nothing corrects, and that void nothing. */
+/** Leaves out readings that are corrected, voided, or that void another. */
 export function readingsThatCount<Reading extends { id: string; amendsId: string | null; voided: boolean | null }>(
   readings: readonly Reading[],
 ): Reading[] {

@@ -5,7 +5,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { planById } from '../products/plan-in-force';
 
-/** The lot an entry is made on, with the control points of its plan. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function lotToRecordOn(tx: Tx, lotId: string) {
   const lot = await tx.lot.findFirst({
     where: { id: lotId },
@@ -28,11 +28,11 @@ type Entry = {
   lot: { takenAt: Date; hasShipped: boolean };
   takenAt: Date;
   recordedAt: Date;
-  /** Of the entries before it in the same series; left out for a correction. */
+  /** Of earlier entries in the series; left out for a correction. */
   lastTakenAt?: Date | null;
 };
 
-/** What is odd about when an entry was made on a lot; kept and shown. */
+/** Flags about the time of an entry, kept and shown. */
 export const entryFlags = ({ lot, takenAt, recordedAt, lastTakenAt }: Entry): Flag[] => [
   ...flagTimes({
     takenAt: takenAt.getTime(),

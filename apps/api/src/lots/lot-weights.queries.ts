@@ -2,26 +2,26 @@ import { massFromGrams, type SetAside } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { nothingAside, setAsideIn } from './set-aside.queries';
 
-/** What a lot weighs by its records, in femtograms. Entries that a later one corrects do not count. */
+/** Femtograms. Entries that a later one corrects do not count. */
 export type LotWeights = {
   /** Meat as trimmed, and everything weighed in. */
   wentIn: bigint;
-  /** Taken out with a record: losses, samples, waste. */
+  /** Recorded losses, samples and waste. */
   removed: bigint;
   condemned: bigint;
-  /** Of what was condemned: its destruction is recorded. */
+  /** The condemned part whose destruction is recorded. */
   destroyed: bigint;
   /** Taken into later lots. */
   reworked: bigint;
   packed: bigint;
   shipped: bigint;
-  /** What of it decisions keep from leaving. */
+  /** Decisions keep this from leaving. */
   aside: SetAside;
 };
 type Sums = Omit<LotWeights, 'aside'>;
 type Row = Record<keyof Sums, string> & { lotId: string };
 
-/** By lot; a lot that is not there is not in the answer. */
+/** Unknown lots are left out. */
 export async function weightsOfLots(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, LotWeights>> {
   const [rows, aside] = await Promise.all([sumsOf(tx, lotIds), setAsideIn(tx, lotIds)]);
   return new Map(rows.map(({ lotId, ...sums }) => [lotId, { ...inFemtograms(sums), aside: aside.get(lotId) ?? nothingAside }]));
@@ -42,20 +42,20 @@ const sumsOf = (tx: Tx, lotIds: readonly string[]) => tx.$queryRaw<Row[]>`
         WHERE p.lot_id = l.id)::text AS shipped
     FROM lot l WHERE l.id = ANY(${lotIds}::uuid[])`;
 
-/** One lot; a lot that is not there weighs nothing. */
+/** An unknown lot weighs nothing. */
 export const weightsOfLot = async (tx: Tx, lotId: string): Promise<LotWeights> => (await weightsOfLots(tx, [lotId])).get(lotId) ?? empty;
 
 /**
- * What is loose in a lot: not packed, not taken into another, not removed, not condemned. Below zero when its records
- * contradict each other. What was condemned in packages, or reworked out of them, was packed and counts once.
+ * Neither packed, reworked, removed nor condemned; below zero when records contradict each other. What was condemned in
+ * packages, or reworked out of them, was packed and counts once.
  */
 export const looseIn = ({ wentIn, removed, condemned, reworked, packed, aside }: LotWeights): bigint =>
   wentIn - removed - (condemned - aside.condemned) - (reworked - aside.opened) - packed;
 
-/** What may be taken out of a lot into another: what is loose, and packages that were decided to be reworked. */
+/** Loose product, and packages decided to be reworked. */
 export const reworkableIn = (weights: LotWeights): bigint => atLeastZero(looseIn(weights)) + weights.aside.toRework;
 
-/** Loose product that was decided to be reworked: it may not be packed. */
+/** Loose product decided to be reworked may not be packed. */
 export const looseToRework = ({ aside }: LotWeights): bigint => aside.pending - aside.toRework;
 
 export const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);

@@ -9,7 +9,7 @@ import { whereItStands } from './where-a-lot-stands';
 type Asked = InputOf<typeof contract>;
 const page = 50;
 
-/** Lots and where each stands, newest first, a page at a time: those started before an instant. */
+/** One page, newest first. */
 export async function listLots(tx: Tx, { standing, before }: Asked, now: Date): Promise<ReplyOf<typeof contract>> {
   const found: LotHead[] = [];
   let from = before ? new Date(before) : undefined;
@@ -26,17 +26,14 @@ export async function listLots(tx: Tx, { standing, before }: Asked, now: Date): 
   }
 }
 
-/** Heads of these lots, newest first. */
+/** Newest first. */
 export async function headsOf(tx: Tx, lotIds: readonly string[], now: Date): Promise<LotHead[]> {
   const lots = await readLots(tx, lotIds);
   const heads = lots.map((rows) => headOf(rows, whereItStands(rows, now)));
   return heads.sort((a, b) => b.startedAt.localeCompare(a.startedAt) || b.code.localeCompare(a.code));
 }
 
-/**
- * Lots that may need somebody: all but those whose packages have all left, on which nothing is open and whose review
- * nobody took back. Newest first.
- */
+/** Leaves out lots whose packages have all left, with nothing open and no review taken back. Newest first. */
 export async function lotsStillHere(tx: Tx): Promise<string[]> {
   const undecidedAgain = await reopened(tx);
   const lots = await tx.$queryRaw<{ id: string }[]>`
@@ -55,7 +52,7 @@ const isHere = Prisma.sql`(
     AND NOT EXISTS (SELECT FROM deviation_closing_now c WHERE c.deviation_id = d.id))
   OR EXISTS (SELECT FROM review v JOIN review_taken_back t ON t.review_id = v.id WHERE v.lot_id = l.id))`;
 
-/** What a lot must at least be to stand there, so that the many that are done with need not be looked at one by one. */
+/** Narrows the search, so that finished lots need not be judged one by one. */
 const atLeast: Record<Asked['standing'], Prisma.Sql> = {
   'in-work': isHere,
   'to-review': isHere,
@@ -67,7 +64,7 @@ const atLeast: Record<Asked['standing'], Prisma.Sql> = {
   all: Prisma.sql`true`,
 };
 
-/** Those that started at the same moment stay on one page. */
+/** Lots that started at the same moment stay on one page. */
 function startedBefore(tx: Tx, standing: Asked['standing'], from: Date | undefined): Promise<{ id: string; takenAt: Date }[]> {
   const earlier = from ? Prisma.sql`l.taken_at < ${from}` : Prisma.sql`true`;
   return tx.$queryRaw`

@@ -12,14 +12,12 @@ import { judgedWhenClosed } from './judged-when-closed';
 import { readingsThatCount, readLots, type LotRows } from './lot-rows';
 import { rootsOf } from './reading-roots';
 
-/** What is missed now, in a sentence and as a verdict. */
 export type MissNow = { description: string; verdict: Verdict };
 
 /**
- * What the records say now of the miss that each deviation of a lot was opened with, by deviation: a miss grows with
- * every reading, and a correction changes it. Of one that is closed, what people decided about. What a person opened by
- * hand, and what no control point judges, has nothing to be judged anew. One that is missed no longer keeps the sentence
- * it was opened with: no deviation is headed by a limit that is met.
+ * A miss grows with every reading, and a correction changes it. A closed deviation shows what people decided about.
+ * Deviations opened by hand, or judged by no control point, stay as they are. A miss that is now met keeps its first
+ * sentence, because a limit that is met heads no deviation.
  */
 export function missesNow(rows: LotRows, points: readonly PointOnLot[]): ReadonlyMap<string, MissNow> {
   return new Map(
@@ -52,7 +50,7 @@ function judgedNow({ dedupeKey, limitId, isOpen, closedSeq }: DeviationBehind, f
   }
 }
 
-/** Deviations with what is missed now in the place of what was when they were opened, which then stands beside it. */
+/** The first miss then stands beside the present one. */
 export async function withMissNow(tx: Tx, deviations: readonly Deviation[], now?: Date): Promise<Deviation[]> {
   const lotIds = deviations.flatMap(({ lot, limit }) => (lot && limit ? lot.lotId : []));
   const lots = await readLots(tx, [...new Set(lotIds)]);

@@ -8,10 +8,7 @@ import { told } from '../platform/told';
 type NewLot = { productId: string; productCode: string; takenAt: Date };
 const atOnce = 100;
 
-/**
- * The code of a lot by the establishment's pattern: the number counts the lots of this product on this day of the shop,
- * and goes on until the code is free.
- */
+/** The number counts this product's lots on this day of the shop, and goes on until the code is free. */
 export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: NewLot, { establishment }: Person): Promise<string> {
   const date = dayIn(establishment.timeZone, takenAt);
   const start = (await lotsThatDay(tx, productId, date, establishment.timeZone)) + 1;

@@ -7,16 +7,15 @@ import { tell } from '../platform/tell';
 import { isOfMiss } from './is-settled';
 import { readLots } from './lot-rows';
 
-/** What was judged at a control point, now that an entry has been made. */
 export type JudgedAt = { point: ControlPoint; judged: readonly Judged[] };
-/** The entry that brought it about. */
+/** The entry that led to the judgement. */
 export type JudgedEntry = { lotId: string; subjectId: string; takenAt: Date };
-/** The same for the same miss, so that it opens one deviation. */
+/** The same miss has the same key, so that it opens one deviation. */
 type DedupeKeyOf = (point: ControlPoint, limitId: string) => string;
 
 /**
- * Opens a deviation for every limit that was missed, in the transaction that judged it; the id of the first. Curves and
- * weighed substances are judged again with every entry: their key is one for the lot and the limit.
+ * Runs in the transaction that judged; returns the first deviation. Curves and weighed substances are judged again with
+ * every entry, so lot and limit share one key.
  */
 export async function openForMisses(
   tx: Tx,
@@ -42,9 +41,8 @@ export async function openForMisses(
 }
 
 /**
- * While a deviation is open, or closed over this very miss, it is the one. A miss that has changed since it was closed
- * is another.
- * @param where the control point on its lot, where what was decided can have grown since the deviation was opened
+ * A deviation that is open, or closed over this very miss, keeps its key. A miss that changed since the closing gets a
+ * new one. @param where the control point, where the miss can have grown after the deviation was opened
  */
 export async function dedupeKeyNow(
   tx: Tx,

@@ -7,10 +7,7 @@ import { dedupeKeyNow, type JudgedEntry } from './open-for-misses';
 import { unjudgedSubstances } from './unjudged-substances';
 import type { WentIn } from './what-went-in';
 
-/**
- * Opens a deviation for every restricted substance that no control point judges: somebody has to decide. The id of the
- * first.
- */
+/** No control point judges the substance, so somebody has to decide. Returns the first deviation. */
 export async function openForUnjudged(
   tx: Tx,
   entry: JudgedEntry,

@@ -1,14 +1,14 @@
 import type { Tx } from '../platform/database';
 
 /**
- * Ledger lines: of the last record at each control point of a lot, of the last that changed what went in, and of the first
- * and last meat or rework that was put in, whose corrections are no other meat.
+ * Ledger lines: the last at each control point, the last that changed what went in, and the first and last meat put in.
+ * A correction of an input is no other meat.
  */
 export type LastRecords = { atPoint: ReadonlyMap<string, bigint>; weighed: bigint; putIn: { first: bigint; last: bigint } };
 
 type Row = { lotId: string; controlPointId: string | null; isPutIn: boolean; first: bigint; seq: bigint };
 
-/** The ledger is the order in which things were recorded; a clock may stand still or step back, the ledger cannot. */
+/** The ledger gives the order, because a clock may stand still or step back. */
 export async function lastRecords(tx: Tx, lotIds: readonly string[]): Promise<(lotId: string) => LastRecords> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT r.lot_id AS "lotId", r.control_point_id AS "controlPointId", r.is_put_in AS "isPutIn", min(a.seq) AS first, max(a.seq) AS seq
@@ -38,7 +38,7 @@ const putIn = (row?: Row) => ({ first: row?.first ?? 0n, last: row?.seq ?? 0n })
 
 const latest = (rows: Row[]): bigint => rows.reduce((last, { seq }) => (seq > last ? seq : last), 0n);
 
-/** The ledger line of everything that curves of these lots are judged from, by its id. */
+/** Keyed by record id: everything that curves of these lots are judged from. */
 export async function orderOf(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, bigint>> {
   if (lotIds.length === 0) return new Map();
   const rows = await tx.$queryRaw<{ id: string; seq: bigint }[]>`

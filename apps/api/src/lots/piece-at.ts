@@ -3,7 +3,7 @@ import { usualPiece, type Piece } from '@larderbook/haccp';
 import { productsNow } from '../products/products-now';
 import type { Tx } from '../platform/database';
 
-/** The piece whose core is read: as the plan states it, else the thinnest usual one of the product's class. */
+/** Without a piece in the plan, the thinnest usual one of the product's class. */
 export async function pieceAt(tx: Tx, { piece }: ControlPoint, productId: string): Promise<Piece> {
   if (piece) return piece;
   const products = await productsNow(tx, [productId]);

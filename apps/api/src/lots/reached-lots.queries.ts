@@ -1,9 +1,8 @@
 import type { Tx } from '../platform/database';
 
 /**
- * Every lot that something of these deliveries or lots went into, through any number of reworked lots; the lots
- * themselves among them. Repeats are removed as they are met (UNION), so a lot that is reached by many ways is walked once, and a circle
- * ends. Entries that a later one corrects do not count.
+ * Includes the lots themselves, and goes through rework. UNION walks each lot once and ends circles. Entries that a
+ * later one corrects do not count.
  */
 export async function lotsAfter(tx: Tx, nodeIds: readonly string[]): Promise<string[]> {
   const lots = await tx.$queryRaw<{ id: string }[]>`
@@ -19,7 +18,7 @@ export async function lotsAfter(tx: Tx, nodeIds: readonly string[]): Promise<str
   return lots.map(({ id }) => id);
 }
 
-/** Every lot that something in a lot or a packing came from; the lot itself among them. */
+/** Includes the lot itself. */
 export async function lotsBefore(tx: Tx, nodeId: string): Promise<string[]> {
   const lots = await tx.$queryRaw<{ id: string }[]>`
     WITH RECURSIVE reached(id) AS (

@@ -61,12 +61,12 @@ const columns = {
   reviews: { select: { id: true, findings: true } },
 } satisfies Prisma.LotSelect;
 
-/** What the page of a lot shows beside what decides where it stands: every entry in full. */
+/** Every entry in full, for the page of a lot. */
 export type Shown = Prisma.LotGetPayload<{ select: typeof columns }> & {
   people: PersonNames;
-  /** The checks of every instrument that was used. */
+  /** Checks of every instrument used. */
   checks: ReadonlyMap<string, ChecksOf>;
-  /** Items, suppliers, products, customers and instruments by id, as they are called now. */
+  /** Present names of items, suppliers, products, customers and instruments, by id. */
   names: ReadonlyMap<string, string>;
 };
 

@@ -1,8 +1,6 @@
 type Chained = { id: string; amendsId: string | null };
 
-/**
- * The first reading of each chain of corrections: a miss belongs to what was measured, however often it was corrected.
- */
+/** A miss belongs to the first reading of a chain, however often it was corrected. */
 export function rootsOf(readings: readonly Chained[]): ReadonlyMap<string, string> {
   const corrects = new Map(readings.map(({ id, amendsId }) => [id, amendsId]));
   const rootOf = (id: string): string => {
@@ -12,7 +10,7 @@ export function rootsOf(readings: readonly Chained[]): ReadonlyMap<string, strin
   return new Map(readings.map(({ id }) => [id, rootOf(id)]));
 }
 
-/** When the server kept the first of each chain: a correction stands in the place of what it corrects. */
+/** A correction arrives when the first of its chain did. */
 export function arrivalsOf<At>(readings: readonly (Chained & { recordedAt: At })[]): ReadonlyMap<string, At> {
   const roots = rootsOf(readings);
   const keptAt = new Map(readings.map(({ id, recordedAt }) => [id, recordedAt]));

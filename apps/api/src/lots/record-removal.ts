@@ -14,7 +14,7 @@ import { checkEnough } from './take-from';
 
 type Input = InputOf<typeof recordRemoval>;
 
-/** Weight that left a lot or a delivery without being packed, so that the mass balance can account for it. */
+/** The mass balance needs weight that left without being packed. */
 @Injectable()
 export class RecordRemoval {
   constructor(private readonly once: RecordOnce) {}
@@ -33,7 +33,7 @@ export class RecordRemoval {
   }
 }
 
-/** What is corrected must be of the same lot or delivery; its weight is there again. */
+/** The row must be of the same lot or delivery; its weight is available again. */
 async function removalToCorrect(tx: Tx, { amends, reason, lotId, receiptId }: Input) {
   if (!amends) return { givenBack: 0n };
   const row = await tx.removalRow.findFirst({

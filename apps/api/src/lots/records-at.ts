@@ -4,7 +4,7 @@ import type { PointRecords } from './judge-control-point';
 import type { LotRows, ReadingOnLot } from './lot-rows';
 import { surroundingsAt } from './surroundings-at';
 
-/** What counts at one control point. @param readings those of the lot that count */
+/** @param readings those of the lot that count */
 export function recordsAt(
   point: ControlPoint,
   readings: readonly ReadingOnLot[],

@@ -1,6 +1,6 @@
 import type { Tx } from '../platform/database';
 
-/** Something that was recorded after the first review of a lot, and could take its clearance back. */
+/** This may take back the clearance of a lot. */
 export type RecordSince = {
   lotId: string;
   /** The row, or the review itself. */
@@ -17,10 +17,10 @@ export type RecordSince = {
     | 'delivery'
     | 'calibration'
     | 'taking back';
-  /** It corrects or voids what was there before. */
+  /** The row it corrects or voids. */
   amendsId: string | null;
   controlPointId: string | null;
-  /** What it is of; of a review that a person took back, why. */
+  /** What the record is of; the reason when a person took the review back. */
   code: string | null;
   seq: bigint;
   at: Date;
@@ -28,10 +28,9 @@ export type RecordSince = {
 };
 
 /**
- * In the order of the ledger: the reviews of these lots, and what was recorded after the first of each. New removals
- * change nothing that a review judged; their corrections do, as do those of a delivery that went in, and of a check that
- * a reading relied on and that is no longer good. So does the first check after a reading, when it failed. Of new
- * packings it is told because no review has seen them.
+ * In the order of the ledger, from the first review of each lot. New removals change nothing reviewed, but their
+ * corrections do. So do corrections of a delivery that went in, a relied-on check that is no longer good, and a first
+ * later check that failed. New packings are listed because no review has seen them.
  */
 export async function recordsSinceReview(tx: Tx, lotIds: readonly string[]): Promise<RecordSince[]> {
   if (lotIds.length === 0) return [];

@@ -1,13 +1,13 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import { scaleErrorOf, type InstrumentErrors, type ScaleErrors } from '@larderbook/haccp';
 
-/** What a control point states of its scales, in femtograms a weighing. */
+/** Femtograms for each weighing. */
 export const scalesAt = (errors: InstrumentErrors | undefined): ScaleErrors => ({
   ingredient: scaleErrorOf(errors?.mass),
   meat: scaleErrorOf(errors?.meat),
 });
 
-/** The worst of what a plan states of its scales, wherever it weighs what goes in. */
+/** Takes the worst error of all points that weigh what goes in. */
 export const scalesOf = (points: readonly Pick<ControlPoint, 'takenAs' | 'errors'>[]): ScaleErrors =>
   points
     .filter(({ takenAs }) => takenAs === 'weighings')

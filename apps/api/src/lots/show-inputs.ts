@@ -5,7 +5,7 @@ import type { Shown } from './read-shown';
 
 type Input = Lot['inputs'][number];
 
-/** Meat and rework put into a lot, oldest first; corrected entries among them. */
+/** Oldest first, corrected ones included. */
 export function showInputs({ inputs, people, names }: Shown): Input[] {
   const correction = corrections(inputs, people);
   return listed(inputs).map((row) => ({

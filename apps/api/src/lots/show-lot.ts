@@ -18,13 +18,12 @@ import { showTargets } from './show-targets';
 import { showWeighings } from './show-weighings';
 import { whereItStands, type LotStands } from './where-a-lot-stands';
 
-/** Everything about one lot, judged as it stands at `now`. Throws `not-found`. */
+/** Throws `not-found`. */
 export const showLot = async (tx: Tx, lotId: string, now?: Date): Promise<Lot> => (await showLotWithPoints(tx, lotId, now)).lot;
 
-/** A lot as it is shown, and its control points as they were judged. */
 export type LotWithPoints = { lot: Lot; rows: LotRows; points: PointOnLot[] };
 
-/** The same with what it was judged from, to be drawn. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function showLotWithPoints(tx: Tx, lotId: string, now?: Date): Promise<LotWithPoints> {
   const [rows] = await readLots(tx, [lotId]);
   const shown = rows && (await readShown(tx, lotId));
@@ -76,7 +75,6 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Omit<Lot, 'corre
   };
 }
 
-/** What a list shows of a lot. */
 export const headOf = (
   rows: LotRows,
   { standing, because, openDeviations, packages, packagesLeft, judgedOtherwise, running, warning }: LotStands,

@@ -4,7 +4,7 @@ import { keptWeightOf } from '../platform/kept-weight';
 import type { LotRows } from './lot-rows';
 import type { Shown } from './read-shown';
 
-/** Runs of packages of a lot, oldest first. */
+/** Oldest first. */
 export const showPackings = ({ packings, people }: Shown, { id: lotId, code, product }: LotRows): Lot['packings'] =>
   packings.map((row) => ({
     packingId: row.id,
@@ -21,7 +21,7 @@ export const showPackings = ({ packings, people }: Shown, { id: lotId, code, pro
     made: madeBy(row, people),
   }));
 
-/** What left of them, and to whom, in the order of the shipments. */
+/** In the order of the shipments. */
 export function showShipments({ packings, names }: Shown): Lot['shipments'] {
   const lines = packings.flatMap(({ code, shipmentLines }) => shipmentLines.map((line) => ({ ...line, packingCode: code })));
   return lines

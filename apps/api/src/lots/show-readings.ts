@@ -11,7 +11,7 @@ import { rootsOf } from './reading-roots';
 type Reading = ControlPointOnLot['readings'][number];
 export type ReadingsAt = (point: ControlPoint) => Reading[];
 
-/** Readings of a lot by control point, oldest first, corrected ones among them. */
+/** Oldest first, corrected ones included. */
 export function showReadings(rows: LotRows, shown: Shown): ReadingsAt {
   const { readings, clarifications, deviations } = rows;
   const { readings: entries, people, names, checks } = shown;

@@ -4,7 +4,7 @@ import type { LotRows } from './lot-rows';
 import type { Shown } from './read-shown';
 import type { LotStands } from './where-a-lot-stands';
 
-/** Every review of a lot, oldest first, as what it was: what it covered, and what took its clearance back. */
+/** Oldest first. */
 export function showReviews({ reviews }: LotRows, { reviews: stands, packedSince }: LotStands, shown: Shown): Lot['reviews'] {
   return stands.flatMap(({ reviewId, takenBack }, index): Lot['reviews'] => {
     const review = reviews.find(({ id }) => id === reviewId);

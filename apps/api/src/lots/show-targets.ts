@@ -9,10 +9,6 @@ import type { WentIn } from './what-went-in';
 type Target = Lot['targets'][number];
 type Line = FormulaInUse['lines'][number];
 
-/**
- * Every line of the formula: what to weigh for the meat that is in, what has been weighed, and the bounds of what is
- * restricted.
- */
 export function showTargets({ formula, content, wentIn }: LotRows): Target[] {
   const targets = targetsOf(formula, wentIn);
   return formula.lines.map((line) => {
@@ -31,7 +27,7 @@ export function showTargets({ formula, content, wentIn }: LotRows): Target[] {
   });
 }
 
-/** Scaled to the meat that is still to be seasoned; rework brings its own. */
+/** Scales to the meat still to be seasoned; rework brings its own. */
 export function targetsOf({ lines }: Pick<FormulaInUse, 'lines'>, { composition: { toSeason } }: WentIn): ReadonlyMap<Line, bigint> {
   if (toSeason === 0n) return new Map();
   const scaled = scaleFormula(
@@ -44,7 +40,7 @@ export function targetsOf({ lines }: Pick<FormulaInUse, 'lines'>, { composition:
 const massOf = (itemId: string, entries: readonly { itemId?: string; mass: bigint }[]): bigint =>
   entries.reduce((sum, entry) => (entry.itemId === itemId ? sum + entry.mass : sum), 0n);
 
-/** The target is rounded inward to what the scale shows, so that whoever weighs it exactly misses no limit. */
+/** Rounds the target inward to the scale's step, so that weighing it exactly misses no limit. */
 function restricted(line: Line, substance: RestrictedSubstance, content: Content, wentIn: WentIn, aimed?: bigint) {
   const bounds = boundsOn(line, substance, content, wentIn);
   const found = aimed === undefined ? {} : targetOnScale(aimed, bounds, stepFor(substance, content));
@@ -58,7 +54,7 @@ function restricted(line: Line, substance: RestrictedSubstance, content: Content
   };
 }
 
-/** What is to be weighed of a line: on the scale, where it holds what is restricted. */
+/** A restricted ingredient is rounded to the scale's step. */
 export function toWeighOf(line: Line, aimed: bigint | undefined, content: Content, wentIn: WentIn): bigint | undefined {
   const { substance } = line;
   if (!substance || aimed === undefined) return aimed;
@@ -72,7 +68,7 @@ const boundsOn = (line: Line, substance: RestrictedSubstance, content: Content, 
   return boundsOfIngredient(ingredient, limitsOn(substance, content), wentIn);
 };
 
-/** The coarsest of the scales that the control points of the substance name. */
+/** The coarsest scale of the control points of the substance. */
 const stepFor = (substance: RestrictedSubstance, content: Content): bigint => {
   const [first = scaleStepOf(), ...more] = limitsOn(substance, content).map(({ errors }) => scaleStepOf(errors));
   return more.reduce((coarsest, step) => (step > coarsest ? step : coarsest), first);

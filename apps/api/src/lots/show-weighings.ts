@@ -7,7 +7,7 @@ import type { Shown } from './read-shown';
 
 type Row = Shown['weighings'][number];
 
-/** Ingredients weighed into a lot, oldest first, each with what was judged when it was entered. */
+/** Oldest first. Verdicts are those of when each was entered. */
 export function showWeighings({ items, content }: LotRows, { weighings, people, names, checks }: Shown): Lot['weighings'] {
   const correction = corrections(weighings, people, checks);
   return listed(weighings).map((row) => ({
@@ -22,7 +22,7 @@ export function showWeighings({ items, content }: LotRows, { weighings, people, 
   }));
 }
 
-/** As weighed, unless its delivery was corrected since: then what that is now known to be. */
+/** A corrected delivery shows what it is now known to be. */
 function whatItIs({ itemId, fractionPercent, receipt }: Row, items: LotRows['items'], names: Shown['names']) {
   const before = fractionPercent?.toNumber();
   if (!receipt?.amendsId) return { item: { itemId, name: names.get(itemId) ?? '' }, fractionPercent: before };

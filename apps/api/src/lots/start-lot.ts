@@ -15,7 +15,7 @@ import { nextLotCode } from './next-lot-code';
 
 type Input = InputOf<typeof startLot>;
 
-/** Starts a lot on the formula and the plan in force; it keeps to them, whatever is written or adopted later. */
+/** A lot keeps its formula and plan, whatever is written or adopted later. */
 @Injectable()
 export class StartLot {
   constructor(private readonly once: RecordOnce) {}

@@ -2,7 +2,6 @@ import type { ControlPoint } from '@larderbook/contracts';
 import { degrees, type Surroundings } from '@larderbook/haccp';
 import { curveOf, type Taken } from './judge-reading';
 
-/** What the product lies in at a control point, as the plan names it and as it was read. */
 export function surroundingsAt(
   { surroundings }: Pick<ControlPoint, 'surroundings'>,
   read: readonly Taken[] = [],

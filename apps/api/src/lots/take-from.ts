@@ -6,7 +6,7 @@ import { receiptLeft } from '../receiving/receipt-left';
 import { atLeastZero, looseIn, weightsOfLot, reworkableIn } from './lot-weights.queries';
 import { weightFigure } from '../platform/figures';
 
-/** The delivery something is taken from, which must have been accepted. Throws `not-found` and `receipt-refused`. */
+/** Throws `not-found` and `receipt-refused`. */
 export async function usableReceipt(tx: Tx, receiptId: string) {
   const found = await receiptLeft(tx, receiptId);
   if (found.row.decision === 'refused') {
@@ -15,10 +15,7 @@ export async function usableReceipt(tx: Tx, receiptId: string) {
   return found;
 }
 
-/**
- * The lot something is taken from, which must not already contain what it goes into. Throws `not-found` and
- * `into-itself`.
- */
+/** The source must not already contain the lot it goes into. Throws `not-found` and `into-itself`. */
 export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string; code: string }) {
   const source = await tx.lot.findFirst({ where: { id: sourceLotId }, select: { code: true } });
   if (!source) throw new Problem('not-found', told('no-such-earlier-lot'));
@@ -33,7 +30,7 @@ export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string;
   return { code: source.code, left: reworkableIn(await weightsOfLot(tx, sourceLotId)) };
 }
 
-/** Throws `more-than-there-is`, with the figures in the unit the person entered. `left` in femtograms. */
+/** `left` is in femtograms; the problem tells figures in the unit the person entered. Throws `more-than-there-is`. */
 export function checkEnough(asked: EnteredMass, left: bigint, code: string): void {
   if (massOf(asked) <= left) return;
   const there = roundedMass(left > 0n ? left : 0n, asked.unit, 3, 'down');
@@ -41,9 +38,9 @@ export function checkEnough(asked: EnteredMass, left: bigint, code: string): voi
 }
 
 /**
- * Less went into a lot than its record said. What is packed, taken out or used of it stands on that weight, and a hold
- * would end with product that nobody decided about. Throws `still-in-use`.
- * @param within what scales may disagree about: a hundredth of the lot where a weight is corrected, nothing where it is voided
+ * What is packed, taken out or used stands on the earlier weight, and with less a hold would end over undecided
+ * product. Throws `still-in-use`. @param within what scales may disagree about: a hundredth of the lot for a corrected
+ * weight, nothing for a voided one
  */
 export async function checkStillThere(tx: Tx, lotId: string, less: bigint, unit: string, within: 'a hundredth' | 'nothing'): Promise<void> {
   const weights = await weightsOfLot(tx, lotId);

@@ -7,14 +7,13 @@ import { judgeReading } from './judge-reading';
 import type { LotRows } from './lot-rows';
 import type { RecordSince } from './records-since-review.queries';
 
-/** What took the clearance of a review back: what was recorded, by whom and when; of a person who did, why. */
+/** `reason` is given only by a person. */
 export type TakenBack = { what: string; personId: string; at: Date; reason?: string };
 export type ReviewStands = { reviewId: string; takenBack?: TakenBack };
 
 /**
- * What each review of a lot came to, oldest first. A check that goes on after it, as cold storage does day by day, is
- * judged by itself: only a miss, a doubt, a correction of what was reviewed, or anything that adds to what was reviewed
- * takes the clearance back.
+ * Oldest first. A check that goes on after the review, as of a cold store, is judged by itself. Only a miss, a doubt, a
+ * correction or an addition to what was reviewed takes the clearance back.
  */
 export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): ReviewStands[] {
   const reviews = rows.since.filter(({ kind }) => kind === 'review');
@@ -35,7 +34,7 @@ export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): Revi
   });
 }
 
-/** What was decided, corrected or taken back after the review: it had seen the deviation as dealt with otherwise. */
+/** The review had seen the deviation as dealt with otherwise. */
 function dealtWithSince({ deviations }: LotRows, from: bigint, until: bigint | undefined) {
   const since = deviations.flatMap(({ number, dealtWith }) =>
     dealtWith.map(({ seq, at, personId, what }) => ({

@@ -31,7 +31,7 @@ type Input = InputOf<typeof weighIn>;
 type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
 type Corrected = Awaited<ReturnType<Tx['weighing']['findFirst']>> | undefined;
 
-/** An ingredient is weighed into a lot; what is restricted is judged with all of it that is in, on the meat block. */
+/** The restricted substance is judged with all of it that is in, on the meat block. */
 @Injectable()
 export class WeighIn {
   constructor(private readonly once: RecordOnce) {}
@@ -81,8 +81,8 @@ async function ingredient(tx: Tx, itemId: string): Promise<ItemNow> {
 }
 
 /**
- * Percent of the substance: as the label of the delivery says, otherwise as the item does. Throws `wrong-item` and
- * `more-than-there-is`; what a corrected entry had taken is there again.
+ * The label of the delivery counts before the item. Throws `wrong-item` and `more-than-there-is`. What a corrected
+ * entry had taken is available again.
  */
 async function contentOf(tx: Tx, { receiptId, weight }: Input, item: ItemNow, corrected: Corrected) {
   if (!receiptId) return item.fractionPercent;
@@ -95,20 +95,19 @@ async function contentOf(tx: Tx, { receiptId, weight }: Input, item: ItemNow, co
   return row.fractionPercent;
 }
 
-/** At every control point that restricts what the item contains; only the limits on that. */
+/** Only limits on this substance count. */
 const judgeAll = ({ controlPoints }: Lot, { substance }: ItemNow, wentIn: WentIn): JudgedAt[] =>
   pointsJudging(controlPoints, substance).map((point) => ({
     point,
     judged: judgeWeighings(point, wentIn).filter(({ limit }) => 'substance' in limit && limit.substance === substance),
   }));
 
-/** What the item contains and no control point judges. */
 const inDoubt = ({ controlPoints }: Lot, { substance }: ItemNow, wentIn: WentIn): Judged[] =>
   unjudgedSubstances(controlPoints, wentIn).flatMap((one) => (one.substance === substance ? [one.judged] : []));
 
 type Circumstances = { lot: Lot; at: Date; isJudged: boolean };
 
-/** The scale matters where a limit is judged from it. */
+/** The scale matters only where a limit is judged by it. */
 async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstances): Promise<Flag[]> {
   const { lotId, instrumentId, amends } = input;
   const takenAt = new Date(input.takenAt);
@@ -118,7 +117,7 @@ async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstance
   return [...odd, ...checkFlags(instrumentId, await lastChecksOf(tx, instrumentId, takenAt), takenAt)];
 }
 
-/** What of the ingredient is in besides this weighing. */
+/** Leaves out this weighing. */
 const alreadyIn = ({ weighings: all }: WentIn, { itemId, weighingId }: Input): bigint =>
   all.reduce((sum, one) => (one.itemId === itemId && one.id !== weighingId ? sum + one.mass : sum), 0n);
 

@@ -12,7 +12,7 @@ import { itemsNow, type ItemNow } from '../products/items-now';
 import type { Tx } from '../platform/database';
 import { entriesIn, type Entry } from './entries-in.queries';
 
-/** A weighing that counts, with the restricted substance its item contains and how much of it. */
+/** `percent` is of the restricted substance. */
 export type WeighedRow = {
   id: string;
   lotId: string;
@@ -26,29 +26,27 @@ export type WeighedRow = {
 };
 export type ReworkedRow = { mass: bigint; code: string; of: Composition; from: Pick<WentIn, 'held' | 'weighings' | 'reworked' | 'phase'> };
 
-/** Everything that counts as having gone into a lot, and what it adds up to. */
 export type WentIn = {
-  /** Meat of deliveries and rework of earlier lots, as trimmed. */
+  /** As trimmed. */
   inputs: readonly Entry[];
-  /** The meat of deliveries, with what its item holds. */
+  /** Meat of deliveries, with what its item holds. */
   held: readonly Holding[];
   weighings: readonly WeighedRow[];
   reworked: readonly ReworkedRow[];
   composition: Composition;
-  /** Salt and water of it all, as far as the items say. */
+  /** Only as far as the items state salt and water. */
   phase: SaltAndWater;
-  /** What the plan says the scales may be wrong by, for what a limit asks of the formula. */
+  /** Errors that the plan states, for conditions on the formula. */
   scales?: ScaleErrors;
 };
 
-/** What went into one lot. */
 export async function wentInto(tx: Tx, lotId: string): Promise<WentIn> {
   const entries = await entriesIn(tx, [lotId]);
   const itemIds = entries.flatMap(({ itemId }) => (itemId ? [itemId] : []));
   return adder(entries, await itemsNow(tx, [...new Set(itemIds)]))(lotId);
 }
 
-/** Adds up each lot from the entries in it and in the lots that were reworked into it. */
+/** Includes lots reworked into each lot. */
 export function adder(entries: readonly Entry[], items: ReadonlyMap<string, ItemNow>): (lotId: string) => WentIn {
   const added = new Map<string, WentIn>();
   return function add(lotId: string): WentIn {
@@ -74,7 +72,7 @@ function holdingOf({ itemId, mass }: Entry, items: ReadonlyMap<string, ItemNow>)
   return { mass, name, saltPercent, waterPercent };
 }
 
-/** An item found to be restricted only after it was weighed counts from then on with what the item says. */
+/** An item found to be restricted after the weighing counts by what the item now says. */
 function weighedOf({ id, lotId, itemId, mass, percent }: Entry, items: ReadonlyMap<string, ItemNow>): WeighedRow[] {
   const item = itemId ? items.get(itemId) : undefined;
   if (!item) return [];
@@ -83,11 +81,11 @@ function weighedOf({ id, lotId, itemId, mass, percent }: Entry, items: ReadonlyM
   return [{ id, lotId, itemId: item.itemId, name, mass, ...holds }];
 }
 
-/** As it will be with one more weighing, which may take the place of the one it corrects. */
+/** The weighing may replace the one it corrects. */
 export const withWeighing = (wentIn: WentIn, weighing: WeighedRow, correctedId?: string): WentIn =>
   addUp({ ...wentIn, weighings: [...wentIn.weighings.filter(({ id }) => id !== correctedId), weighing] });
 
-/** Salt and water at their worst by what the scales may be wrong by: the least salt in the most water. */
+/** The worst case by the scale errors: the least salt in the most water. */
 export const phaseWithin = (
   { held, weighings, reworked }: Pick<WentIn, 'held' | 'weighings' | 'reworked'>,
   scales: ScaleErrors,

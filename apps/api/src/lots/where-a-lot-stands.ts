@@ -14,26 +14,26 @@ import { judgedOtherwise } from './judged-otherwise';
 import { reviewsStand, type ReviewStands } from './taken-back';
 import { unjudgedSubstances } from './unjudged-substances';
 
-/** Where a lot stands, and everything it was derived from. Nothing of it is stored. */
+/** Derived each time, never stored. */
 export type LotStands = Pick<LotHead, 'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running' | 'warning'> & {
   points: PointOnLot[];
   unjudged: Unjudged[];
-  /** What is missed now, of each deviation of its own. */
+  /** Of each deviation of its own. */
   misses: ReadonlyMap<string, MissNow>;
-  /** The latest review stands: nothing has taken its clearance back. */
+  /** Nothing has taken the latest review back. */
   reviewCounts: boolean;
-  /** Every review, oldest first, and what took it back. */
+  /** Oldest first. */
   reviews: ReviewStands[];
-  /** Packages still here that were packed after the latest review, and that it did not see. */
+  /** Packages still here that the latest review did not see. */
   packedSince: number;
   clearedSince: ClearedSince;
-  /** Control points that the rules of now judge otherwise than those its review was signed by. */
+  /** The rules of now judge these points otherwise than those the review was signed by. */
   judgedOtherwise: string[];
 };
 
 type Unjudged = NonNullable<Lot['unjudged']>[number];
 
-/** By lot id; unknown lots are left out. `now` only tells whether a running stage is overdue. */
+/** Unknown lots are left out. `now` only tells whether a running stage is overdue. */
 export async function whereLotsStand(tx: Tx, lotIds: readonly string[], now?: Date): Promise<ReadonlyMap<string, LotStands>> {
   const lots = await readLots(tx, lotIds);
   return new Map(lots.map((rows) => [rows.id, whereItStands(rows, now)]));
@@ -102,7 +102,7 @@ function stand(rows: LotRows, found: Found): Stand {
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
 
-/** A review stands by the rules it was signed by; people decide what those of now are to change. */
+/** A review stands by the rules it was signed by; people decide what newer rules change. */
 const sayLookAgain = (names: readonly string[]): string[] =>
   names.length > 0 ? [`By the rules of now ${names.join(', ')} would not be met: look at it again.`] : [];
 
@@ -117,18 +117,18 @@ function whyAgain(back: ReviewStands['takenBack'], { packedSince, gone }: Packag
 const sayRecorded = ({ what }: NonNullable<ReviewStands['takenBack']>): string =>
   `${what} after the review was signed. Next: review it again.`;
 
-/** By a person: whatever has left may have left under it. */
+/** Whatever has left may have left under the review that a person took back. */
 function sayTakenBack(reason: string, gone: number): string {
   const recall = gone > 0 ? ` ${gone === 1 ? '1 package has' : `${gone} packages have`} left: consider a recall.` : '';
   return `The review was taken back: ${ended(reason)}${recall} Next: review it again.`;
 }
 
-/** A review is of the records of what it saw (9 CFR 417.5(c)). */
+/** A review covers only the records it saw (9 CFR 417.5(c)). */
 export const sayPackedSince = (count: number): string =>
   `${count === 1 ? '1 package was' : `${count} packages were`} packed after the review was signed and may not ship. ` +
   'Next: review it again.';
 
-/** Decisions name a weight and not packages; so is told what of the packages may leave. */
+/** Decisions name a weight, not packages, so the weight that may leave is told. */
 function sayMayShip({ weights, packings }: LotRows, packages: number, packagesLeft: number): string {
   const { packed, shipped, aside } = weights;
   const kept = aside.condemned + aside.toRework + aside.opened;
@@ -149,10 +149,9 @@ function whyOnHold({ deviations }: LotRows, misses: LotStands['misses'], hasLeft
   return `Deviation ${first.number} is open. ${ended(missed)} Next: ${next}.${more}${recall}`;
 }
 
-/** People do not always end a sentence. */
+/** A person may leave out the full stop. */
 const ended = (said: string): string => (/[.!?]$/.test(said) ? said : `${said}.`);
 
-/** Whatever of a restricted substance the plan does not speak of, and whether people have decided about it. */
 const unjudgedOf = (rows: LotRows): Unjudged[] =>
   unjudgedSubstances(rows.content.controlPoints, rows.wentIn).map(({ substance, judged: { verdict } }) => ({
     substance,
@@ -165,7 +164,7 @@ const sayWithNext = ({ because, next = '' }: Told): string => `${because} ${next
 const undecided = (unjudged: Unjudged[]): string | undefined =>
   unjudged.flatMap(({ settled, verdict }) => (settled ? [] : sayWithNext(tell(verdict))))[0];
 
-/** The first thing that keeps the lot from being packed and reviewed: what runs, else what comes first in the plan. */
+/** A running stage comes before the order of the plan. */
 function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefined {
   if (wentIn.inputs.length === 0) return 'Next: put in the meat.';
   const open = points.filter(({ isSettled }) => !isSettled);
@@ -180,9 +179,8 @@ function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefin
 }
 
 /**
- * Everything has gone into other lots, been removed or been condemned; packages that are left belong to what was
- * condemned. Weights taken one by one never add up to the gram and some of a lot stays on tables and trays, so a
- * hundredth of it counts as nothing (common practice, no source).
+ * Packages that are left belong to what was condemned. A hundredth of the lot counts as nothing, because weights never
+ * add up to the gram and some stays on tables and trays (common practice, no source).
  */
 function isUsedUp(weights: LotWeights): boolean {
   const { wentIn, packed, condemned, aside } = weights;
@@ -191,7 +189,7 @@ function isUsedUp(weights: LotWeights): boolean {
 
 const keptOf = ({ wentIn, removed, condemned, reworked, shipped }: LotWeights): bigint => wentIn - removed - reworked - condemned - shipped;
 
-/** All of it was condemned: none of it has left, nor gone into another lot. */
+/** None of it has left or gone into another lot. */
 function whyCondemned(weights: LotWeights): string | undefined {
   const { wentIn, condemned, destroyed, reworked, shipped } = weights;
   if (condemned === 0n || reworked > 0n || shipped > 0n || !isNegligible(keptOf(weights), wentIn)) return undefined;
@@ -200,7 +198,7 @@ function whyCondemned(weights: LotWeights): string | undefined {
     : 'All of it was condemned and destroyed.';
 }
 
-/** What is left of it may neither be packed nor leave. */
+/** What is left may neither be packed nor leave. */
 function isAllToRework(weights: LotWeights): boolean {
   const kept = keptOf(weights);
   return weights.aside.pending > 0n && kept > 0n && isNegligible(kept - weights.aside.pending, kept);
