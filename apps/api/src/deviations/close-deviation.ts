@@ -12,8 +12,7 @@ import { showDeviation } from './deviations.queries';
 import type { Concerned } from './held-products.queries';
 
 /**
- * Closes a deviation once it has its corrective action and all of its product is decided; the hold ends with the last
- * one.
+ * A deviation closes when it has a corrective action and all its product is decided. The hold ends with the last one.
  */
 @Injectable()
 export class CloseDeviation {

@@ -7,8 +7,8 @@ type Row = { id: string; number: number; actions: number; isClosed: boolean };
 export type ToSettle = Row & { concerned: Concerned };
 
 /**
- * Deviations that are still open, with what they concern. One that was closed is open again when its decisions no
- * longer cover what it concerns. Throws `not-found` and `deviation-closed`.
+ * A closed deviation is open again when its decisions no longer cover what it concerns. Throws `not-found` and
+ * `deviation-closed`.
  */
 export async function deviationsToSettle(tx: Tx, deviationIds: readonly string[]): Promise<ToSettle[]> {
   const found = await deviationsWith(tx, deviationIds);
@@ -17,14 +17,14 @@ export async function deviationsToSettle(tx: Tx, deviationIds: readonly string[]
   return found;
 }
 
-/** One of them. Throws the same. */
+/** Throws `not-found` and `deviation-closed`. */
 export async function deviationToSettle(tx: Tx, deviationId: string): Promise<ToSettle> {
   const [deviation] = await deviationsToSettle(tx, [deviationId]);
   if (!deviation) throw new Problem('not-found');
   return deviation;
 }
 
-/** Deviations with what they concern, closed or open; `without` a decision that is about to be corrected. */
+/** Includes closed ones. `without` leaves out a decision about to be corrected. */
 export async function deviationsWith(tx: Tx, deviationIds: readonly string[], without?: string): Promise<ToSettle[]> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT d.id, d.number,

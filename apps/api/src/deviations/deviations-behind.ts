@@ -3,10 +3,10 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { productsHeld, type Concerned } from './held-products.queries';
 
-/** Something that changes what a review saw of a deviation. */
+/** Each changes what a review saw of a deviation. */
 export type DealtWith = `decision ${'recorded' | 'corrected' | 'voided'}` | `action ${'corrected' | 'voided'}` | 'closing taken back';
 
-/** A deviation that stands on a lot: its own, of a delivery in it, or of an earlier lot that was reworked into it. */
+/** The lot's own, or one of a delivery or reworked lot in it. */
 export type DeviationBehind = {
   lotId: string;
   deviationId: string;
@@ -20,25 +20,25 @@ export type DeviationBehind = {
   verdict: Verdict | null;
   openedAt: Date;
   openedBy: string;
-  /** The ledger line it was opened by, and the one it was closed by: what came before and after is told by these. */
+  /** Ledger lines of opening and closing tell what came before and after. */
   openedSeq: bigint | null;
   closedSeq: bigint | null;
-  /** What was decided about it, and what of it was corrected, voided or taken back, in the order of the ledger. */
+  /** In the order of the ledger. */
   dealtWith: { seq: string; at: string; personId: string; what: DealtWith }[];
   subjectId: string | null;
-  /** Opened on this lot itself, not inherited with what went into it. */
+  /** Opened on this lot, not inherited with what went into it. */
   isOwn: boolean;
   hasAction: boolean;
-  /** What is still to decide, in words: "25.9 lb of 28.7 lb"; undefined when the decisions cover all of it. */
+  /** "25.9 lb of 28.7 lb"; undefined when decisions cover all. */
   toDecide: string | undefined;
-  /** Until it is closed, and again when its decisions no longer cover what it concerns. */
+  /** True again when decisions no longer cover what it concerns. */
   isOpen: boolean;
 };
 type Row = Omit<DeviationBehind, 'toDecide' | 'isOpen'> & { isClosed: boolean };
 
 /**
- * Every deviation that stands on these lots, oldest first. A hold travels with the meat: through deliveries and through
- * any number of reworked lots. Inputs and weighings that a later row corrects do not carry it.
+ * Oldest first. A hold travels with the meat, through deliveries and any number of reworked lots, but not through
+ * corrected inputs and weighings.
  */
 export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<DeviationBehind[]> {
   const rows = await behind(tx, lotIds);
@@ -56,7 +56,7 @@ export function sayToDecide(held: Concerned | undefined): string | undefined {
   return `${formatMass(undecided, unit, 3, 'up')} of ${formatMass(atStake, unit, 3, 'up')}`;
 }
 
-/** Of the deviation `d`. A decision that is corrected is found by what it spoke for before and by what it speaks for now. */
+/** `d` is the deviation. A corrected decision is found by the deviations it named before and by those it names now. */
 const dealtWith = Prisma.sql`
   SELECT p.id, p.recorded_at AS at, p.recorded_by AS person_id, 'decision ' || CASE WHEN p.voided THEN 'voided'
       WHEN p.amends_id IS NOT NULL THEN 'corrected' ELSE 'recorded' END AS what

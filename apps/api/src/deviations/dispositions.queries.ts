@@ -13,13 +13,12 @@ const everyPart = {
   destructions: { orderBy: { recordedAt: 'asc' } },
 } satisfies Prisma.DispositionInclude;
 type Row = Prisma.DispositionGetPayload<{ include: typeof everyPart }>;
-/** Those that speak for these deviations, or those that count and whose product is still to be destroyed. */
+/** `toDestroy` selects decisions that count and whose product is not yet destroyed. */
 type Which = { deviationIds: readonly string[] } | { toDestroy: true };
 
-/** Product that such a decision is about is destroyed. */
 export const isDestroyed = (decision: string): boolean => decision === 'condemn' || decision === 'recall';
 
-/** Decisions, in the order in which they were made; those that count no more are among those for a deviation. */
+/** In the order they were made. Only a query by deviation includes those that count no more. */
 export async function dispositionsFor(tx: Tx, which: Which, names: PersonNames): Promise<Disposition[]> {
   const where: Prisma.DispositionWhereInput =
     'toDestroy' in which

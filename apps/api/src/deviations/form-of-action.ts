@@ -2,8 +2,8 @@ import type { ControlPoint, CorrectiveActionForm } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 
 /**
- * Which corrective action a deviation asks for: 9 CFR 417.3(a) stands on missed limits of critical control points
- * alone. What no control point foresaw, or a person opened by hand, is unforeseen: 417.3(b).
+ * Only a missed limit of a critical control point asks for 9 CFR 417.3(a). A deviation without a control point or
+ * opened by hand is unforeseen: 417.3(b).
  */
 export function formOfAction(kind: ControlPoint['kind'] | undefined, isMiss: boolean): CorrectiveActionForm {
   if (!kind || !isMiss) return 'unforeseen';
@@ -12,7 +12,6 @@ export function formOfAction(kind: ControlPoint['kind'] | undefined, isMiss: boo
 
 type About = { kind: ControlPoint['kind'] | null; isMiss: boolean; recurs: boolean };
 
-/** What a corrective action of this deviation has to say. */
 export async function actionAskedFor(tx: Tx, deviationId: string) {
   const [about] = await tx.$queryRaw<About[]>`
     SELECT d.verdict IS NOT NULL AS "isMiss",

@@ -11,24 +11,23 @@ import type { Tx } from '../platform/database';
 import { massUnit } from '../platform/kept-weight';
 import { readHeld, type EntryRow, type HeldRows, type ProductRow } from './held-rows.queries';
 
-/** A lot or a delivery with product that a deviation concerns. Weights in femtograms. */
+/** Femtograms. */
 export type HeldNow = Decided & {
   id: string;
   kind: 'lot' | 'receipt';
   code: string;
   what: string;
-  /** Neither taken into a lot nor shipped, condemned or sent back by anybody. */
+  /** Neither taken into a lot nor shipped, condemned or sent back. */
   here: bigint;
   /** Shipped, and not called back. */
   left: bigint;
 };
-/** What a deviation concerns; the first product is the one it was opened on. */
+/** The first product is the one the deviation was opened on. */
 export type Concerned = Decided & { unit: MassUnit; products: [HeldNow, ...HeldNow[]] };
 
 /**
- * What each of these deviations concerns and how much of it is decided, worked out from the records as they are
- * corrected now. Of a closed one, what was put in after its closing is no part. `without` a decision: as though that one
- * had not been made.
+ * Worked out from the records as corrected now. What was put in after a closing is no part of it. `without` leaves out
+ * one decision.
  */
 export async function productsHeld(tx: Tx, deviationIds: readonly string[], without?: string): Promise<ReadonlyMap<string, Concerned>> {
   if (deviationIds.length === 0) return new Map();
@@ -65,7 +64,7 @@ function wentIn(rows: HeldRows, id: string, entries: readonly EntryRow[]): bigin
   return sum(own) + massFromGrams(rows.products.get(id)?.received ?? '0');
 }
 
-/** Where the product is now, whoever decided about it. */
+/** Counts decisions of every deviation. */
 function whereIs(rows: HeldRows, id: string): { here: bigint; left: bigint } {
   const entries = rows.entries.filter(({ isCorrected }) => !isCorrected);
   const of = <Row extends { productId: string }>(some: readonly Row[]) => some.filter(({ productId }) => productId === id);

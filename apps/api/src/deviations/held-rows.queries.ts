@@ -2,17 +2,17 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { reachedLots } from './reached-lots';
 
-/** Something put or weighed into a lot: `grams` as taken from its source, `counted` as it went in. */
+/** `grams` are as taken from the source, `counted` as they went in. */
 export type EntryRow = {
   id: string;
   lotId: string;
-  /** The delivery or the earlier lot it was taken from. */
+  /** A delivery or an earlier lot. */
   sourceId: string | null;
   grams: string;
   counted: string;
   unit: string;
   amendsId: string | null;
-  /** A later row corrects it, or voids it. */
+  /** A later row corrects or voids it. */
   isCorrected: boolean;
   seq: bigint;
 };
@@ -22,25 +22,25 @@ export type ProductRow = {
   code: string;
   what: string;
   unit: string | null;
-  /** Of a delivery that was accepted. */
+  /** Only of an accepted delivery. */
   received: string | null;
   shipped: string;
 };
 type DispositionRow = { productId: string; decision: string; grams: string; speaksFor: string[] };
 type DeviationRow = { id: string; productId: string; closedSeq: bigint | null; reached: string[] };
 
-/** Everything recorded about the product that some deviations concern, in the order of the ledger. */
+/** In the order of the ledger. */
 export type HeldRows = {
   deviations: DeviationRow[];
   products: ReadonlyMap<string, ProductRow>;
   entries: EntryRow[];
   removals: { productId: string; grams: string }[];
   dispositions: DispositionRow[];
-  /** The ledger line of the entry that a row began as, before it was corrected. */
+  /** The ledger line of the first row, before corrections. */
   rootSeq: (entry: EntryRow) => bigint;
 };
 
-/** Reads it in a fixed number of statements, however many deviations and lots there are; `without` one decision. */
+/** The number of statements is fixed, however many deviations. `without` leaves out one decision. */
 export async function readHeld(tx: Tx, deviationIds: readonly string[], without?: string): Promise<HeldRows> {
   const deviations = await whatTheyReached(tx, deviationIds);
   const ids = [...new Set(deviations.flatMap(({ productId, reached }) => [productId, ...reached]))];
@@ -61,8 +61,8 @@ export async function readHeld(tx: Tx, deviationIds: readonly string[], without?
 }
 
 /**
- * After a decision that it was closed with is corrected or voided, all that was put in until it is decided anew belongs
- * to it: the ledger line of the last decision, where one was.
+ * The ledger line of the last decision, when one was corrected or voided after the closing. All that was put in until
+ * then belongs to the deviation.
  */
 const decidedSince = Prisma.sql`
   SELECT max(x.seq) FROM decided_deviation s
@@ -81,7 +81,7 @@ const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRa
     ARRAY(SELECT r.lot_id FROM reached r WHERE r.deviation_id = c.id) AS reached
   FROM chosen c`;
 
-/** A delivery that was voided is told by what it was, with nothing of it received. */
+/** A voided delivery keeps its description, with nothing received. */
 const productsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<ProductRow[]>`
   SELECT l.id, 'lot' AS kind, l.code, p.name AS what, NULL AS unit, NULL AS received,
     (SELECT coalesce(sum(s.count * k.net_grams), 0) FROM packing_now k JOIN shipment_line_now s ON s.packing_id = k.id
@@ -93,7 +93,7 @@ const productsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<ProductRow[]
   FROM receipt f LEFT JOIN receipt_now r ON r.id = f.id
   JOIN item i ON i.id = coalesce(r.item_id, f.item_id) WHERE f.id = ANY(${ids}::uuid[])`;
 
-/** Entries of these lots, and those elsewhere that took from these lots and deliveries. */
+/** Includes what other lots took from these lots and deliveries. */
 const entriesOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<EntryRow[]>`
   SELECT e.*, a.seq FROM (
     SELECT i.id, i.lot_id AS "lotId", coalesce(i.receipt_id, i.source_lot_id) AS "sourceId", i.grams::text AS grams,

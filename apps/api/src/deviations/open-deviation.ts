@@ -4,11 +4,11 @@ import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
 import type { Person } from '../platform/person';
 
-/** A miss, or something unforeseen. It belongs to a lot or to a delivery; `subjectId` is the row that was judged. */
+/** `subjectId` is the row that was judged. */
 export type Opening = {
   /** Unique in the establishment: one miss opens one deviation, however often it is seen. */
   dedupeKey: string;
-  /** The device's own id, when a person opens it by hand. */
+  /** The device's id, when a person opens it by hand. */
   deviationId?: string;
   lotId?: string;
   receiptId?: string;
@@ -17,7 +17,7 @@ export type Opening = {
   subjectId?: string;
   /** One sentence: what was missed, by how much. */
   description: string;
-  /** The restricted substance it is about, where no control point judges it. */
+  /** Named where no control point judges the substance. */
   substance?: RestrictedSubstance;
   limit?: CriticalLimit;
   verdict?: Verdict;
@@ -25,8 +25,8 @@ export type Opening = {
 };
 
 /**
- * Opens a deviation inside the transaction that found it and returns its id; the same key again returns the first
- * one's. To be called under RecordOnce only: its writes follow one another, so the next number is free.
+ * Runs in the transaction that found it. The same key returns the first deviation. Only RecordOnce may call it: its
+ * writes run one after the other, so the next number is free.
  */
 export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Date): Promise<string> {
   const { dedupeKey, deviationId = v7(), ...about } = opening;

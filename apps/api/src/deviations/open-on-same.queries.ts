@@ -2,10 +2,9 @@ import type { Tx } from '../platform/database';
 import { productsHeld } from './held-products.queries';
 
 type OpenOne = { deviationId: string; number: number; undecided: bigint };
-/** The open deviations that stand on a lot or a delivery, and how much of it each has to decide. */
 export type OpenOnSame = (productId: string) => OpenOne[];
 
-/** Of these lots and deliveries: their own open deviations, and those that came with a delivery or a reworked lot. */
+/** Includes deviations that came with a delivery or a reworked lot. */
 export async function openOnSame(tx: Tx, productIds: readonly string[]): Promise<OpenOnSame> {
   const rows = await tx.$queryRaw<{ productId: string; deviationId: string; number: number; isClosed: boolean }[]>`
     WITH RECURSIVE behind(product_id, part_id) AS (

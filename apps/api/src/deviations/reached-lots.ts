@@ -1,8 +1,8 @@
 import { Prisma } from '../generated/prisma/client';
 
 /**
- * Of these deviations, `chosen`, every lot their product is in, `reached`: product of a lot is also in the lots it was
- * reworked into; product of a delivery is in every lot made from it.
+ * Makes two tables, `chosen` and `reached`. Product of a lot is also in lots it was reworked into; product of a
+ * delivery is in every lot made from it.
  */
 export const reachedLots = (deviationIds: readonly string[]): Prisma.Sql => Prisma.sql`
   WITH RECURSIVE chosen AS (

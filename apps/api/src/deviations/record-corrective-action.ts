@@ -11,7 +11,7 @@ import { deviationToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import { actionAskedFor } from './form-of-action';
 
-/** What was done about a deviation, in the parts of its form, as often as there is something to add or to correct. */
+/** A deviation may get several actions. */
 @Injectable()
 export class RecordCorrectiveAction {
   constructor(
@@ -35,14 +35,14 @@ export class RecordCorrectiveAction {
   }
 }
 
-/** What was written can be put right whether the deviation is open or closed. */
+/** An action can be corrected even when the deviation is closed. */
 async function actionToCorrect(tx: Tx, { deviationId, amends, reason }: InputOf<typeof recordCorrectiveAction>) {
   const found = await tx.correctiveAction.findFirst({ where: { id: amends, deviationId }, select: { id: true } });
   if (!found) throw new Problem('not-found', told('no-action-to-correct'));
   return rowToCorrect(tx, 'corrective_action', { amends, reason });
 }
 
-/** Throws `other-form`, and `say-what-will-differ` when the control point deviated before. */
+/** Throws `other-form`, or `say-what-will-differ` when the control point deviated before. */
 async function checkAction(tx: Tx, deviationId: string, action: CorrectiveAction): Promise<void> {
   const { form, recurs } = await actionAskedFor(tx, deviationId);
   if (action.form !== form) {

@@ -9,7 +9,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { isDestroyed } from './dispositions.queries';
 
-/** How and when condemned product was destroyed. Until then it is held apart. */
+/** Condemned product is held apart until this is recorded. */
 @Injectable()
 export class RecordDestruction {
   constructor(private readonly once: RecordOnce) {}

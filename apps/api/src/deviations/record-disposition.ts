@@ -17,7 +17,7 @@ import { weightFigure } from '../platform/figures';
 type Input = InputOf<typeof recordDisposition>;
 export type DispositionSaid = Omit<Input, 'dispositionId'>;
 
-/** What becomes of so much of a product: one decision for every deviation that it speaks for. */
+/** One decision may speak for several deviations. */
 @Injectable()
 export class RecordDisposition {
   constructor(
@@ -39,7 +39,7 @@ export class RecordDisposition {
 
 type Kept = { id: string; disposition: DispositionSaid; deviations: readonly ToSettle[]; amending?: Amending };
 
-/** Keeps a decision, or the one that takes its place. Throws `wrong-product`, `all-decided` and `more-than-there-is`. */
+/** Throws `wrong-product`, `all-decided` and `more-than-there-is`. */
 export async function keepDisposition(tx: Tx, { id, disposition, deviations, amending }: Kept, by: Person, at: Date): Promise<void> {
   const { deviationIds, lotId, receiptId, decision, reason, basis, weight } = disposition;
   const kept = { weightValue: weight.value, weightUnit: weight.unit, grams: gramsText(massDecided(deviations, disposition)) };
@@ -51,7 +51,7 @@ export async function keepDisposition(tx: Tx, { id, disposition, deviations, ame
   });
 }
 
-/** The exact weight of the decision: what reads like all that is undecided is all of it. */
+/** A weight that reads like all that is undecided is all of it. */
 function massDecided(deviations: readonly ToSettle[], input: DispositionSaid): bigint {
   const products = deviations.map((deviation) => productOf(deviation, input));
   const product = products.reduce((least, each) => (each.undecided < least.undecided ? each : least));
@@ -64,7 +64,6 @@ function massDecided(deviations: readonly ToSettle[], input: DispositionSaid): b
   throw tooMuch(input, product);
 }
 
-/** The product as the deviation concerns it. */
 function productOf({ number, concerned }: ToSettle, input: DispositionSaid): HeldNow {
   const id = input.lotId ?? input.receiptId;
   const product = concerned.products.find((each) => each.id === id);
@@ -73,7 +72,10 @@ function productOf({ number, concerned }: ToSettle, input: DispositionSaid): Hel
   throw new Problem('wrong-product', told('stands-on', { number: String(number), products }));
 }
 
-/** What has left can only be called back or let go; what is here can only be let go, reworked, condemned or sent back. */
+/**
+ * Product that has left can only be called back or released; product that is here can only be released, reworked,
+ * condemned or sent back.
+ */
 function mostFor(decision: Input['decision'], { undecided, here, left }: HeldNow): bigint {
   if (decision === 'release') return undecided;
   return least(undecided, decision === 'recall' ? left : here);

@@ -1,11 +1,11 @@
 import type { Tx } from '../platform/database';
 
-/** An earlier deviation of the same control point. */
+/** `of` is the deviation that repeats it. */
 export type Earlier = { of: string; deviationId: string; number: number; openedAt: Date; description: string; code: string };
 
 /**
- * The deviations that each of these repeats: of the same control point, opened in the 90 days before it, the newest
- * first (common practice, no source). What one entry missed at once is one occurrence.
+ * Opened in the 90 days before, newest first (common practice, no source). What one entry missed at once is one
+ * occurrence.
  */
 export const earlierOnes = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<Earlier[]>`
   SELECT d.id AS "of", e.id AS "deviationId", e.number, e.recorded_at AS "openedAt", e.description,

@@ -2,8 +2,8 @@ import type { Tx } from '../platform/database';
 import { productsHeld } from './held-products.queries';
 
 /**
- * Closed deviations whose decisions no longer cover what they concern, because a weight was corrected or voided since, in
- * their product or in a lot that it was reworked into, or a decision was corrected or voided.
+ * A closed deviation is open again when a corrected or voided weight or decision leaves its product uncovered. The
+ * weight may be of a lot that the product was reworked into.
  */
 export async function reopened(tx: Tx): Promise<string[]> {
   const corrected = await tx.$queryRaw<{ id: string }[]>`

@@ -1,7 +1,7 @@
 import type { Tx } from '../platform/database';
 import { reachedLots } from './reached-lots';
 
-/** Of these deviations, the ones whose product had left before they were opened: a possible recall. */
+/** Product that left before the deviation was opened is a possible recall. */
 export async function shippedAlready(tx: Tx, deviationIds: readonly string[]): Promise<ReadonlySet<string>> {
   const found = await tx.$queryRaw<{ id: string }[]>`
     ${reachedLots(deviationIds)}

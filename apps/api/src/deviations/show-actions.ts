@@ -3,7 +3,7 @@ import type { CorrectiveAction as Row } from '../generated/prisma/client';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import { voidingOf } from './voiding-of';
 
-/** What was done about a deviation, and what was written about it that counts no more; both in the order of entry. */
+/** Both in the order of entry. */
 export function showActions({ actions }: { actions: Row[] }, names: PersonNames): Pick<Deviation, 'actions' | 'voidedActions'> {
   const amendedBy = new Map(actions.map((row) => [row.amendsId, row]));
   const written = actions

@@ -4,7 +4,7 @@ import type { PersonNames } from '../shop/person-names';
 type Signed = { recordedBy: string; recordedAt: Date };
 type Row = Signed & { id: string; note: string; takenBack: (Signed & { reason: string }) | null };
 
-/** The closing of a deviation, and those that were taken back, oldest first. */
+/** Oldest first. */
 export function showClosings({ closings }: { closings: Row[] }, names: PersonNames): Pick<Deviation, 'closing' | 'closingsTakenBack'> {
   const signed = ({ recordedBy, recordedAt }: Signed) => ({ by: names.get(recordedBy) ?? '', at: recordedAt.toISOString() });
   const shown = (row: Row) => ({ closingId: row.id, note: row.note, ...signed(row) });

@@ -4,14 +4,13 @@ import { gramsOf } from '../platform/kept-weight';
 import type { Concerned } from './held-products.queries';
 import type { OpenOnSame } from './open-on-same.queries';
 
-/** A weight that was worked out, to the thousandth of the unit; sent back as it reads it is all of it. */
+/** Rounded to the thousandth of the unit; sent back as it reads, it is all of it. */
 export const showWeight = (mass: bigint, unit: MassUnit): Deviation['atStake'] => ({
   value: Number.parseFloat(formatMass(mass, unit)),
   unit,
   grams: gramsOf(mass),
 });
 
-/** The lots and deliveries that a deviation concerns, and the others that are open on the same product. */
 export function showProducts({ products, unit }: Concerned, deviationId: string, open: OpenOnSame): ProductConcerned[] {
   return products.map(({ id, kind, code, what, atStake, undecided, here, left }) => ({
     ...(kind === 'lot' ? { lotId: id } : { receiptId: id }),

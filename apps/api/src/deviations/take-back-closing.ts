@@ -8,7 +8,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { showDeviation } from './deviations.queries';
 
-/** A closing that was signed too early, or for another deviation: it is open again, and all that it held is held. */
+/** The deviation is open again, and all that it held is on hold again. */
 @Injectable()
 export class TakeBackClosing {
   constructor(

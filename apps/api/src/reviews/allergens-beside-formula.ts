@@ -2,10 +2,10 @@ import type { Lot } from '@larderbook/contracts';
 import { itemsNow } from '../products/items-now';
 import type { Tx } from '../platform/database';
 
-/** An ingredient that was weighed in beside the formula, with the allergens that nothing in the formula holds. */
+/** Nothing in the formula holds these allergens. */
 export type StrangeAllergens = { itemName: string; allergens: string[] };
 
-/** By the items as they are described now; entries that were corrected do not count. */
+/** Uses items as described now. Corrected entries do not count. */
 export async function allergensBesideFormula(tx: Tx, { weighings, targets }: Lot): Promise<StrangeAllergens[]> {
   const beside = weighings.filter(({ flags, amendedBy }) => flags.includes('not-in-formula') && !amendedBy);
   if (beside.length === 0) return [];

@@ -14,8 +14,8 @@ type Entry = {
 };
 
 /**
- * What was odd about entries, and what was corrected, voided or said of them afterwards: for the reviewer to read, no
- * obstacle by itself. Flagged entries alike in kind, flags and person are one finding, as they are one line on screen.
+ * The reviewer reads these; none of them blocks. Entries alike in kind, flags and person are one finding, as they are
+ * one line on screen.
  */
 export const entryFindings = (lot: Lot): Finding[] => {
   const entries = entriesOf(lot);
@@ -55,7 +55,7 @@ function correctionFinding({ kind, of, flags, made, amendedBy, reason, controlPo
 const voidedFinding = ({ kind, of, made, voided, controlPointId }: Entry): Finding[] =>
   voided ? [found(`${capital(kind)} ${of} by ${made.name}: voided by ${voided.made.name} (${voided.reason}).`, controlPointId)] : [];
 
-/** Of a delivery, a stage, goods or an instrument: it has no line of its own among the entries. */
+/** Corrections of deliveries, stages, goods and instruments have no line among the entries. */
 const goodsFinding = ({ what, voided, reason, made, controlPointId }: Lot['corrections'][number]): Finding =>
   found(`${what}: ${voided ? 'voided' : 'corrected'} by ${made.name} (${reason}).`, controlPointId);
 
@@ -77,7 +77,6 @@ function flaggedFinding(entries: Entry[]): Finding {
   return found(`${what} by ${made.name}: ${sayFlags(flags).join('; ')}.`, controlPointId);
 }
 
-/** What was said of readings, each time it was said, and of how many. */
 function clarificationFindings({ controlPoint, readings }: ControlPointOnLot): Finding[] {
   const { controlPointId, name } = controlPoint;
   return clarificationsOf(readings).map(({ word, reason, made, readings: of }) => {

@@ -9,21 +9,19 @@ import { readingFindings } from './reading-findings';
 import { shipmentFindings } from './shipment-findings';
 import { weightFindings } from './weight-findings';
 
-/** What the records of a lot are held against beside the lot itself. */
 export type Beside = {
-  /** All that stand on the lot, those of its deliveries and reworked lots too. */
+  /** Includes deviations of its deliveries and reworked lots. */
   deviations: readonly Deviation[];
-  /** Allergens of ingredients that were weighed in beside the formula. */
+  /** Of ingredients weighed in beside the formula. */
   strange: readonly StrangeAllergens[];
-  /** What its records say became of its weight. */
   weights: LotWeights;
-  /** What the shop weighs by. */
+  /** The shop weighs in this unit. */
   unit: MassUnit;
 };
 
 /**
- * What the pre-shipment review of a lot finds, in the order of the work: is the record complete, was every limit met,
- * and where one was not, is it dealt with (9 CFR 417.5(c)). Pure: the same records give the same findings.
+ * Asks whether the record is complete, every limit met, and each miss dealt with (9 CFR 417.5(c)). The same records
+ * give the same findings.
  */
 export const findings = (lot: Lot, { deviations, strange, weights, unit }: Beside): Finding[] => [
   ...whatIsMissing(lot),
@@ -104,7 +102,7 @@ function controlPointFinding(point: ControlPointOnLot): Finding {
 
 type Unjudged = NonNullable<Lot['unjudged']>[number];
 
-/** While its deviation is open, that one says it. */
+/** An open deviation already says it. */
 const isNotSaid =
   (deviations: readonly Deviation[]) =>
   ({ substance }: Unjudged) =>

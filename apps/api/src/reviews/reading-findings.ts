@@ -4,7 +4,7 @@ import { englishLimits } from '../platform/tell';
 
 type Reading = ControlPointOnLot['readings'][number];
 
-/** Fewer readings than the plan asks for, and probes it names that nobody read. What a limit makes of it is judged there. */
+/** Finds too few readings, and named probes that nobody read. The verdict of the limit itself is given elsewhere. */
 export function readingFindings(point: ControlPointOnLot): Finding[] {
   const { controlPoint } = point;
   const counting = ofProduct(controlPoint, point.readings).filter(isCounting);
@@ -35,7 +35,7 @@ function tooFew(frequency: Frequency, readings: readonly Reading[]): string[] {
   ];
 }
 
-/** Where the plan names one probe, every reading is of it. */
+/** With one named probe, every reading is of it. */
 function notRead(probes: readonly string[], readings: readonly Reading[]): string[] {
   const read = new Set(readings.map(({ probe }) => probe));
   const silent = probes.length > 1 ? probes.filter((probe) => !read.has(probe)) : [];

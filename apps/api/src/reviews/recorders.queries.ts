@@ -3,10 +3,7 @@ import type { Tx } from '../platform/database';
 
 export type Recorder = { personId: string; name: string };
 
-/**
- * Everyone who made a record of this lot: of its start, its inputs, weighings, readings and what was said of them,
- * finished stages, losses and packings, or of a corrective action on it.
- */
+/** Includes whoever recorded a corrective action on the lot. */
 export const recordersOf = (tx: Tx, lotId: string): Promise<Recorder[]> =>
   tx.$queryRaw<Recorder[]>`
     SELECT p.id AS "personId", p.name FROM person p WHERE p.id IN (
@@ -22,7 +19,7 @@ export const recordersOf = (tx: Tx, lotId: string): Promise<Recorder[]> =>
         WHERE d.lot_id = ${lotId}::uuid)
     ORDER BY p.name, p.id`;
 
-/** Whether one person alone works here now. An inspector only looks, and one who has left is gone. */
+/** Inspectors do not count, because they only look. */
 export async function isOnePersonShop(tx: Tx): Promise<boolean> {
   const people = await listPeople(tx);
   return people.filter(({ roles }) => roles.some((role) => role !== 'inspector')).length === 1;

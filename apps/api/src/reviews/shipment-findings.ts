@@ -1,6 +1,6 @@
 import type { Finding, Lot } from '@larderbook/contracts';
 
-/** What left under a review that a person took back: shipments entered from its signature until the next one. */
+/** Shipments recorded from the signature of a review that a person took back until the next review. */
 export const shipmentFindings = ({ reviews, shipments }: Lot): Finding[] =>
   reviews.flatMap(({ by, at, takenBack }, index): Finding[] => {
     const reason = takenBack?.reason;

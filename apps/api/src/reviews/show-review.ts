@@ -11,7 +11,7 @@ import { isOnePersonShop, recordersOf, type Recorder } from './recorders.queries
 
 type Review = ReplyOf<typeof contract>;
 
-/** What the review of a lot finds, and whether this person may sign it. Throws `not-found`. */
+/** Throws `not-found`. */
 export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): Promise<Review> {
   const lot = await showLot(tx, lotId, now);
   const found = findings(lot, await besideLot(tx, lot, by, now));
@@ -31,7 +31,7 @@ export async function showReview(tx: Tx, lotId: string, by: Person, now: Date): 
   };
 }
 
-/** What a review holds the records of a lot against; deviations oldest first. */
+/** Deviations are oldest first. */
 export async function besideLot(tx: Tx, lot: Lot, { establishment }: Person, now: Date): Promise<Beside> {
   const deviations = await withMissNow(tx, await listDeviations(tx, { open: 'all', lotId: lot.lotId }), now);
   return {

@@ -8,8 +8,8 @@ import { told } from '../platform/told';
 import { showReview } from './show-review';
 
 /**
- * The signature under the pre-shipment review. It is kept with what the reviewer saw. The sole worker of a one-person
- * shop may sign for their own records, and the record says so.
+ * The signature is kept with what the reviewer saw. The sole worker of a shop may sign for their own records, and the
+ * record says so.
  */
 @Injectable()
 export class SignReview {

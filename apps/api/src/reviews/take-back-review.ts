@@ -8,7 +8,7 @@ import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** A signature that should not have been given: the lot is cleared no more, until its review is signed anew. */
+/** The lot is no longer cleared until its review is signed again. */
 @Injectable()
 export class TakeBackReview {
   constructor(private readonly once: RecordOnce) {}
@@ -24,7 +24,7 @@ export class TakeBackReview {
   }
 }
 
-/** It is the latest, stands, and is the person's own unless the owner asks. */
+/** The review must be the latest and still stand. Only its signer or the owner may take it back. */
 async function checkCounts(tx: Tx, reviewId: string, by: Person): Promise<void> {
   const review = await tx.review.findFirst({ where: { id: reviewId }, select: { lotId: true, recordedBy: true } });
   if (!review) throw new Problem('not-found', told('no-such-review'));

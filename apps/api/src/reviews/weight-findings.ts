@@ -5,7 +5,6 @@ import { massOfGrams } from '../platform/kept-weight';
 
 type Target = Lot['targets'][number];
 
-/** Ingredients that are not there or off their target, and weight that the formula’s loss does not explain. */
 export const weightFindings = (lot: Lot, weights: LotWeights, unit: MassUnit): Finding[] => [
   ...lot.targets.flatMap((target) => targetFinding(target, lot)),
   ...lossFinding(lot, weights, unit),
@@ -19,7 +18,7 @@ const flagged = (about: 'weighing' | 'weight', what: string, next: string): Find
   blocks: false,
 });
 
-/** What was left out on purpose is for the reviewer to judge; what a limit depends on is judged at its control point. */
+/** The reviewer judges what was left out; a limit that depends on it is judged at its control point. */
 function targetFinding(target: Target, lot: Lot): Finding[] {
   const { part, itemName, weighedGrams } = target;
   if (weighedGrams > 0) return part === 'ingredient' ? offTargetFinding(target, lot) : [];
@@ -44,16 +43,16 @@ function offTargetFinding({ itemId, itemName, targetGrams, weighedGrams }: Targe
   return [flagged('weighing', what, 'Void or correct the weighing if it is wrong. If so much went in, say in the statement that it may.')];
 }
 
-/** The coarsest scale that the plan names: finer than it nothing can be weighed. */
+/** Nothing finer than the coarsest scale of the plan can be weighed. */
 const stepOf = ({ controlPoints }: Lot): bigint => {
   const steps = controlPoints.map(({ controlPoint }) => scaleStepOf(controlPoint.errors));
   return steps.reduce((coarsest, step) => (step > coarsest ? step : coarsest), scaleStepOf());
 };
 
-/** Losses of the process itself, and what a count found missing, which explains nothing. */
+/** A count that found less explains nothing, so it is a loss too. */
 const isLoss = ({ kind }: Lot['removals'][number]): boolean => kind.startsWith('loss in') || kind === 'counted difference';
 
-/** What a lot lost beside what its formula expects, weighed or not; unknown before anything is packed. */
+/** Weighed or not; undefined before anything is packed. */
 export function lossOf({ removals, formula }: Pick<Lot, 'removals' | 'formula'>, weights: LotWeights) {
   if (weights.packed === 0n) return undefined;
   const weighed = removals.filter(isLoss).reduce((sum, { weight }) => sum + massOf(weight), 0n);
@@ -61,7 +60,7 @@ export function lossOf({ removals, formula }: Pick<Lot, 'removals' | 'formula'>,
   return { lost, weighed, ...lossBesideExpected({ ...weights, lost, yieldPercent: formula.expectedYieldPercent }) };
 }
 
-/** Nothing is said of a loss inside its band. */
+/** A loss within the expected band is no finding. */
 function lossFinding({ removals, formula }: Lot, weights: LotWeights, unit: MassUnit): Finding[] {
   const loss = lossOf({ removals, formula }, weights);
   if (!loss || loss.beyond === 0n) return [];

@@ -7,8 +7,8 @@ import { told } from '../platform/told';
 type Input = InputOf<typeof recordShipment>;
 
 /**
- * A load cannot have left before the review that saw its packages was signed. To ship is a decision and not a measurement, so
- * the time is asked for again: throws `not-cleared-then`. A corrected shipment is held to the review it left under.
+ * A load cannot leave before the review of its packages was signed. Shipping is a decision, not a measurement, so the
+ * time is asked for again: throws `not-cleared-then`. A corrected shipment is held to the review it left under.
  */
 export async function checkClearedThen(
   tx: Tx,
@@ -26,7 +26,7 @@ export async function checkClearedThen(
   throw new Problem('not-cleared-then', details, errors);
 }
 
-/** Of each lot of the load, when its packages became free to leave: the latest of them. */
+/** Of each lot, the latest moment at which its packages became free to leave. */
 async function signedFor(tx: Tx, ids: string[], stands: ReadonlyMap<string, LotStands>, firstId?: string) {
   const packings = await tx.$queryRaw<{ id: string; lotId: string; code: string; shippedSeq: bigint | null }[]>`
     SELECT p.id, l.id AS "lotId", l.code, (SELECT seq FROM acknowledgement WHERE id = ${firstId ?? null}::uuid) AS "shippedSeq"

@@ -6,7 +6,7 @@ import type { Tx } from '../platform/database';
 
 export type Customer = z.output<typeof customer>;
 
-/** Customers as they are described now, by their lasting id. */
+/** Keyed by lasting id. */
 export async function customersNow(tx: Tx, customerIds?: readonly string[]): Promise<Map<string, Customer>> {
   const columns = Prisma.sql`now.name, now.address, now.contact`;
   const rows = await rowsNow<Omit<Customer, 'customerId'>>(tx, 'customer', columns, customerIds);

@@ -6,8 +6,8 @@ type Stock = Pick<LotWeights, 'packed' | 'shipped' | 'aside'>;
 export type MayShip = { mayShip: boolean; because: string };
 
 /**
- * Only packages that the review saw ship, while it stands, and of their lot no more than was neither condemned nor
- * decided to be reworked. Those packed since wait for a review of their own and keep no other back.
+ * Packages ship only while the review that saw them stands, and no more of the lot than was neither condemned nor
+ * decided to be reworked. Packages packed since wait for their own review and keep no other back.
  */
 export function mayShip(stands: Stands, stock: Stock, packingId: string): MayShip {
   const { standing, because, packedSince, clearedSince } = stands;

@@ -18,7 +18,7 @@ import { weightFigure } from '../platform/figures';
 
 type Input = InputOf<typeof packLot>;
 
-/** Packs a run of equal packages of a lot. They may be packed before the review, and shipped only after it. */
+/** A lot may be packed before the review, and shipped only after it. */
 @Injectable()
 export class PackLot {
   constructor(private readonly once: RecordOnce) {}
@@ -64,8 +64,8 @@ export class PackLot {
 }
 
 /**
- * The packages that are corrected, whose weight is there again, and when they were first recorded. Throws `not-found` for those of another lot, and
- * `still-in-use` when more were shipped than are said to have been packed.
+ * The weight of the corrected packages is available again. Throws `not-found` for packages of another lot, and
+ * `still-in-use` when more were shipped than the correction says were packed.
  */
 async function packingToCorrect(tx: Tx, { lotId, amends, reason, count }: Input) {
   if (!amends) return undefined;
@@ -96,7 +96,7 @@ async function findLot(tx: Tx, lotId: string) {
   return { ...lot, useByDays: product.useByDays, hasShipped: lot.packings.length > 0 };
 }
 
-/** As given by hand, or the product's days after the day of packing. Days are written so that they sort. */
+/** Days are written so that they sort as text. */
 function useByOf({ useBy: given }: Input, packedOn: string, days: number): string {
   if (given === undefined) return useBy(packedOn, days);
   if (given >= packedOn) return given;

@@ -9,7 +9,7 @@ import { mayShip } from './may-ship';
 
 type Listed = ReplyOf<typeof contract>['packings'][number];
 
-/** Packages, oldest use-by first; with `left: 'some'` only those of which some are still here. */
+/** Oldest use-by first; `left: 'some'` leaves out packings that have left. */
 export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): Promise<Listed[]> {
   const counted = new Map([...(await leftOf(tx))].filter(([, count]) => left === 'any' || count > 0));
   const rows = await tx.packing.findMany({
@@ -50,7 +50,7 @@ export async function listPackings(tx: Tx, { left }: InputOf<typeof contract>): 
   });
 }
 
-/** Packages not yet shipped, by packing; of these packings, or of all. */
+/** Without ids, of all packings. */
 export async function leftOf(tx: Tx, packingIds?: readonly string[]): Promise<ReadonlyMap<string, number>> {
   const packings = await tx.packing.findMany({
     where: packingIds ? { id: { in: [...packingIds] } } : {},
@@ -65,7 +65,6 @@ export async function leftOf(tx: Tx, packingIds?: readonly string[]): Promise<Re
   return new Map(packings.map(({ id, count }) => [id, count - (gone.get(id) ?? 0)]));
 }
 
-/** How many packages of a run have left. */
 export async function shippedOf(tx: Tx, packingId: string): Promise<number> {
   const { _sum } = await tx.shipmentLine.aggregate({ where: { packingId }, _sum: { count: true } });
   return _sum.count ?? 0;

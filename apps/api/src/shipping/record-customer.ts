@@ -6,7 +6,6 @@ import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import type { Customer } from './customers.queries';
 
-/** Adds a customer, or corrects the description of one. */
 @Injectable()
 export class RecordCustomer {
   constructor(private readonly once: RecordOnce) {}

@@ -18,7 +18,7 @@ type Input = InputOf<typeof recordShipment>;
 type Lines = Input['lines'];
 type Corrected = { amending: Amending; number: number; lines: Lines };
 
-/** Ships packages of cleared lots to a customer, or corrects what was shipped: the whole load, or nothing of it. */
+/** The whole load ships, or nothing of it. */
 @Injectable()
 export class RecordShipment {
   constructor(
@@ -46,7 +46,6 @@ export class RecordShipment {
   }
 }
 
-/** Where the lots of a load stand, by lot id. */
 async function whereTheyStand(tx: Tx, lines: Lines) {
   const where = { id: { in: lines.map(({ packingId }) => packingId) } };
   const packings = await tx.packing.findMany({ where, select: { lotId: true } });
@@ -64,7 +63,7 @@ async function shipmentToCorrect(tx: Tx, { amends, reason }: Input): Promise<Cor
   return { amending, number: row.number, lines };
 }
 
-/** What a correction adds to the load has to be free to leave; what was in it before has left. */
+/** Only what a correction adds has to be free to leave; the rest has left. */
 const moreThan = (lines: Lines, before: Lines): Lines =>
   lines.flatMap(({ packingId, count }) => {
     const more = count - (before.find((line) => line.packingId === packingId)?.count ?? 0);

@@ -22,12 +22,12 @@ const withLines = {
 } satisfies Prisma.ShipmentInclude;
 type Row = Prisma.ShipmentGetPayload<{ include: typeof withLines }> & { voided?: boolean | null };
 
-/** The last row of each shipment; one that was voided stays in the list. */
+/** A voided shipment stays in the list. */
 const lastRows = Prisma.sql`
   SELECT coalesce(x.first_id, x.id) AS id, x.taken_at FROM shipment x
   WHERE NOT EXISTS (SELECT FROM shipment later WHERE later.establishment_id = x.establishment_id AND later.amends_id = x.id)`;
 
-/** Shipments, the newest first: a page of those that left before an instant. Those of one moment stay on one page. */
+/** Newest first. Shipments of the same moment stay on one page. */
 export async function listShipments(tx: Tx, { before }: InputOf<typeof contract>): Promise<Page> {
   const earlier = before ? Prisma.sql`s.taken_at < ${new Date(before)}` : Prisma.sql`true`;
   const chosen = await tx.$queryRaw<{ id: string; more: boolean }[]>`
@@ -42,7 +42,7 @@ export async function listShipments(tx: Tx, { before }: InputOf<typeof contract>
 
 const newestFirst = (a: Row, b: Row): number => b.takenAt.getTime() - a.takenAt.getTime() || b.number - a.number;
 
-/** One shipment, by the id it began with or that of a row which corrects it. */
+/** `shipmentId` may also be that of a correcting row. */
 export async function showShipment(tx: Tx, shipmentId: string): Promise<Shipment | undefined> {
   const row = await tx.shipmentRow.findFirst({ where: { id: shipmentId }, select: { firstId: true } });
   const id = row?.firstId ?? shipmentId;
@@ -51,13 +51,13 @@ export async function showShipment(tx: Tx, shipmentId: string): Promise<Shipment
   return shipment;
 }
 
-/** Every shipment with packages of a lot, oldest first. */
+/** Oldest first. */
 export async function shipmentsOfLot(tx: Tx, lotId: string): Promise<Shipment[]> {
   const where = { lines: { some: { packing: { lotId } } } };
   return shown(tx, await tx.shipment.findMany({ where, include: withLines, orderBy: { number: 'asc' } }));
 }
 
-/** Of these shipments the voided ones; nothing of them left, so they have no lines. */
+/** Nothing of a voided shipment left, so it has no lines. */
 async function voided(tx: Tx, ids: readonly string[]): Promise<Row[]> {
   const rows = await tx.shipmentRow.findMany({ where: { voided: true, firstId: { in: [...ids] } } });
   return rows.map((row) => ({ ...row, rowId: row.id, id: row.firstId ?? row.id, firstRecordedAt: row.recordedAt, lines: [] }));

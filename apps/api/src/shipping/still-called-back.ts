@@ -4,8 +4,8 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
 /**
- * Product that was called back has left: a correction cannot take it back into store, where it would be free to leave.
- * To be asked once the correction is written. Throws `still-in-use`.
+ * Product called back has left: a correction must not return it to store, where it would be free to leave. Called after
+ * the correction is written. Throws `still-in-use`.
  */
 export async function checkStillCalledBack(tx: Tx, packingIds: readonly string[]): Promise<void> {
   const lots = await tx.$queryRaw<{ code: string; unit: string; recalled: string; shipped: string }[]>`
