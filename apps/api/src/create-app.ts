@@ -19,7 +19,7 @@ const noSchemas = () => {
 };
 const compilersFactory = { buildValidator: noSchemas, buildSerializer: noSchemas };
 
-/** The database is open and migrated. The app does not listen yet and reads only JSON. */
+/** The app does not listen yet and reads only JSON. */
 export async function createApp(open: Open, logLevel: string): Promise<NestFastifyApplication> {
   const log = openLog(logLevel);
   const fastify = new FastifyAdapter({

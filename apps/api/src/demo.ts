@@ -43,7 +43,6 @@ async function lookRound(): Promise<void> {
   if (!stopped.signal.aborted) await once(stopped.signal, 'abort');
 }
 
-/** One lot goes from receipt to shipment through the HTTP API. */
 async function driveOneLot(): Promise<void> {
   const clock = new StoryClock();
   larderbook = await startLarderbook({ ...settings, host: '127.0.0.1', port: 0 }, stopped.signal, clock);

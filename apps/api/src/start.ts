@@ -12,7 +12,7 @@ import type { Settings } from './settings';
 
 export type Larderbook = { url: string; app: NestFastifyApplication; database: DatabaseUrls; close(): Promise<void> };
 
-/** Throws CannotStart with one sentence. On failure or abort, whatever was started is stopped again. */
+/** Throws CannotStart with one sentence. On failure or abort, everything started is stopped again. */
 export async function startLarderbook(settings: Settings, signal?: AbortSignal, clock?: Clock): Promise<Larderbook> {
   const opened: Closing[] = [];
   const close = () => closeAll(opened);
@@ -23,7 +23,7 @@ export async function startLarderbook(settings: Settings, signal?: AbortSignal, 
     await migrate(database.ownerUrl, join(projectRoot, 'prisma'));
     await bindApiRole(database);
     signal?.throwIfAborted();
-    const { createApp } = await import('./create-app'); // imported late: it is most of the code, and a refused start does not need it
+    const { createApp } = await import('./create-app'); // a refused start does not need this, which is most of the code
     const app = await createApp({ url: database.apiUrl, secret: sessionSecret(settings, database), clock }, settings.logLevel);
     opened.push(() => closeDoor(app));
     return { url: await listen(app, settings), app, database, close };
@@ -47,7 +47,7 @@ export async function openDatabase(settings: Settings, signal?: AbortSignal): Pr
     : openEmbeddedPostgres(settings.dataDir, signal, !settings.throwsAway);
 }
 
-/** Every process on one database has the same secret, and the database does not hold it. */
+/** The same in every process on one database, which does not hold it. */
 function sessionSecret({ sessionSecret }: Settings, { ownerUrl }: DatabaseUrls): string {
   if (sessionSecret) return sessionSecret;
   const { password } = new URL(ownerUrl);

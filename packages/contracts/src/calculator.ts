@@ -28,7 +28,6 @@ export const typedNumber = (least: number, most: number, decimals = 3) =>
     .max(most, fault('not-above', { most }))
     .refine((value) => Number(value.toFixed(decimals)) === value, fault('at-most-decimals', { most: decimals }));
 
-/** `/published-limits` lists the keys. */
 export const publishedKey = z.string().min(1, fault('choose-published-limit')).max(80);
 
 export const calculator = <const N extends string, const B extends z.ZodObject>(name: N, summary: string, body: B) =>

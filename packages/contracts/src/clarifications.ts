@@ -15,7 +15,7 @@ export type Clarification = z.output<typeof clarification>;
 
 type Clarified = { clarifications?: Clarification[] };
 
-/** Only the last word counts; undefined where it takes the others back. */
+/** The last word counts; undefined where it takes the others back. */
 export function wordOf({ clarifications }: Clarified): Exclude<ClarificationWord, 'as recorded'> | undefined {
   const word = clarifications?.at(-1)?.word;
   return word === 'as recorded' ? undefined : word;

@@ -3,14 +3,14 @@ import { id, madeBy, sentence, words } from './fields';
 import { floor, route } from './route';
 import { fault } from './fault';
 
-/** `amends` is the row corrected. Both are left out when nothing is corrected. */
+/** Both are left out when nothing is corrected. */
 export const amendment = { amends: id.optional(), reason: words().optional() };
 
 /** These keep the id they began with; the rest are listed row by row. */
 export const lastingKinds = ['receipt', 'stage-end', 'packing', 'shipment', 'removal', 'calibration'] as const;
 export const voidable = [...lastingKinds, 'reading', 'input', 'weighing', 'disposition', 'destruction', 'action'] as const;
 
-/** What was recorded before stays and is shown struck through. */
+/** What was recorded before is shown struck through. */
 export const correction = z.object({
   correctionId: z.string(),
   about: z.enum(lastingKinds),

@@ -25,7 +25,6 @@ const unforeseenAction = z.object({
   reassessedBy: name,
 });
 
-/** After a missed limit of a prerequisite programme. */
 const prerequisiteAction = z.object({
   form: z.literal('prerequisite'),
   done: sentence(fault('what-was-done')),
@@ -38,7 +37,6 @@ export type CorrectiveAction = z.output<typeof correctiveAction>;
 export const correctiveActionForms = ['critical', 'unforeseen', 'prerequisite'] as const;
 export type CorrectiveActionForm = (typeof correctiveActionForms)[number];
 
-/** `paragraph` is of 9 CFR. */
 export type PartOfAction = { key: string; code: PartCode; paragraph?: string };
 export type PartCode =
   | 'cause'
@@ -51,7 +49,7 @@ export type PartCode =
   | 'done'
   | 'product';
 
-/** The order and the numbers are those of the regulation. */
+/** The regulation's order and numbers. */
 export const partsOfAction: Record<CorrectiveActionForm, readonly PartOfAction[]> = {
   critical: [
     { key: 'cause', code: 'cause', paragraph: '417.3(a)(1)' },

@@ -11,7 +11,6 @@ import { fault } from './fault';
 /** Holding product longer decides nothing, so it is no decision. */
 export const decisions = ['release', 'rework', 'condemn', 'return', 'recall'] as const;
 export type Decision = (typeof decisions)[number];
-/** A release must stand on one of these. */
 export const releaseBases = ['process authority', 'test result', 'worked on and measured again', 'document on file'] as const;
 
 /** Exactly one of lot and delivery is named. */
@@ -37,7 +36,7 @@ export type Voiding = z.output<typeof voiding>;
 const actionTaken = z.object({ actionId: z.string(), action: correctiveAction, made: madeBy });
 const closing = z.object({ closingId: z.string(), note: z.string(), by: z.string(), at: z.string() });
 
-/** One decision is about so much of one product and may speak for several deviations. */
+/** A decision may speak for several deviations. */
 export const disposition = z.object({
   dispositionId: z.string(),
   decision: z.enum(decisions),
@@ -52,7 +51,6 @@ export const disposition = z.object({
   /** Condemned or called back, held apart, and not yet destroyed. */
   toDestroy: z.boolean(),
   destruction: destruction.optional(),
-  /** These records of its destruction count no more. */
   voidedDestructions: z.array(destruction.extend({ voided: voiding })),
   /** Another decision took its place, or its product is undecided again. */
   voided: voiding.optional(),
@@ -69,7 +67,7 @@ export const productConcerned = z.object({
   here: massReply,
   /** Shipped, and not called back. */
   left: massReply,
-  /** One decision may speak for these open deviations of the same product too. */
+  /** Open deviations of the same product: one decision may speak for them too. */
   alsoOpen: z.array(z.object({ ...named, undecided: massReply })),
 });
 export type ProductConcerned = z.output<typeof productConcerned>;
@@ -88,27 +86,27 @@ export const deviation = z.object({
     })
     .optional(),
   form: z.enum(correctiveActionForms),
-  /** What is missed now, by the records; of a closed deviation, as it was when closed. */
+  /** By the records of now, or of when it was closed. */
   description: z.string(),
   /** Named where no control point judges the substance. */
   substance: z.enum(substances).optional(),
   limit: criticalLimit.optional(),
   verdict: verdict.optional(),
-  /** Present where the verdict has changed since; the first one stays on the record. */
+  /** Present where the verdict has changed since. */
   openedWith: z.object({ description: z.string(), verdict }).optional(),
   /** True again when the decisions no longer cover what the deviation concerns. */
   open: z.boolean(),
   opened: madeBy,
-  /** Product was shipped before the deviation was found: a possible recall. */
+  /** A possible recall. */
   shippedAlready: z.boolean(),
-  /** Deviations of the same control point in the 90 days before, newest first. */
+  /** In the 90 days before, newest first. */
   recurrence: z.array(z.object({ ...named, openedAt: z.string(), description: z.string(), code: z.string() })),
   actions: z.array(actionTaken),
-  /** These actions count no more, oldest first. */
+  /** Oldest first. */
   voidedActions: z.array(actionTaken.extend({ voided: voiding })),
   atStake: massReply,
   undecided: massReply,
-  /** A hundredth may stay undecided, because scales do not add up exactly. */
+  /** A hundredth may stay undecided, because scales do not add up. */
   covered: z.boolean(),
   products: z.array(productConcerned),
   dispositions: z.array(disposition),
@@ -179,7 +177,7 @@ const dispositionFields = z
     lotId: id.optional(),
     receiptId: id.optional(),
     decision: z.enum(decisions),
-    /** A weight that reads as all that is undecided, to the thousandth, is all of it. */
+    /** A weight that reads as all that is undecided is all of it. */
     weight: mass,
     reason: sentence(fault('why-decided')),
     basis: z.enum(releaseBases).optional(),

@@ -17,7 +17,7 @@ export const explainedLimit = z.object({
   limitId: z.string(),
   limit: criticalLimit,
   verdict,
-  /** `of` is the verdict that a step or record is told with, where it is not the one above. */
+  /** `of` is the verdict told with, where it is not the one above. */
   steps: z.array(z.object({ what: linePart, rule: linePart, putIn: linePart, gives: linePart, of: verdict.optional() })),
   /** `at` is epoch ms, of a reading. */
   restsOn: z.array(
@@ -36,11 +36,10 @@ export const explainedLimit = z.object({
   cautions: z.array(coded),
 });
 
-/** Screen and paper show the same picture. Temperatures in `unit` are for the eye only. Instants are epoch ms. */
+/** Temperatures in `unit` are for the eye only. Instants are epoch ms. */
 export const drawing = z.object({
   unit: z.enum(['°C', '°F']),
   probes: z.array(z.object({ probe: z.string(), points })),
-  /** Readings of the surroundings. */
   surroundings: points,
   lines: z.array(z.object({ label: linePart, value: z.number(), band: z.tuple([z.number(), z.number()]).optional() })),
   stages: z.array(
@@ -54,7 +53,6 @@ export const drawing = z.object({
   ),
   crossings: z.array(z.object({ label: quantity, value: z.number(), after: at, by: at, straight: at, chilled: at.optional() })),
   lethality: z.array(z.object({ name: phrase, found: coded, points: z.array(z.object({ at, log10: z.number() })) })),
-  /** Arrival of a running stage at its bound. */
   arrival: z
     .object({
       label: quantity,
@@ -97,7 +95,7 @@ const growth = z.object({
   as: z.enum(['uncured', 'worst case, as if uncured']),
   estimate: z
     .object({
-      /** A class, for a screen; exact figures stand beside it. */
+      /** A class, for a screen. */
       found: coded,
       class: z.string(),
       across: z.string(),
@@ -124,7 +122,6 @@ const growth = z.object({
   cautions: z.array(coded),
 });
 
-/** Said once of a series, whatever its limits are. */
 export const explainedSeries = z.object({
   drawing,
   used: z.number().int(),
@@ -145,7 +142,7 @@ export const pointExplained = z.object({
   takenAs: z.enum(takenAs),
   stands: controlPointOnLot.shape.stands,
   endedAt: z.string().optional(),
-  /** The plan's own words, whether anything was recorded or not. */
+  /** The plan's own words. */
   asked: z.array(z.object({ limitId: z.string(), said: z.string(), source })),
   /** Empty while nothing was recorded. */
   limits: z.array(explainedLimit),

@@ -1,8 +1,6 @@
 import type { z } from 'zod';
 
-/**
- * Each fault lists the figures told with it. packages/messages has its text in every language; without one, types fail.
- */
+/** Each fault lists its figures. packages/messages has its text in every language, or types fail. */
 export const faults = {
   'choose-or-enter': [],
   'not-right': [],
@@ -145,7 +143,7 @@ type FiguresOf<Code extends FaultCode> = Record<(typeof faults)[Code][number], n
 
 export type Fault = { code: FaultCode; figures?: Record<string, number> };
 
-/** Zod carries a fault as text: the code alone where it has no figures. */
+/** Zod carries a fault as text. */
 export const fault = <Code extends FaultCode>(
   code: Code,
   ...[figures]: (typeof faults)[Code] extends readonly [] ? [] : [FiguresOf<Code>]

@@ -67,7 +67,7 @@ export const share = z
   .max(100, fault('at-most-percent', { most: 100 }))
   .refine(decimals(4), fault('at-most-decimals', { most: 4 }));
 
-/** Units of a figure worked out or analysed; the last are never read at a control point. */
+/** The last of these are never read at a control point. */
 export const figureUnits = [
   'ppm',
   '%',
@@ -94,7 +94,7 @@ export const temperatureReply = z.object({ value: z.number(), unit: z.enum(tempe
 
 export const madeBy = z.object({ personId: z.string(), name: z.string(), at: z.string(), recordedAt: z.string(), station: z.string() });
 
-/** Flags are kept and shown; they never refuse an entry. */
+/** Flags never refuse an entry. */
 export const flags = [
   'in-the-future',
   'before-the-lot',

@@ -5,7 +5,7 @@ import { coded, quantity } from './verdicts';
 const expected = z.enum(['on course', 'at risk', 'will miss', 'expected']);
 const early = z.enum(['undetermined', 'too early to tell', 'reached']);
 const common = {
-  /** A forecast helps to act in time: no lot is accepted on it, and no verdict rests on it. */
+  /** No lot is accepted on a forecast, and no verdict rests on it. */
   use: z.literal('advice, never acceptance'),
   limitId: z.string(),
   /** For example 40 °F. */
@@ -17,13 +17,12 @@ const common = {
   probe: z.string().optional(),
 };
 
-/** Instants are epoch ms; left out where the bound may never be reached. */
+/** Instants are epoch ms; absent where the bound may never be reached. */
 export const pointForecast = z.union([
   z.object({
     ...common,
     state: expected,
     arrival: z.object({ best: z.number().optional(), earliest: z.number().optional(), latest: z.number().optional() }),
-    /** The surroundings, and how their temperature is known. */
     medium: z.object({ celsius: z.number(), from: z.enum(['measured', 'worked out from the readings', 'set point']) }),
     takeMoreReadings: z.boolean(),
     restartedAt: z.number().optional(),

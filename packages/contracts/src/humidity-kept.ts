@@ -19,7 +19,6 @@ const percent = z
   .max(100)
   .refine((value) => Math.round(value * 10) / 10 === value, fault('at-most-decimals', { most: 1 }));
 
-/** Each option has the times and values it is judged by. */
 export const humidityKept = z.discriminatedUnion('how', [
   z.object({ how: z.enum(['live steam', 'sealed oven']), ...timed }),
   z.object({ how: z.enum(['humid for a quarter', 'humid throughout']), ...timed, percent }),

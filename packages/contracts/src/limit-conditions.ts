@@ -6,7 +6,7 @@ import { fault } from './fault';
 const least = z.number(fault('give-the-amount')).int().min(1, fault('above-zero')).max(1_000_000_000);
 const per = z.enum(['meat block', 'batch']);
 
-/** A statement or support is affirmed when the plan is adopted; the others are worked out from the formula. */
+/** Adopting the plan affirms statement and support; the others are worked out from the formula. */
 export const conditionOfLimit = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('nitrite'), least, per }),
   z.object({ kind: z.literal('accelerator'), least, per }),
@@ -15,5 +15,4 @@ export const conditionOfLimit = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('support'), says: z.string().trim().min(3, fault('what-has-support')).max(1000) }),
 ]) satisfies z.ZodType<LimitCondition>;
 
-/** A limit may be used only while its conditions hold. */
 export const conditioned = z.object({ conditions: z.array(conditionOfLimit).max(12).optional() });

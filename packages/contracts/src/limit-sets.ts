@@ -15,7 +15,7 @@ export const limitSetHead = z.object({
   /** The set of its jurisdiction to look in first. */
   usual: z.boolean(),
   rows: z.number().int(),
-  /** Only of one's own edition. `replaces` and `replacedBy` are ids of editions. */
+  /** Only of one's own edition. */
   own: z
     .object({
       recordedAt: z.string(),
@@ -75,7 +75,7 @@ export const compareLimitSets = route({
     there: limitSetHead,
     onlyHere: z.array(z.string()),
     onlyThere: z.array(z.string()),
-    /** Nobody has read these rows in the other set yet: they are no difference. */
+    /** Nobody has read these rows in the other set yet, so they are no difference. */
     notRead: z.array(z.string()),
     differing: z.array(
       z.object({

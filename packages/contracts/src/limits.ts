@@ -15,7 +15,6 @@ import { weightLoss } from './kinds/weight-loss';
 import { conditioned } from './limit-conditions';
 import { verdict } from './verdicts';
 
-/** The types are the domain's own. */
 const kinds = {
   range,
   concentration,

@@ -7,7 +7,7 @@ import { coded, plainFigure } from './verdicts';
 const byVerdict = z.object({ verdict: z.enum(['measured', 'limit', 'because', 'margin and because', 'kind and margin']) });
 const sum = z.object({ sum: z.array(z.union([coded, byVerdict, plainFigure])) }) satisfies z.ZodType<Sum>;
 
-/** Codes and figures: whoever shows a line puts it into words. */
+/** Whoever shows these codes and figures puts them into words. */
 export const linePart = z.union([
   coded,
   sum,

@@ -20,11 +20,11 @@ export type Standing = (typeof standings)[number];
 const made = {
   flags: flagList,
   made: madeBy,
-  /** A later row corrects this one, which is shown struck through. */
+  /** A later row corrects this one. */
   amendedBy: z.string().optional(),
   amends: z.string().optional(),
   reason: z.string(),
-  /** A voided entry is shown struck through and counts for nothing. */
+  /** A voided entry counts for nothing. */
   voided: z.object({ reason: z.string(), made: madeBy }).optional(),
 };
 
@@ -45,13 +45,13 @@ export const lotInput = z.object({
 export const weighing = z.object({
   weighingId: z.string(),
   item: z.object({ itemId: z.string(), name: z.string() }),
-  /** Named where the delivery was corrected to another item since the weighing. */
+  /** Present where the delivery was corrected to another item since. */
   itemBefore: z.string().optional(),
   receipt: z.object({ receiptId: z.string(), code: z.string(), supplierLot: z.string() }).optional(),
   weight: massReply,
   /** What the delivery is now known to hold. */
   fractionPercent: z.number().optional(),
-  /** What was known at the weighing, where that no longer counts. */
+  /** What was known at the weighing, where it no longer counts. */
   fractionBefore: z.number().optional(),
   targetGrams: z.number().optional(),
   controlPointId: z.string().optional(),
@@ -86,15 +86,15 @@ export const removal = z.object({
 export const controlPointOnLot = z.object({
   controlPoint,
   stands: z.enum(['not-started', 'running', 'met', 'missed', 'undetermined']),
-  /** Met, or every miss is dealt with: its deviations are closed and cover all that was recorded since. */
+  /** Met, or closed deviations cover every miss. */
   settled: z.boolean(),
   judged: z.array(judged),
-  /** A curve is judged as a whole, so its readings carry no verdict. */
+  /** A curve is judged as a whole: its readings carry no verdict. */
   readings: z.array(reading),
   endedAt: z.string().optional(),
   /** The operator says that the stage is finished. */
   stageEnd: z.object({ stageEndId: z.string(), rowId: z.string(), made: madeBy }).optional(),
-  /** One band per stage, for the day sheet and the figure. */
+  /** One band per stage. */
   bands: z.array(
     z.object({
       limitId: z.string(),
@@ -106,7 +106,7 @@ export const controlPointOnLot = z.object({
     }),
   ),
   openDeviationId: z.string().optional(),
-  /** The curve cannot be met until a person says what these readings were. Only when one lot is shown. */
+  /** The curve cannot be met until a person says what these were. Only when one lot is shown. */
   doubts: z.array(curveFinding).optional(),
   /** Only while a stage runs. */
   forecast: pointForecast.optional(),
@@ -120,7 +120,7 @@ export const target = z.object({
   percent: z.number(),
   /** Absent until meat is in. */
   targetGrams: z.number().optional(),
-  /** Why the target differs from the formula, or why this scale allows none. */
+  /** Why the target differs from the formula, or is missing. */
   onScale: z.string().optional(),
   weighedGrams: z.number(),
   substance: z.enum(substances).optional(),
@@ -142,11 +142,11 @@ export const lotHead = z.object({
   openDeviations: z.number().int(),
   packages: z.number().int(),
   packagesLeft: z.number().int(),
-  /** The rules of now judge these points otherwise than those the review was signed by. */
+  /** Points that the rules of now judge otherwise than the review did. */
   judgedOtherwise: z.array(z.string()),
   /** The running stage that is due first. */
   running: z.object({ controlPointId: z.string(), name: z.string(), bound: z.string(), deadline: z.number().optional() }).optional(),
-  /** The first stage that may or will miss its bound. Advice only. */
+  /** The first stage that may miss its bound. Advice only. */
   warning: z.object({ controlPointId: z.string(), name: z.string(), forecast: pointForecast }).optional(),
 });
 export type LotHead = z.output<typeof lotHead>;
@@ -175,13 +175,13 @@ export const reviewOnLot = z.object({
   statement: z.string(),
   soleWorker: z.boolean(),
   counts: z.boolean(),
-  /** Packages still here that were packed after the review, which it does not cover. */
+  /** Packages still here that the review does not cover. */
   packedSince: z.number().int(),
   /** For example "12 readings, 3 weighings, 1 input, 10 packages". */
   covered: z.string(),
-  /** Absent while the review stands, and where a later one simply replaced it. */
+  /** Absent where a later review simply replaced it. */
   takenBack: z
-    .object({ what: z.string(), by: z.string(), at: z.string(), /** Only of one that a person took back. */ reason: z.string().optional() })
+    .object({ what: z.string(), by: z.string(), at: z.string(), /** Only when a person took it back. */ reason: z.string().optional() })
     .optional(),
 });
 
@@ -200,7 +200,7 @@ export const lot = lotHead.extend({
   targets: z.array(target),
   weighings: z.array(weighing),
   controlPoints: z.array(controlPointOnLot),
-  /** Restricted substances in the lot that no control point of its plan judges. */
+  /** No control point of the plan judges these. */
   unjudged: z.array(z.object({ substance: z.enum(substances), verdict, settled: z.boolean() })).optional(),
   removals: z.array(removal),
   packings: z.array(packing),
@@ -276,7 +276,7 @@ export const putIn = route({
       weight: mass,
       /** Weight after boning and trimming; without it, the weight taken. */
       trimmed: mass.optional(),
-      /** The number fits another unit, and the person is sure of this one. */
+      /** The number fits another unit; the person is sure. */
       sure: z.boolean().optional(),
       takenAt: instant,
     })
@@ -289,7 +289,7 @@ export const putIn = route({
     inputId: z.string(),
     meatBlockGrams: z.number(),
     flags: flagList,
-    /** Opened when a smaller meat block brings a restricted substance over its limit. */
+    /** A smaller meat block may bring a substance over its limit. */
     deviationId: z.string().optional(),
   }),
   problems: [
@@ -319,7 +319,7 @@ export const weighIn = route({
       weight: mass,
       instrumentId: id.optional(),
       takenAt: instant,
-      /** The number fits its target in another unit, and the person is sure of this one. */
+      /** The number fits its target in another unit; the person is sure. */
       sure: z.boolean().optional(),
     })
     .extend(amendment),

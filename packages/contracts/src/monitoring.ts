@@ -41,7 +41,7 @@ export const recordReading = route({
     probe: words(30).optional(),
     instrumentId: id.optional(),
     takenAt: instant,
-    /** The value is outside the plausible range, and the person is sure. */
+    /** Outside the plausible range; the person is sure. */
     sure: z.boolean().optional(),
     amends: id.optional(),
     reason: words().optional(),

@@ -14,7 +14,7 @@ export const limitCondition = z.discriminatedUnion('kind', [
   ...conditionOfLimit.options,
 ]) satisfies z.ZodType<Condition>;
 
-/** A year, a month or a day, as exactly as it is known. The rules check that it exists. */
+/** As exactly as it is known. The rules check that it exists. */
 const since = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, fault('date-year-month-day'));
 
 /** The same id in two sets means the same matter. */

@@ -22,7 +22,7 @@ export const step = z.object({ stepId: id, name, hazards: z.array(hazard).max(20
 
 export const takenAs = ['value', 'curve', 'weighings', 'attestation'] as const;
 
-/** `smallest` is the thickness, or the diameter of something round. A stirred or pumped product has none. */
+/** Thickness, or diameter of something round. A stirred product has none. */
 export const piece = z.discriminatedUnion('shape', [
   z.object({ shape: z.literal('stirred') }),
   z.object({
@@ -69,12 +69,12 @@ export const controlPoint = z.object({
     .array(z.object({ limitId: id, limit: criticalLimit }))
     .min(1, fault('one-limit-at-least'))
     .max(6),
-  /** The end, or recorded moment, of this control point starts the clock. For humidity it is the cook. */
+  /** Its end or recorded moment starts the clock. For humidity it is the cook. */
   follows: id.optional(),
   probes: z.array(z.string().trim().min(1).max(30)).max(8),
-  /** Only of a series: readings of its surroundings help to tell when it will be done. */
+  /** Only of a series: helps to tell when it will be done. */
   surroundings: surroundings.optional(),
-  /** Only of a series: the piece tells how fast its core can move. */
+  /** Only of a series: tells how fast its core can move. */
   piece: piece.optional(),
   /** Every verdict here allows for these errors, either way. */
   errors: instrumentErrors.optional(),
@@ -82,7 +82,7 @@ export const controlPoint = z.object({
   plausible: z
     .object({ '°F': z.tuple([z.number().int(), z.number().int()]), '°C': z.tuple([z.number().int(), z.number().int()]) })
     .optional(),
-  /** The review checks this many readings. Without it, only the words say how often. */
+  /** The review checks this. Without it, only the words say how often. */
   frequency: frequency.optional(),
   monitoring: z.object({
     what: sentence(fault('what-is-measured')),
@@ -121,9 +121,9 @@ export const plan = z.object({
   incomplete: z.array(z.string()),
   /** For example conditions of a source that the plan leaves out. */
   warnings: z.array(z.string()),
-  /** Those of the warnings that ask for a reassessment; absent in the answer to a write. */
+  /** Warnings that ask for a reassessment; absent in the answer to a write. */
   reassess: z.array(z.string()).optional(),
-  /** Those of the warnings about figures on which the set in use has none. */
+  /** Warnings about figures on which the set in use has none. */
   elsewhere: z.array(z.string()).optional(),
 });
 export type Plan = z.output<typeof plan>;
@@ -176,9 +176,8 @@ export const listPublishedLimits = route({
         title: z.string(),
         said: z.string(),
         limit: criticalLimit,
-        /** The set of one's own that holds the limit. */
         own: z.object({ title: z.string(), edition: z.string() }).optional(),
-        /** Absent for published limits, whose conditions the product’s own page tells. */
+        /** Absent for published limits, which the product’s own page tells. */
         alsoNeeds: z.array(z.string()).optional(),
       }),
     ),

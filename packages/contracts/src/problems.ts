@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** Every expected problem and its status. packages/messages has its text under the same code. */
+/** packages/messages has the texts under the same codes. */
 export const problems = {
   'not-signed-in': 401,
   'wrong-user-name-or-password': 401,
@@ -73,8 +73,8 @@ const figure = z.union([
 const told = { code: z.string(), figures: z.record(z.string(), figure).optional() };
 
 /**
- * RFC 9457. `type` ends in the stable code. `detail` is in the reader's language; `details` has the codes and figures
- * of its sentences. `errors` point at fields.
+ * RFC 9457. `type` ends in the code. `detail` is in the reader's language, `details` its codes and figures. `errors`
+ * point at fields.
  */
 export const ProblemBody = z.object({
   type: z.string(),

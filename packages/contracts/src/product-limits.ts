@@ -8,7 +8,6 @@ const setNamed = z.object({ setId: z.string(), title: z.string(), edition: z.str
 
 const inPlan = z.object({
   kind: z.enum(['this figure', 'another figure', 'nothing', 'not at a step', 'no plan']),
-  /** Names of the control points. */
   at: z.array(z.string()),
   /** The sets whose figure on the same matter the plan uses instead. */
   from: z.array(z.string()),
@@ -31,7 +30,7 @@ const limitThatApplies = z.object({
   note: z.string().optional(),
   /** The last moment it counted, when that has passed. */
   ended: z.string().optional(),
-  /** Read in its source, and marked by its set as the one to begin with. */
+  /** Read in its source, and marked as the one to begin with. */
   offeredFirst: z.boolean(),
   inPlan,
   /** Absent where no control point can judge it. */
@@ -44,11 +43,11 @@ const productLimits = z.object({
   productClass: z.enum(productClasses).optional(),
   jurisdiction: z.enum(publishedJurisdictions).optional(),
   place: z.string().optional(),
-  /** The jurisdiction tells these places apart, and none was said. */
+  /** Places that the jurisdiction tells apart, while none was said. */
   placesToSay: z.array(z.string()),
   set: setNamed
     .extend({
-      /** Only some figures were read: what is missing may still have a limit. */
+      /** What is missing may still have a limit. */
       isPartial: z.boolean(),
       /** False for a set that the establishment chose. */
       isUsual: z.boolean(),

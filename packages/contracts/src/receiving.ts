@@ -122,7 +122,6 @@ export const receipt = z.object({
   decision: z.enum(['accepted', 'refused']),
   reason: z.string(),
   fractionPercent: z.number().optional(),
-  /** Not yet taken into a lot, weighed out or removed. */
   leftGrams: z.number(),
   deviationId: z.string().optional(),
   flags: flagList,
@@ -159,7 +158,7 @@ export const receiptFields = z.object({
   packDate: day.optional(),
   weight: mass,
   temperature: temperature.optional(),
-  /** The value is outside the plausible range, and the person is sure. */
+  /** Outside the plausible range; the person is sure. */
   sure: z.boolean().optional(),
   decision: z.enum(['accepted', 'refused']),
   reason: words(),

@@ -3,7 +3,6 @@ import { pathNames, type RouteShape } from './route';
 /** `path` is under `/api/v1` and holds the query. */
 export type ApiRequest = { method: RouteShape['method']; path: string; body?: Record<string, unknown> };
 
-/** Names in the path come first, then the query; the rest is the body. */
 export function requestOf(route: RouteShape, input: object): ApiRequest {
   const inPath = pathNames(route.path);
   const inQuery = Object.keys(route.query?.shape ?? {});

@@ -16,13 +16,9 @@ export type Surroundings = z.output<typeof surroundings>;
 
 type Recorded = { takenAs: string; probes: readonly string[]; surroundings?: Surroundings };
 
-/**
- * Such readings are kept and shown, and help to forecast; no limit is judged by them. A probe of the plan is never
- * taken for one.
- */
+/** No limit is judged by these readings. A probe of the plan is never taken for one. */
 export const isOfSurroundings = ({ takenAs, probes, surroundings: around }: Recorded, { probe }: { probe: string }) =>
   takenAs === 'curve' && probe === around?.name && !probes.includes(probe);
 
-/** Limits are judged by these readings alone. */
 export const ofProduct = <Reading extends { probe: string }>(point: Recorded, readings: readonly Reading[]): Reading[] =>
   readings.filter((reading) => !isOfSurroundings(point, reading));

@@ -6,7 +6,7 @@ import { fault } from './fault';
 
 export const nodeKinds = ['receipt', 'lot', 'packing', 'customer'] as const;
 
-/** `what` is the item, the product or the customer's address; `count` is packages. */
+/** `what` is the item, the product or the customer's address. */
 const described = {
   id: z.string(),
   code: z.string(),
@@ -25,7 +25,6 @@ export const findTrace = route({
   roles: everyone,
   query: z.object({ words: z.string().trim().min(1, fault('type-code-or-name')).max(80) }),
   returns: z.object({
-    /** All deliveries under one of these numbers are traced together. */
     supplierLots: z.array(
       z.object({ supplierLot: z.string(), supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() }),
     ),
@@ -34,7 +33,7 @@ export const findTrace = route({
   problems: [],
 });
 
-/** `count` is packages. A difference that no record explains is named, never hidden. */
+/** `count` is packages. Unexplained weight is named, never hidden. */
 export const trace = z.object({
   start: node.omit({ at: true }),
   backward: z.object({
@@ -123,7 +122,7 @@ const deliveryTraced = z.object({
   fault: z.enum(balanceFaults).optional(),
 });
 
-/** Lots and packages count once, however many deliveries are in them. */
+/** Lots and packages count once. */
 const supplierLotTotals = z.object({
   deliveries: z.number().int(),
   refused: z.number().int(),
@@ -133,7 +132,7 @@ const supplierLotTotals = z.object({
   leftGrams: z.number(),
   removedGrams: z.number(),
   condemnedGrams: z.number(),
-  /** Absolute differences are added, so that too much never hides what is missing. */
+  /** Absolute differences are added: too much never hides what is missing. */
   unexplainedGrams: z.number(),
   accountedPercent: z.string(),
   lots: z.number().int(),
@@ -150,7 +149,7 @@ const supplierLotTotals = z.object({
 export const supplierLotTrace = z.object({
   /** As on the first delivery; case and blanks do not count. */
   supplierLot: z.string(),
-  /** Includes suppliers that were not asked for. */
+  /** Includes suppliers not asked for. */
   usedBy: z.array(z.object({ supplierId: z.string(), supplier: z.string(), deliveries: z.number().int() })),
   deliveries: z.array(deliveryTraced),
   totals: supplierLotTotals,

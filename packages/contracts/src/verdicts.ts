@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Coded, Found, Part, PlainFigure, QuantityUnit, Running, Verdict, Phrase } from '@larderbook/haccp';
 import { massUnits, temperatureUnits } from './fields';
 
-/** Codes and exact figures: whoever shows a verdict puts it into words. */
+/** Whoever shows these codes and figures puts them into words. */
 const otherUnits = [
   'ms',
   'pH',
@@ -44,7 +44,6 @@ const found = z.object({ finding: z.string(), figures, measure: z.string().optio
 const kind = z.enum(['met', 'missed', 'undetermined']);
 const parts = z.array(found.extend({ kind }) satisfies z.ZodType<Part>);
 
-/** A sentence by its code. */
 export const coded = z.object({ code: z.string(), figures: figures.optional() }) satisfies z.ZodType<Coded>;
 
 const instants = { deadline: z.number().optional(), since: z.number().optional(), until: z.number().optional() };

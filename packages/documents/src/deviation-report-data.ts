@@ -6,7 +6,6 @@ export type DeviationReportData = {
   sheet: SheetData;
   lot: { kind?: 'lot' | 'delivery'; code: string; product: string };
   hazard: string;
-  /** The plan's own corrective action. */
   preparedAction?: string;
   deviation: DeviationData;
   /** The readings that led to it, and those that show control again. */

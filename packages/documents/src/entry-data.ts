@@ -35,7 +35,7 @@ export type ReadingData = Signed & {
   note?: string;
   /** Absent on a curve, which is judged as a whole. */
   verdict?: Told;
-  /** Number of the deviation it opened. */
+  /** Of the deviation it opened. */
   deviation?: string;
   /** Oldest first. */
   amendments?: AmendmentData[];
@@ -55,7 +55,7 @@ export type JudgedLimitData = {
   printed: string;
   source: Source;
   verdict?: Told;
-  /** Number of the deviation it opened. */
+  /** Of the deviation it opened. */
   deviation?: string;
 };
 
@@ -72,7 +72,6 @@ export type CheckData = Signed & {
   /** "reads 32.2 °F in ice water, within ± 1 °F". */
   result: string;
   failed?: boolean;
-  /** Made after the last use. */
   later?: boolean;
 };
 

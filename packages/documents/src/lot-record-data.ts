@@ -47,7 +47,6 @@ export type LotInputData = Signed & {
   item: string;
   supplier?: string;
   supplierLot?: string;
-  /** The supplier's. */
   establishmentNumber?: string;
   /** Code of the earlier lot of the house. */
   reworkOf?: string;
@@ -59,7 +58,7 @@ export type LotInputData = Signed & {
 };
 
 export type MeatBlockData = {
-  /** As trimmed: "48.60 kg". */
+  /** "48.60 kg". */
   weight: string;
   /** "52.10 kg taken less 3.50 kg of trimmings". */
   made?: string;
@@ -76,7 +75,7 @@ export type WeighingData = Signed & {
   /** "+ 0.4 g". */
   difference?: string;
   instrument?: string;
-  /** The control point that judges it: "CCP 1". */
+  /** "CCP 1". */
   controlPoint?: string;
   /** In ppm, or against its tolerance. */
   judged: JudgedData[];
@@ -106,7 +105,6 @@ export type ControlPointRecordData = {
 export type FigureData = {
   title: string;
   unit: '°C' | '°F';
-  /** One per probe. */
   series: FigureSeriesData[];
   /** `band` is what the thermometer may be wrong by. */
   limits: { value: number; label: string; band?: [low: number, high: number] }[];
@@ -118,7 +116,6 @@ export type FigureData = {
   surroundings?: FigurePointData[];
   /** Only while a stage runs. */
   arrival?: FigureArrivalData;
-  /** Stands under the curve, on the same time axis. */
   panel?: FigurePanelData;
 };
 export type FigurePointData = { at: Instant; value: number };
@@ -149,7 +146,6 @@ export type FigureStageData = {
   spent?: string;
   from: Instant;
   to?: Instant;
-  /** The bound had to be reached by then. */
   deadline?: Instant;
   missed?: boolean;
 };
@@ -174,7 +170,6 @@ export type BalanceLineData = { label: string; quantity: string; share?: string;
 /** 9 CFR 417.5(c). */
 export type ReviewData = Signed & {
   cleared: boolean;
-  /** The words the reviewer signed. */
   statement: string;
   /** The only worker signed, who also made the records; the record says so. */
   soleWorker?: boolean;

@@ -47,7 +47,6 @@ export type MonitoredReadingData = ReadingData & {
 /** All readings of a lot at this control point are judged together. */
 export type JudgedCurveData = {
   kind: 'curve';
-  /** The last reading was taken then. */
   at: Instant;
   lot?: string;
   product?: string;

@@ -17,7 +17,7 @@ export type SupplierLotData = {
   deliveries: TracedDeliveryData[];
   lots: TracedLotData[];
   packages: TracedPackagesData[];
-  /** Whom to call, in the order of the trace. */
+  /** In the order of the trace. */
   customers: TracedCustomerData[];
   callSuppliers: { name: string; where: string; contact: string }[];
 };

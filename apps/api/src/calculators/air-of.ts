@@ -1,7 +1,7 @@
 import { pressuresOfAir, type InputOf, type calculateBoiling } from '@larderbook/contracts';
 import type { Air } from '@larderbook/haccp';
 
-/** A pressure reduced to sea level needs the height; without a pressure the height is all there is. */
+/** A pressure reduced to sea level needs the height too. */
 export function airOf({ hectopascal, metres, pressureIs }: Omit<InputOf<typeof calculateBoiling>, 'unit'>): Air {
   if (hectopascal === undefined) return { from: 'height', metres: metres as number };
   if (pressureIs === pressuresOfAir[1]) {

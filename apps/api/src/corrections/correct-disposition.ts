@@ -10,8 +10,8 @@ import type { Person } from '../platform/person';
 import { checkNotCarriedOut } from './void-decision';
 
 /**
- * The new decision takes the place of the old one at once, so its product is never undecided between. What the new one
- * leaves undecided is held again, even when the deviation was closed.
+ * The product is never undecided between the old decision and the new. What the new one leaves undecided is held again,
+ * even after the closing.
  */
 @Injectable()
 export class CorrectDisposition {

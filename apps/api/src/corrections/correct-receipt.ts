@@ -61,7 +61,7 @@ async function firstRecorded(tx: Tx, firstId: string): Promise<number> {
   return first.recordedAt.getTime();
 }
 
-/** What was taken from the delivery stays taken: it cannot weigh less, be refused, or become another kind of item. */
+/** The delivery cannot weigh less than was taken from it, be refused, or become another kind of item. */
 function checkStillFits({ weight, decision }: Input['receipt'], { row, leftFemto }: Before, item: { kind: string; name: string }): void {
   const taken = row.decision === 'refused' ? 0n : femtograms(row.grams) - leftFemto;
   if (taken <= 0n) return;

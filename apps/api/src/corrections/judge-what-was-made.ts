@@ -5,8 +5,8 @@ import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
 
 /**
- * A corrected delivery judges again every lot it went into, straight or through rework. Returns the first deviation
- * that this opened, or that stands over the same miss.
+ * Includes lots reached through rework. Returns the first deviation that this opened, or that stands over the same
+ * miss.
  */
 export async function judgeWhatWasMade(
   tx: Tx,

@@ -7,7 +7,7 @@ import { told } from '../platform/told';
 
 type Input = InputOf<typeof voidRecord>;
 
-/** A closed deviation keeps at least one corrective action: 9 CFR 417.3 asks for it. */
+/** A closed deviation keeps at least one corrective action (9 CFR 417.3). */
 export async function voidAction(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
   const { voidId, amends, reason } = input;
   const amending = await rowToCorrect(tx, 'corrective_action', input);

@@ -10,8 +10,8 @@ import { told } from '../platform/told';
 type Input = InputOf<typeof voidRecord>;
 
 /**
- * The product is undecided and on hold again, even when the deviation was closed. What has left meanwhile is a possible
- * recall. Only who may decide may void.
+ * The product is on hold again, even after the closing. What has left meanwhile is a possible recall. Only who may
+ * decide may void.
  */
 export async function voidDisposition(tx: Tx, input: Input, by: Person, at: Date): Promise<void> {
   const { voidId, amends, reason } = input;
@@ -26,7 +26,7 @@ export async function voidDisposition(tx: Tx, input: Input, by: Person, at: Date
     FROM disposition WHERE id = ${amends}::uuid`;
 }
 
-/** Product destroyed is gone, and product reworked is in another lot: that record must be voided first. */
+/** A decision that was carried out stands until its destruction or rework is voided. */
 export async function checkNotCarriedOut(tx: Tx, id: string): Promise<void> {
   const [made] = await tx.$queryRaw<{ decision: string; lotId: string | null; grams: string; destroyed: boolean }[]>`
     SELECT p.decision, p.lot_id AS "lotId", p.grams::text AS grams,

@@ -76,7 +76,7 @@ const entryOf = ({ lotId, takenAt }: { lotId: string; takenAt: Date }, { voidId:
   takenAt,
 });
 
-/** Throws `not-found`, or `already-amended` when the entry was corrected or voided since it was seen. */
+/** Throws `not-found`, or `already-amended` when corrected or voided since it was seen. */
 async function entryToVoid<Row extends { lotId: string; voided: boolean | null }>(
   { amends, reason }: Input,
   find: (where: { id: string } | { amendsId: string }) => Promise<Row | null>,

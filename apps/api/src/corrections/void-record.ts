@@ -10,7 +10,7 @@ import { voidOnLot } from './void-on-lot';
 
 type Input = InputOf<typeof voidRecord>;
 
-/** A voided record stays, struck through with its reason, and everything is judged without it. */
+/** The record stays, struck through; everything is judged without it. */
 @Injectable()
 export class VoidRecord {
   constructor(private readonly once: RecordOnce) {}

@@ -5,11 +5,10 @@ type Answer = { status: number; body: string; cookies: string[] };
 export type Transport = (method: string, path: string, headers: Record<string, string>, body?: string) => Promise<Answer>;
 export type Moment = <T>(moment: Date, work: () => Promise<T>) => Promise<T>;
 
-/** Most things are recorded here. */
 const tablet = 'tablet by the smoker';
 const fiveDays = 5 * 24 * 60 * 60 * 1000;
 
-/** Sends each request as its person and at its moment. Throws at the first refusal. */
+/** Throws at the first refusal. */
 export function apiClient(transport: Transport, at: Moment, password: string): Send {
   const sessions = new Map<string, { cookie: string; since: Date }>();
   const ask = async ({ method, path, body }: ApiRequest, cookie: string, station = tablet): Promise<Answer> => {

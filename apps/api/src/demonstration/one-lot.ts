@@ -15,10 +15,7 @@ import { apiClient } from './api-client';
 
 const day = 24 * 60;
 
-/**
- * Takes one lot from delivered meat to shipped packages through the HTTP API, as any client would. Returns the files
- * written; throws with what failed.
- */
+/** Goes through the HTTP API, as any client would. Returns the files written. */
 export async function oneLot(url: string, clock: Clock, folder: string): Promise<string[]> {
   const transport = over(url);
   const send = apiClient(transport, (moment, work) => clock.at(moment, work), demoPassword);

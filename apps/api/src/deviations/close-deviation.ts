@@ -11,9 +11,7 @@ import { deviationToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import type { Concerned } from './held-products.queries';
 
-/**
- * A deviation closes when it has a corrective action and all its product is decided. The hold ends with the last one.
- */
+/** The hold ends with the last closing. */
 @Injectable()
 export class CloseDeviation {
   constructor(

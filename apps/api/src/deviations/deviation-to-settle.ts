@@ -7,8 +7,7 @@ type Row = { id: string; number: number; actions: number; isClosed: boolean };
 export type ToSettle = Row & { concerned: Concerned };
 
 /**
- * A closed deviation is open again when its decisions no longer cover what it concerns. Throws `not-found` and
- * `deviation-closed`.
+ * A closed deviation is open again once its decisions no longer cover it. Throws `not-found` and `deviation-closed`.
  */
 export async function deviationsToSettle(tx: Tx, deviationIds: readonly string[]): Promise<ToSettle[]> {
   const found = await deviationsWith(tx, deviationIds);
@@ -17,7 +16,6 @@ export async function deviationsToSettle(tx: Tx, deviationIds: readonly string[]
   return found;
 }
 
-/** Throws `not-found` and `deviation-closed`. */
 export async function deviationToSettle(tx: Tx, deviationId: string): Promise<ToSettle> {
   const [deviation] = await deviationsToSettle(tx, [deviationId]);
   if (!deviation) throw new Problem('not-found');

@@ -37,8 +37,7 @@ export type DeviationBehind = {
 type Row = Omit<DeviationBehind, 'toDecide' | 'isOpen'> & { isClosed: boolean };
 
 /**
- * Oldest first. A hold travels with the meat, through deliveries and any number of reworked lots, but not through
- * corrected inputs and weighings.
+ * Oldest first. A hold travels with the meat through deliveries and reworked lots, but not through corrected entries.
  */
 export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promise<DeviationBehind[]> {
   const rows = await behind(tx, lotIds);
@@ -49,14 +48,13 @@ export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promi
   });
 }
 
-/** "25.9 lb of 28.7 lb". */
 export function sayToDecide(held: Concerned | undefined): string | undefined {
   if (!held || held.isCovered) return undefined;
   const { undecided, atStake, unit } = held;
   return `${formatMass(undecided, unit, 3, 'up')} of ${formatMass(atStake, unit, 3, 'up')}`;
 }
 
-/** `d` is the deviation. A corrected decision is found by the deviations it named before and by those it names now. */
+/** A corrected decision counts for the deviations it named before and names now. */
 const dealtWith = Prisma.sql`
   SELECT p.id, p.recorded_at AS at, p.recorded_by AS person_id, 'decision ' || CASE WHEN p.voided THEN 'voided'
       WHEN p.amends_id IS NOT NULL THEN 'corrected' ELSE 'recorded' END AS what

@@ -24,7 +24,7 @@ type Row = Prisma.DeviationGetPayload<{ include: typeof everyPart }>;
 
 type Which = { open: 'only' | 'all'; lotId?: string };
 
-/** Open ones first, then the newest. With a lot: also those of its deliveries and reworked lots. */
+/** Open ones first, then the newest. A lot includes its deliveries and reworked lots. */
 export async function listDeviations(tx: Tx, { open, lotId }: Which): Promise<Deviation[]> {
   const onLot = lotId && (await deviationsBehind(tx, [lotId])).map(({ deviationId }) => deviationId);
   const isOpen = async () => ({ OR: [{ closings: { none: { takenBack: null } } }, { id: { in: await reopened(tx) } }] });

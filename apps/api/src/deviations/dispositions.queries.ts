@@ -18,7 +18,7 @@ type Which = { deviationIds: readonly string[] } | { toDestroy: true };
 
 export const isDestroyed = (decision: string): boolean => decision === 'condemn' || decision === 'recall';
 
-/** In the order they were made. Only a query by deviation includes those that count no more. */
+/** Oldest first. Only a query by deviation includes voided ones. */
 export async function dispositionsFor(tx: Tx, which: Which, names: PersonNames): Promise<Disposition[]> {
   const where: Prisma.DispositionWhereInput =
     'toDestroy' in which

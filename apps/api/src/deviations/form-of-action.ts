@@ -2,8 +2,8 @@ import type { ControlPoint, CorrectiveActionForm } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
 
 /**
- * Only a missed limit of a critical control point asks for 9 CFR 417.3(a). A deviation without a control point or
- * opened by hand is unforeseen: 417.3(b).
+ * 9 CFR 417.3(a) is for missed limits of critical points. Without a point, or opened by hand, a deviation is
+ * unforeseen: 417.3(b).
  */
 export function formOfAction(kind: ControlPoint['kind'] | undefined, isMiss: boolean): CorrectiveActionForm {
   if (!kind || !isMiss) return 'unforeseen';

@@ -25,10 +25,7 @@ export type HeldNow = Decided & {
 /** The first product is the one the deviation was opened on. */
 export type Concerned = Decided & { unit: MassUnit; products: [HeldNow, ...HeldNow[]] };
 
-/**
- * Worked out from the records as corrected now. What was put in after a closing is no part of it. `without` leaves out
- * one decision.
- */
+/** By the records as corrected now, without what was put in after a closing. `without` leaves out one decision. */
 export async function productsHeld(tx: Tx, deviationIds: readonly string[], without?: string): Promise<ReadonlyMap<string, Concerned>> {
   if (deviationIds.length === 0) return new Map();
   const rows = await readHeld(tx, deviationIds, without);
@@ -64,7 +61,6 @@ function wentIn(rows: HeldRows, id: string, entries: readonly EntryRow[]): bigin
   return sum(own) + massFromGrams(rows.products.get(id)?.received ?? '0');
 }
 
-/** Counts decisions of every deviation. */
 function whereIs(rows: HeldRows, id: string): { here: bigint; left: bigint } {
   const entries = rows.entries.filter(({ isCorrected }) => !isCorrected);
   const of = <Row extends { productId: string }>(some: readonly Row[]) => some.filter(({ productId }) => productId === id);

@@ -6,7 +6,6 @@ import { reachedLots } from './reached-lots';
 export type EntryRow = {
   id: string;
   lotId: string;
-  /** A delivery or an earlier lot. */
   sourceId: string | null;
   grams: string;
   counted: string;
@@ -61,8 +60,8 @@ export async function readHeld(tx: Tx, deviationIds: readonly string[], without?
 }
 
 /**
- * The ledger line of the last decision, when one was corrected or voided after the closing. All that was put in until
- * then belongs to the deviation.
+ * The last decision, when one was corrected or voided after the closing: what was put in until then belongs to the
+ * deviation too.
  */
 const decidedSince = Prisma.sql`
   SELECT max(x.seq) FROM decided_deviation s
@@ -81,7 +80,7 @@ const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRa
     ARRAY(SELECT r.lot_id FROM reached r WHERE r.deviation_id = c.id) AS reached
   FROM chosen c`;
 
-/** A voided delivery keeps its description, with nothing received. */
+/** A voided delivery has nothing received. */
 const productsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<ProductRow[]>`
   SELECT l.id, 'lot' AS kind, l.code, p.name AS what, NULL AS unit, NULL AS received,
     (SELECT coalesce(sum(s.count * k.net_grams), 0) FROM packing_now k JOIN shipment_line_now s ON s.packing_id = k.id

@@ -7,7 +7,7 @@ import { Problem } from '../platform/problem';
 import { showDeviation } from './deviations.queries';
 import { openDeviation } from './open-deviation';
 
-/** A person reports something unforeseen, or a control point that stays undetermined. The lot is then on hold. */
+/** Something unforeseen, or a control point that stays undetermined, puts the lot on hold. */
 @Injectable()
 export class OpenByHand {
   constructor(
@@ -28,7 +28,7 @@ export class OpenByHand {
   }
 }
 
-/** A miss gives its deviation an id of the program's own, which no device may use again. */
+/** A device must not reuse the id of a deviation that a miss opened. */
 async function refuseKnown(tx: Tx, id: string): Promise<void> {
   if (await tx.deviation.findFirst({ where: { id }, select: { id: true } })) throw new Problem('sent-differently');
 }

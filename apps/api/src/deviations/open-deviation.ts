@@ -25,8 +25,8 @@ export type Opening = {
 };
 
 /**
- * Runs in the transaction that found it. The same key returns the first deviation. Only RecordOnce may call it: its
- * writes run one after the other, so the next number is free.
+ * The same key returns the first deviation. Only RecordOnce may call it: its writes run one after the other, so the
+ * next number is free.
  */
 export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Date): Promise<string> {
   const { dedupeKey, deviationId = v7(), ...about } = opening;

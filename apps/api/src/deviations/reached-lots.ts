@@ -1,9 +1,6 @@
 import { Prisma } from '../generated/prisma/client';
 
-/**
- * Makes two tables, `chosen` and `reached`. Product of a lot is also in lots it was reworked into; product of a
- * delivery is in every lot made from it.
- */
+/** `reached` includes lots that product was reworked into, and every lot made from a delivery. */
 export const reachedLots = (deviationIds: readonly string[]): Prisma.Sql => Prisma.sql`
   WITH RECURSIVE chosen AS (
     SELECT id, lot_id, receipt_id, recorded_at FROM deviation WHERE id = ANY(${deviationIds}::uuid[])

@@ -11,7 +11,6 @@ import { deviationToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import { actionAskedFor } from './form-of-action';
 
-/** A deviation may get several actions. */
 @Injectable()
 export class RecordCorrectiveAction {
   constructor(

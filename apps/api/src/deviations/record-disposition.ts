@@ -72,10 +72,7 @@ function productOf({ number, concerned }: ToSettle, input: DispositionSaid): Hel
   throw new Problem('wrong-product', told('stands-on', { number: String(number), products }));
 }
 
-/**
- * Product that has left can only be called back or released; product that is here can only be released, reworked,
- * condemned or sent back.
- */
+/** Only product that has left can be called back; only product here can be reworked, condemned or sent back. */
 function mostFor(decision: Input['decision'], { undecided, here, left }: HeldNow): bigint {
   if (decision === 'release') return undecided;
   return least(undecided, decision === 'recall' ? left : here);

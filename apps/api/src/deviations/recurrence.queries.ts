@@ -3,10 +3,7 @@ import type { Tx } from '../platform/database';
 /** `of` is the deviation that repeats it. */
 export type Earlier = { of: string; deviationId: string; number: number; openedAt: Date; description: string; code: string };
 
-/**
- * Opened in the 90 days before, newest first (common practice, no source). What one entry missed at once is one
- * occurrence.
- */
+/** Within 90 days, newest first (common practice, no source). Misses of one entry are one occurrence. */
 export const earlierOnes = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<Earlier[]>`
   SELECT d.id AS "of", e.id AS "deviationId", e.number, e.recorded_at AS "openedAt", e.description,
     coalesce(l.code, r.code, '') AS code

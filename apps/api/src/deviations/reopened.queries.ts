@@ -1,10 +1,7 @@
 import type { Tx } from '../platform/database';
 import { productsHeld } from './held-products.queries';
 
-/**
- * A closed deviation is open again when a corrected or voided weight or decision leaves its product uncovered. The
- * weight may be of a lot that the product was reworked into.
- */
+/** Corrected or voided weights and decisions, also in reworked lots, may leave a closed deviation uncovered. */
 export async function reopened(tx: Tx): Promise<string[]> {
   const corrected = await tx.$queryRaw<{ id: string }[]>`
     WITH RECURSIVE corrected(product_id, at) AS (

@@ -4,7 +4,7 @@ import { gramsOf } from '../platform/kept-weight';
 import type { Concerned } from './held-products.queries';
 import type { OpenOnSame } from './open-on-same.queries';
 
-/** Rounded to the thousandth of the unit; sent back as it reads, it is all of it. */
+/** To the thousandth; sent back as it reads, it is all of it. */
 export const showWeight = (mass: bigint, unit: MassUnit): Deviation['atStake'] => ({
   value: Number.parseFloat(formatMass(mass, unit)),
   unit,

@@ -3,7 +3,6 @@ import type { PersonNames } from '../shop/person-names';
 
 type AmendingRow = { amendReason: string | null; voided: boolean | null; recordedBy: string; recordedAt: Date };
 
-/** `row` voids another row or takes its place. */
 export const voidingOf = ({ amendReason, voided, ...row }: AmendingRow, names: PersonNames): Voiding => ({
   how: voided ? 'voided' : 'corrected',
   reason: amendReason ?? '',

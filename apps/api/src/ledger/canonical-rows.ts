@@ -6,10 +6,9 @@ import { ownRows, recordTables } from './record-tables';
 type Place = Pick<Covered, 'table' | 'id'>;
 const placeOf = ({ table, id }: Place) => `${table} ${id}`;
 
-/** Gives the row as it stands now, in the text its digest is taken of; undefined when the row is gone. */
+/** The row as it stands now, in the text of its digest; undefined when gone. */
 export type CanonicalRows = (row: Place) => string | undefined;
 
-/** One statement reads the rows of a table. */
 export async function canonicalRows(tx: Tx, establishmentId: string, entries: ListedEntry[]): Promise<CanonicalRows> {
   const idsByTable = new Map<string, string[]>((await recordTables(tx)).map((table) => [table, []]));
   for (const { table, id } of entries.flatMap(({ covers }) => covers)) idsByTable.get(table)?.push(id);

@@ -4,7 +4,7 @@ import { ownRows, recordTables } from './record-tables';
 
 export type Book = { head: bigint; acknowledged: bigint; rows: Map<string, number> };
 
-/** One statement counts, so that a write at the same time is in all of the figures or in none. */
+/** One statement, so that a concurrent write is in all figures or in none. */
 export async function measureBook(tx: Tx, establishmentId: string): Promise<Book> {
   const tables = await recordTables(tx);
   const counts = tables.map(
@@ -24,7 +24,7 @@ export async function measureBook(tx: Tx, establishmentId: string): Promise<Book
   };
 }
 
-/** `after` is the last line written before the moment the row says it was recorded. */
+/** `after` is the last line before the row's own time of recording. */
 export async function firstUncovered(
   tx: Tx,
   establishmentId: string,

@@ -6,7 +6,6 @@ import { Database, type Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** The device makes the id. */
 export type Sent = {
   id: string;
   kind: string;
@@ -19,9 +18,9 @@ type Writer = { personId: string; establishmentId: string; station: string };
 type Earlier = { kind: string; request_digest: string; reply: unknown };
 
 /**
- * Every idempotent write of the API goes through here and closes with one line of the ledger. The same id with the same
- * content gets the same answer; with other content, `sent-differently`. Writes of one establishment run one after the
- * other, so what `work` reads cannot change under it.
+ * The same id with the same content gets the same answer; with other content, `sent-differently`. Writes of one
+ * establishment run one after the other, so what `work` reads cannot change under it. Each write closes with one line
+ * of the ledger.
  */
 @Injectable()
 export class RecordOnce {

@@ -1,7 +1,7 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 
-/** The ledger covers every table with the trigger `note_record`, even where the trigger is switched off. */
+/** The ledger covers tables with the trigger `note_record`, even where it is switched off. */
 export async function recordTables(tx: Tx): Promise<string[]> {
   const found = await tx.$queryRaw<{ name: string }[]>`
     SELECT c.relname::text AS name FROM pg_trigger t JOIN pg_class c ON c.oid = t.tgrelid
@@ -9,6 +9,6 @@ export async function recordTables(tx: Tx): Promise<string[]> {
   return found.map(({ name }) => name);
 }
 
-/** Always names the establishment: the tables' owner also verifies, and row security does not bind it. */
+/** Names the establishment, because row security does not bind the tables' owner, who also verifies. */
 export const ownRows = (table: string, establishmentId: string): Prisma.Sql =>
   table === 'establishment' ? Prisma.sql`r.id = ${establishmentId}::uuid` : Prisma.sql`r.establishment_id = ${establishmentId}::uuid`;

@@ -17,10 +17,7 @@ export type Lasting =
 
 export type Amending = { amendsId: string; firstId: string; amendReason: string };
 
-/**
- * Undefined when nothing is corrected. Throws `reason-missing`, `not-found`, or `already-amended` when the row was
- * corrected or voided since it was seen.
- */
+/** Throws `reason-missing`, `not-found`, or `already-amended` when corrected or voided since it was seen. */
 export async function rowToCorrect(
   tx: Tx,
   table: Lasting,

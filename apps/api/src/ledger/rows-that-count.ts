@@ -6,10 +6,7 @@ import { Problem } from '../platform/problem';
 const described = ['supplier', 'item', 'product', 'customer'] as const;
 export type Described = (typeof described)[number];
 
-/**
- * Formulas, receipts and lots keep the id of the `first` row. `now` is the row that counts. Without `ids`, all are
- * read.
- */
+/** Formulas, receipts and lots keep the id of the `first` row; `now` counts. Without `ids`, all. */
 export async function rowsNow<Row>(
   tx: Tx,
   table: Described,
@@ -29,7 +26,7 @@ export async function namesNow(tx: Tx, wanted: Partial<Record<Described, readonl
   return new Map(rows.map(({ first, name }) => [first, name]));
 }
 
-/** Maps the lasting id to the id of the row that counts. Without `ids`, all are read. */
+/** From lasting id to the id of the row that counts. Without `ids`, all. */
 export async function rowsThatCount(tx: Tx, table: Described, ids?: readonly string[]): Promise<Map<string, string>> {
   const rows = await rowsNow<{ counts: string }>(tx, table, Prisma.sql`now.id AS counts`, ids);
   return new Map(rows.map(({ first, counts }) => [first, counts]));

@@ -9,8 +9,8 @@ export type Verification = ReplyOf<typeof verifyLedger>;
 type Break = NonNullable<Verification['firstBreak']>;
 
 /**
- * Finds the first line or row that was changed, removed, moved or added outside the ledger, and lines missing at the
- * end. Batches keep the memory constant. Writes made meanwhile are left out.
+ * Finds the first line or row changed, removed, moved or added outside the ledger, or lines missing at the end. Leaves
+ * out writes made meanwhile.
  */
 export async function verifyBook(look: Look, establishmentId: string): Promise<Verification> {
   const book = await look((tx) => measureBook(tx, establishmentId));

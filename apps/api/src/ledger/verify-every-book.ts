@@ -24,7 +24,7 @@ export async function* verifyEveryBook({ ownerUrl, apiUrl }: DatabaseUrls): Asyn
 
 type Named = { id: string; name: string };
 
-/** Row security shows the API's role one establishment at a time, so the owner of the tables lists them. */
+/** Row security shows the API's role one establishment at a time. */
 const establishments = (ownerUrl: string): Promise<Named[]> =>
   connected(ownerUrl, async (owner) => {
     const { rows: tables } = await owner.query<{ made: boolean }>(`SELECT to_regclass('establishment') IS NOT NULL AS made`);

@@ -18,14 +18,12 @@ export function askBesideTarget(weight: EnteredMass, target: bigint, stillToWeig
   return [told('target-expected', { entered: weightFigure(weight), wanted }), askMeant(meant)];
 }
 
-/** Undefined when there is nothing to ask. */
 export function askAboutTrimmed(taken: EnteredMass, trimmed: EnteredMass): Question | undefined {
   const usual = usualOfPiece([massOf(taken)]);
   const meant = usual && askAboutPiece(trimmed, usual)?.meant;
   return meant && [told('little-after-trimming', { trimmed: weightFigure(trimmed), taken: weightFigure(taken) }), askMeant(meant)];
 }
 
-/** A weight that a person is sure of is kept and flagged. */
 export const flagUnlessSure = (question: Question | undefined, sure: boolean | undefined): Flag[] =>
   refuseUnlessSure(question, sure) ? ['unusual-value'] : [];
 

@@ -15,18 +15,17 @@ import {
 import { scalesAt } from './scales-of';
 import type { WentIn } from './what-went-in';
 
-/** Femtograms of a restricted ingredient in the whole lot, by the narrowest limits of its plan. */
+/** Femtograms in the whole lot, by the narrowest limits of its plan. */
 export type Bounds = { least?: bigint; most?: bigint; printed?: string };
 
 type Ingredient = { itemId: string; percent: number; substance: RestrictedSubstance };
 const million = 1_000_000n;
 
-/** `errors` are of the scales at the control point. */
 export type LimitWithin = { limit: ConcentrationLimit; errors?: InstrumentErrors };
 
 /**
  * Counts on the meat that is in, less what other ingredients and rework bring. Rounds inward and allows for scale
- * errors: of each weighing so far, or of the one to come.
+ * errors.
  */
 export function boundsOfIngredient(ingredient: Ingredient, limits: readonly LimitWithin[], wentIn: WentIn): Bounds {
   const { meat } = wentIn.composition;
@@ -60,7 +59,7 @@ export function ppmIn({ composition: { meat, substances } }: WentIn, substance: 
   return meat === 0n || held === 0n ? undefined : Number(divide(held * million * 100n, meat, 'nearest')) / 100;
 }
 
-/** Expressed as a mass of this ingredient that would bring as much of the substance. */
+/** As a mass of this ingredient that would bring as much. */
 function broughtByOthers(
   { itemId, percent, substance }: Ingredient,
   { composition, weighings, reworked }: WentIn,

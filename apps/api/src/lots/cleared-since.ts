@@ -2,12 +2,12 @@ import type { RecordSince } from './records-since-review.queries';
 import type { ReviewStands } from './taken-back';
 
 /**
- * The key is the lasting id of the packing; undefined when no standing review has seen it (9 CFR 417.5(c)). With the
- * ledger line of a shipment, the review it left under counts.
+ * By lasting id of the packing; undefined when no standing review has seen it (9 CFR 417.5(c)). A shipment counts by
+ * the review it left under.
  */
 export type ClearedSince = (packingId: string, shippedSeq?: bigint) => Date | undefined;
 
-/** By the ledger, a review covers what was packed before it, until something takes it back. */
+/** A review covers what was packed before it, until something takes it back. */
 export function clearedSince(since: readonly RecordSince[], reviews: readonly ReviewStands[]): ClearedSince {
   const packedAt = new Map(since.flatMap(({ kind, amendsId, id, seq }) => (kind === 'packing' && !amendsId ? [[id, seq]] : [])));
   const signed = reviews.flatMap((review) => {

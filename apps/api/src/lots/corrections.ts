@@ -15,7 +15,6 @@ type Row = {
   instrumentId?: string | null;
 };
 
-/** Corrected and voided rows stay. */
 export function corrections(rows: readonly Row[], names: PersonNames, checks: ReadonlyMap<string, ChecksOf> = new Map()) {
   const correctedBy = new Map(rows.flatMap((row) => (row.amendsId ? [[row.amendsId, row] as const] : [])));
   return (row: Row) => {

@@ -10,7 +10,6 @@ export type Entry = {
   takenAt: Date;
   /** The item of the delivery, or the item weighed; rework has none. */
   itemId?: string;
-  /** The lot that was reworked. */
   source?: { lotId: string; code: string };
   mass: bigint;
   /** The restricted substance, as it applied at the weighing. */
@@ -24,14 +23,11 @@ type Row = Pick<Entry, 'id' | 'lotId' | 'isWeighed' | 'takenAt'> & {
   percent: Prisma.Decimal | null;
 };
 
-/** One lookup per entry: in a join the planner reads all deliveries for every entry. */
+/** Looked up per entry, because in a join the planner reads all deliveries for each. */
 const deliveryOf = (entry: 'i' | 'w') => Prisma.sql`
   SELECT d.item_id, d.amends_id, d.fraction_percent FROM receipt_now d WHERE d.id = ${Prisma.raw(entry)}.receipt_id LIMIT 1`;
 
-/**
- * Includes every lot reworked into these, however far back. Oldest first. A weighing from a corrected delivery counts
- * as what the delivery is now known to be.
- */
+/** Oldest first, with every lot reworked into these. A corrected delivery counts as what it is now known to be. */
 export async function entriesIn(tx: Tx, lotIds: readonly string[]): Promise<Entry[]> {
   const rows = await tx.$queryRaw<Row[]>`
     WITH RECURSIVE part(id) AS (

@@ -12,7 +12,6 @@ export function explainCurve(found: PointOnLot, rows: LotRows): ExplainedSeries 
   return { ...series, forecast: found.forecast, lethality: lethalityOf(series), growth: growthOf(series) };
 }
 
-/** Screen and paper share this. */
 export function seriesOf(found: PointOnLot, rows: LotRows): SeriesExplained | undefined {
   const { point, judged, bands, records, forecast } = found;
   const readings = curveOf(records.readings);

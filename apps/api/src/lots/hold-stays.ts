@@ -4,8 +4,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
 /**
- * A hold that came with a delivery or an earlier lot ends only by decisions. A change that names another source must
- * not end it: throws `still-in-use`, and nothing is kept.
+ * A hold that came with a source ends only by decisions. A change of source that would end it throws `still-in-use`.
  */
 export async function holdStays(tx: Tx, lotId: string, change: () => Promise<unknown>): Promise<void> {
   const before = await deviationsBehind(tx, [lotId]);

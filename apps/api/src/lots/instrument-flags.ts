@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-/** `enteredAt` is the first entry: a check speaks for no value taken before anybody knew it. */
+/** A check speaks for no value taken before it was first entered. */
 export type Check = { takenAt: Date; kind: string | null; enteredAt: Date };
 export type ChecksOf = { checkEveryDays: number; checks: readonly Check[] };
 
@@ -35,10 +35,7 @@ const asCheck = ({ takenAt, kind, enteredAt }: Said): Check => ({
   enteredAt: new Date(enteredAt),
 });
 
-/**
- * An instrument whose last check failed counts as overdue. A check entered only afterwards is flagged as such. Throws
- * `not-found`.
- */
+/** A failed last check counts as overdue. Throws `not-found`. */
 export function checkFlags(instrumentId: string | undefined, known: ChecksOf | undefined, takenAt: Date): Flag[] {
   if (!instrumentId) return ['instrument-unknown'];
   if (!known) throw new Problem('not-found', told('no-such-instrument'));
@@ -61,10 +58,7 @@ export function isOverdue({ checkEveryDays, checks }: ChecksOf, at: Date): boole
 
 type Entered = { instrumentId: string | null; takenAt: Date; recordedAt: Date; flags: string[] };
 
-/**
- * A check corrected, voided or failed later may add a flag. A later entry never takes a flag away, but is flagged as a
- * later check.
- */
+/** A check corrected, voided or failed later may add a flag; none is ever taken away. */
 export function flagsNow(entry: Entered, checksOf: ReadonlyMap<string, ChecksOf>): string[] {
   const known = entry.instrumentId ? checksOf.get(entry.instrumentId) : undefined;
   if (!known) return entry.flags;

@@ -10,8 +10,8 @@ import { readingsThatCount, type LotRows } from './lot-rows';
 import { rootsOf } from './reading-roots';
 
 /**
- * People have dealt with what is not met: every deviation is closed, and each miss or doubt is covered by one closed in
- * full knowledge of it. A point that goes on, or was not begun, is never settled.
+ * Every deviation is closed, and each miss or doubt is covered by one closed in full knowledge of it. A point that goes
+ * on, or was not begun, is never settled.
  */
 export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, rows: LotRows): boolean {
   if (stands === 'met') return true;
@@ -30,21 +30,21 @@ export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, 
   );
 }
 
-/** A chill missed early is not over: a decision about that miss does not cover where it ends. */
+/** A decision about an early miss does not cover where the chill ends. */
 export const goesOn = ({ controlPointId, takenAs }: ControlPoint, { stageEnds }: Pick<LotRows, 'stageEnds'>): boolean =>
   takenAs === 'curve' && !stageEnds.some((end) => end.controlPointId === controlPointId);
 
 /**
- * A decision made before meat was put in was not about that meat. Single values, as of a cold room, may have been read
- * before some of it came, so they count from the first meat.
+ * A decision made before meat was put in was not about that meat. Single values, as of a cold room, may come before
+ * some of it.
  */
 function isOfThisMeat({ takenAs }: ControlPoint, closedSeq: bigint | null, { last: { putIn } }: LotRows): boolean {
   return closedSeq !== null && closedSeq > (takenAs === 'curve' ? putIn.last : putIn.first);
 }
 
 /**
- * A deviation covers this miss when it was opened with it, or closed when it stood as it does now. A chill then ended
- * before its last figure is another miss.
+ * Opened with this miss, or closed when it stood as it does now. A chill then ended before its last figure is another
+ * miss.
  */
 export function isOfMiss(
   { verdict, limitId, closedSeq }: Pick<DeviationBehind, 'verdict' | 'limitId' | 'closedSeq'>,
@@ -65,7 +65,7 @@ function closedAfterAll(point: ControlPoint, own: DeviationBehind[], rows: LotRo
   return own.some(({ closedSeq }) => closedSeq !== null && closedSeq > lastHere);
 }
 
-/** Also counts the moment recorded for it at another point, which may show another miss. */
+/** Also counts its moment recorded at another point, which may show another miss. */
 function latestOf(point: ControlPoint, { last, content }: LotRows): bigint {
   const { answer } = clockStart(point, content.controlPoints);
   const here = last.atPoint.get(point.controlPointId) ?? 0n;
@@ -73,7 +73,7 @@ function latestOf(point: ControlPoint, { last, content }: LotRows): bigint {
   return here > answered ? here : answered;
 }
 
-/** A person closed a deviation about the substance after all that went into the lot. */
+/** A deviation about the substance was closed after all that went in. */
 export const isDecided = (substance: RestrictedSubstance, { deviations, last }: LotRows): boolean =>
   deviations.some((one) => one.isOwn && one.substance === substance && one.closedSeq !== null && one.closedSeq > last.weighed);
 

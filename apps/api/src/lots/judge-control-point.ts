@@ -28,20 +28,16 @@ import type { WentIn } from './what-went-in';
 export type PointRecords = {
   /** Oldest first. Those of the surroundings are judged by no limit. */
   readings: readonly Taken[];
-  /** Readings of the surroundings, where they are kept apart. */
   surroundings?: readonly Taken[];
-  /** The operator said then that the stage is finished. */
   endedAt?: Date;
-  /** The stage before was finished then, or its moment recorded. */
+  /** End of the stage before, or the moment recorded there. */
   startAt?: Date;
   /** Only of a chill whose plan asks when chilling began. */
   chillingBegan?: ChillingBegan;
   /** For weighings, and for limits that ask something of the formula. */
   wentIn?: WentIn;
   now?: Date;
-  /** Humidity was kept in this cook. */
   cook?: CookSeen;
-  /** As the plan states them. */
   errors?: InstrumentErrors;
   piece?: Piece;
   liesIn?: Surroundings;
@@ -49,7 +45,7 @@ export type PointRecords = {
 export type Stands = ControlPointOnLot['stands'];
 export type JudgedPoint = {
   stands: Stands;
-  /** A curve is judged as a whole; of single readings the governing verdict counts. */
+  /** A curve has one verdict; of single readings the governing one counts. */
   judged: Judged[];
 };
 
@@ -108,13 +104,12 @@ function judgeOverTime(point: ControlPoint, records: PointRecords): JudgedPoint 
   return { stands: stands === 'undetermined' && !endedAt ? 'running' : stands, judged };
 }
 
-/** One pass over the series judges all limits. */
 function judgeOver(series: Series, limits: SeriesLimit[], context: CurveContext): Map<CriticalLimit, Verdict> {
   const verdicts = judgeSeries(series, limits, context);
   return new Map(limits.map((limit, index) => [limit, verdicts[index] as Verdict]));
 }
 
-/** Only an answer shows that chilling began, not a reading on the bench after cooking. */
+/** A reading on the bench after cooking does not show that chilling began; only an answer does. */
 export const contextOf = ({ endedAt, startAt, chillingBegan, now, errors, piece, liesIn }: PointRecords): CurveContext => ({
   ended: endedAt !== undefined,
   now: now?.getTime(),

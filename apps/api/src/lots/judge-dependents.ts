@@ -5,7 +5,7 @@ import { judgePoints } from './judge-points';
 import { readLots } from './lot-rows';
 import type { JudgedAt } from './open-for-misses';
 
-/** What went in has changed, so limits that depend on it are judged again where something was read. */
+/** Points with readings are judged again where they depend on what went in. */
 export async function judgeDependents(tx: Tx, lotId: string, points: readonly ControlPoint[]): Promise<JudgedAt[]> {
   const depending = points.filter(({ takenAs, ...point }) => takenAs !== 'weighings' && asksForFormulation(point));
   if (depending.length === 0) return [];

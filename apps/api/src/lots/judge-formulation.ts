@@ -9,7 +9,6 @@ import { phaseWithin, wentInto, type WentIn } from './what-went-in';
 export const asksForFormulation = ({ limits }: Pick<ControlPoint, 'limits'>): boolean =>
   limits.some(({ limit }) => dependsOnFormulation(limit));
 
-/** Judges those conditions by what went in. */
 export function judgedFor(judged: readonly Judged[], wentIn: WentIn | undefined): Judged[] {
   if (!judged.some(({ limit }) => dependsOnFormulation(limit))) return [...judged];
   const known = wentIn ? { composition: wentIn.composition, ...wentIn.phase, ...within(wentIn, wentIn.scales) } : {};

@@ -20,9 +20,9 @@ export type Taken = {
   answer: boolean | null;
   seen: string;
   humidity?: HumidityKept | null;
-  /** When the server kept the reading; after a correction, the first of its chain. An answer always has its own. */
+  /** When the server kept the first of its chain of corrections; an answer has its own. */
   arrivedAt?: Date;
-  /** When the server kept this row: a corrected single value is another value of its own moment. */
+  /** When the server kept this row: a corrected single value is a new value. */
   keptAt?: Date;
   /** What a person said of it, where that counts. */
   word?: Word;

@@ -18,7 +18,6 @@ import { judgedFor } from './judge-formulation';
 import { scalesAt } from './scales-of';
 import type { WentIn } from './what-went-in';
 
-/** Judges all of a restricted substance that went in, on the meat block. */
 export function judgeWeighings(point: ControlPoint, wentIn: WentIn): Judged[] {
   const judged = point.limits.flatMap(({ limitId, limit }) => {
     if (!isOfKind(limit, 'concentration')) return [];
@@ -34,7 +33,7 @@ export const isWeighed = (point: ControlPoint, { weighings, composition }: WentI
       (composition.substances.has(limit.substance) || weighings.some(({ substance }) => substance === limit.substance)),
   );
 
-/** Rework counts as the pure substance. Advice on what to add or take away is about what was weighed. */
+/** Rework counts as the pure substance. Advice is about what was weighed. */
 export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors?: InstrumentErrors): Verdict {
   const { weighings, reworked, composition } = wentIn;
   const { substance } = limit;

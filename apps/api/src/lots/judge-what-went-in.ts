@@ -7,7 +7,6 @@ import { openForMisses, type JudgedEntry } from './open-for-misses';
 import { openForUnjudged } from './open-for-unjudged';
 import { wentInto } from './what-went-in';
 
-/** A changed meat block judges again every restricted substance, and every limit that depends on them. */
 export async function judgeWhatWentIn(tx: Tx, entry: JudgedEntry, points: readonly ControlPoint[], by: Person, at: Date) {
   const wentIn = await wentInto(tx, entry.lotId);
   const judgedAt = points

@@ -3,8 +3,7 @@ import type { PointOnLot } from './judge-points';
 import type { LotRows } from './lot-rows';
 
 /**
- * The latest review was signed by earlier rules and still stands. People are asked to look again at points that the
- * rules of now do not find met or settled.
+ * A standing review was signed by earlier rules. People look again at what the rules of now do not find met or settled.
  */
 export function judgedOtherwise({ reviews: [latest] }: Pick<LotRows, 'reviews'>, points: readonly PointOnLot[]): string[] {
   if (!latest || latest.rulesVersion === RULES_VERSION) return [];

@@ -2,7 +2,7 @@ import type { ControlPoint, Judged } from '@larderbook/contracts';
 import { RULES_VERSION, type RestrictedSubstance, type Verdict } from '@larderbook/haccp';
 import { publishedConcentration } from '../products/published-concentration';
 
-/** The limit itself is frozen in the plan, or is the published one for a substance that no control point judges. */
+/** The limit is frozen in the plan, or published for a substance that no control point judges. */
 export type KeptJudged = { limitId: string; rulesVersion: number } & Verdict;
 
 export const keptJudged = (judged: readonly Judged[]): KeptJudged[] =>
@@ -10,10 +10,8 @@ export const keptJudged = (judged: readonly Judged[]): KeptJudged[] =>
 
 const PUBLISHED = 'published-';
 
-/** Names the published limit that a substance is shown beside. */
 export const publishedLimitId = (substance: RestrictedSubstance): string => PUBLISHED + substance;
 
-/** Adds the limits of the plan again. */
 export function judgedAsKept(kept: unknown, points: readonly ControlPoint[]): Judged[] {
   return (kept as KeptJudged[]).flatMap(({ limitId, rulesVersion: _, ...verdict }) => {
     const limit = limitId.startsWith(PUBLISHED)

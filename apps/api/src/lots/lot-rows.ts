@@ -66,7 +66,6 @@ type Row = Prisma.LotGetPayload<{ select: typeof columns }>;
 
 export type ReadingOnLot = Taken & { controlPointId: string; amendsId: string | null; voided: boolean | null };
 
-/** Everything that decides where a lot stands. */
 export type LotRows = Omit<Row, 'formula' | 'readings'> & {
   product: ProductNow;
   planVersion: number;

@@ -32,7 +32,6 @@ type Entry = {
   lastTakenAt?: Date | null;
 };
 
-/** Flags about the time of an entry, kept and shown. */
 export const entryFlags = ({ lot, takenAt, recordedAt, lastTakenAt }: Entry): Flag[] => [
   ...flagTimes({
     takenAt: takenAt.getTime(),

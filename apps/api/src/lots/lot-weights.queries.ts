@@ -11,7 +11,6 @@ export type LotWeights = {
   condemned: bigint;
   /** The condemned part whose destruction is recorded. */
   destroyed: bigint;
-  /** Taken into later lots. */
   reworked: bigint;
   packed: bigint;
   shipped: bigint;
@@ -46,13 +45,12 @@ const sumsOf = (tx: Tx, lotIds: readonly string[]) => tx.$queryRaw<Row[]>`
 export const weightsOfLot = async (tx: Tx, lotId: string): Promise<LotWeights> => (await weightsOfLots(tx, [lotId])).get(lotId) ?? empty;
 
 /**
- * Neither packed, reworked, removed nor condemned; below zero when records contradict each other. What was condemned in
- * packages, or reworked out of them, was packed and counts once.
+ * Below zero when records contradict each other. What was condemned or reworked out of packages was packed and counts
+ * once.
  */
 export const looseIn = ({ wentIn, removed, condemned, reworked, packed, aside }: LotWeights): bigint =>
   wentIn - removed - (condemned - aside.condemned) - (reworked - aside.opened) - packed;
 
-/** Loose product, and packages decided to be reworked. */
 export const reworkableIn = (weights: LotWeights): bigint => atLeastZero(looseIn(weights)) + weights.aside.toRework;
 
 /** Loose product decided to be reworked may not be packed. */

@@ -33,7 +33,7 @@ export async function headsOf(tx: Tx, lotIds: readonly string[], now: Date): Pro
   return heads.sort((a, b) => b.startedAt.localeCompare(a.startedAt) || b.code.localeCompare(a.code));
 }
 
-/** Leaves out lots whose packages have all left, with nothing open and no review taken back. Newest first. */
+/** Leaves out lots that have left, with nothing open and no review taken back. Newest first. */
 export async function lotsStillHere(tx: Tx): Promise<string[]> {
   const undecidedAgain = await reopened(tx);
   const lots = await tx.$queryRaw<{ id: string }[]>`
@@ -52,7 +52,7 @@ const isHere = Prisma.sql`(
     AND NOT EXISTS (SELECT FROM deviation_closing_now c WHERE c.deviation_id = d.id))
   OR EXISTS (SELECT FROM review v JOIN review_taken_back t ON t.review_id = v.id WHERE v.lot_id = l.id))`;
 
-/** Narrows the search, so that finished lots need not be judged one by one. */
+/** Finished lots need not be judged one by one. */
 const atLeast: Record<Asked['standing'], Prisma.Sql> = {
   'in-work': isHere,
   'to-review': isHere,

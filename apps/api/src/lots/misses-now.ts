@@ -15,9 +15,8 @@ import { rootsOf } from './reading-roots';
 export type MissNow = { description: string; verdict: Verdict };
 
 /**
- * A miss grows with every reading, and a correction changes it. A closed deviation shows what people decided about.
- * Deviations opened by hand, or judged by no control point, stay as they are. A miss that is now met keeps its first
- * sentence, because a limit that is met heads no deviation.
+ * A miss grows with every reading. A closed deviation shows what people decided about; one opened by hand stays as it
+ * is. A miss that is now met keeps its first sentence, because a limit that is met heads no deviation.
  */
 export function missesNow(rows: LotRows, points: readonly PointOnLot[]): ReadonlyMap<string, MissNow> {
   return new Map(
@@ -50,7 +49,6 @@ function judgedNow({ dedupeKey, limitId, isOpen, closedSeq }: DeviationBehind, f
   }
 }
 
-/** The first miss then stands beside the present one. */
 export async function withMissNow(tx: Tx, deviations: readonly Deviation[], now?: Date): Promise<Deviation[]> {
   const lotIds = deviations.flatMap(({ lot, limit }) => (lot && limit ? lot.lotId : []));
   const lots = await readLots(tx, [...new Set(lotIds)]);

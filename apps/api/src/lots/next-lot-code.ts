@@ -8,7 +8,7 @@ import { told } from '../platform/told';
 type NewLot = { productId: string; productCode: string; takenAt: Date };
 const atOnce = 100;
 
-/** The number counts this product's lots on this day of the shop, and goes on until the code is free. */
+/** Counts this product's lots on this day of the shop, on to a free code. */
 export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: NewLot, { establishment }: Person): Promise<string> {
   const date = dayIn(establishment.timeZone, takenAt);
   const start = (await lotsThatDay(tx, productId, date, establishment.timeZone)) + 1;

@@ -8,14 +8,13 @@ import { isOfMiss } from './is-settled';
 import { readLots } from './lot-rows';
 
 export type JudgedAt = { point: ControlPoint; judged: readonly Judged[] };
-/** The entry that led to the judgement. */
 export type JudgedEntry = { lotId: string; subjectId: string; takenAt: Date };
 /** The same miss has the same key, so that it opens one deviation. */
 type DedupeKeyOf = (point: ControlPoint, limitId: string) => string;
 
 /**
- * Runs in the transaction that judged; returns the first deviation. Curves and weighed substances are judged again with
- * every entry, so lot and limit share one key.
+ * Returns the first deviation. Curves and weighed substances are judged with every entry, so lot and limit share one
+ * key.
  */
 export async function openForMisses(
   tx: Tx,
@@ -41,8 +40,8 @@ export async function openForMisses(
 }
 
 /**
- * A deviation that is open, or closed over this very miss, keeps its key. A miss that changed since the closing gets a
- * new one. @param where the control point, where the miss can have grown after the deviation was opened
+ * An open deviation, or one closed over this very miss, keeps its key; a changed miss gets a new one. @param where the
+ * control point, where the miss can have grown since
  */
 export async function dedupeKeyNow(
   tx: Tx,

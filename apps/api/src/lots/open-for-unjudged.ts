@@ -7,7 +7,7 @@ import { dedupeKeyNow, type JudgedEntry } from './open-for-misses';
 import { unjudgedSubstances } from './unjudged-substances';
 import type { WentIn } from './what-went-in';
 
-/** No control point judges the substance, so somebody has to decide. Returns the first deviation. */
+/** Somebody has to decide what no control point judges. Returns the first deviation. */
 export async function openForUnjudged(
   tx: Tx,
   entry: JudgedEntry,

@@ -1,8 +1,8 @@
 import type { Tx } from '../platform/database';
 
 /**
- * Ledger lines: the last at each control point, the last that changed what went in, and the first and last meat put in.
- * A correction of an input is no other meat.
+ * Ledger lines: last at each control point, last that changed what went in, first and last meat put in. Corrections are
+ * no other meat.
  */
 export type LastRecords = { atPoint: ReadonlyMap<string, bigint>; weighed: bigint; putIn: { first: bigint; last: bigint } };
 

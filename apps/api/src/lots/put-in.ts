@@ -22,7 +22,6 @@ type Input = InputOf<typeof putIn>;
 type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
 type Corrected = Awaited<ReturnType<Tx['lotInput']['findFirst']>> | undefined;
 
-/** Restricted substances are judged again. */
 @Injectable()
 export class PutIn {
   constructor(private readonly once: RecordOnce) {}
@@ -53,7 +52,7 @@ export class PutIn {
   }
 }
 
-/** Returns the item of the delivery; rework has none. What the corrected entry had taken is available again. */
+/** Rework has no item. What the corrected entry had taken is available again. */
 async function checkSource(tx: Tx, input: Input, lot: Lot, corrected: Corrected): Promise<string | undefined> {
   const { receiptId, sourceLotId, weight } = input;
   const isSame = corrected?.receiptId === (receiptId ?? null) && corrected.sourceLotId === (sourceLotId ?? null);

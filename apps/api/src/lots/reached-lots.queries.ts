@@ -1,9 +1,6 @@
 import type { Tx } from '../platform/database';
 
-/**
- * Includes the lots themselves, and goes through rework. UNION walks each lot once and ends circles. Entries that a
- * later one corrects do not count.
- */
+/** Includes the lots themselves. UNION walks each lot once and ends circles. */
 export async function lotsAfter(tx: Tx, nodeIds: readonly string[]): Promise<string[]> {
   const lots = await tx.$queryRaw<{ id: string }[]>`
     WITH RECURSIVE reached(id) AS (

@@ -61,10 +61,8 @@ const columns = {
   reviews: { select: { id: true, findings: true } },
 } satisfies Prisma.LotSelect;
 
-/** Every entry in full, for the page of a lot. */
 export type Shown = Prisma.LotGetPayload<{ select: typeof columns }> & {
   people: PersonNames;
-  /** Checks of every instrument used. */
   checks: ReadonlyMap<string, ChecksOf>;
   /** Present names of items, suppliers, products, customers and instruments, by id. */
   names: ReadonlyMap<string, string>;

@@ -1,6 +1,6 @@
 type Chained = { id: string; amendsId: string | null };
 
-/** A miss belongs to the first reading of a chain, however often it was corrected. */
+/** A miss belongs to the first reading of its chain of corrections. */
 export function rootsOf(readings: readonly Chained[]): ReadonlyMap<string, string> {
   const corrects = new Map(readings.map(({ id, amendsId }) => [id, amendsId]));
   const rootOf = (id: string): string => {

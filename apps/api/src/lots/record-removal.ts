@@ -33,7 +33,7 @@ export class RecordRemoval {
   }
 }
 
-/** The row must be of the same lot or delivery; its weight is available again. */
+/** The weight of the corrected row is available again. */
 async function removalToCorrect(tx: Tx, { amends, reason, lotId, receiptId }: Input) {
   if (!amends) return { givenBack: 0n };
   const row = await tx.removalRow.findFirst({

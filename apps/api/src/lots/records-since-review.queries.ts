@@ -17,7 +17,6 @@ export type RecordSince = {
     | 'delivery'
     | 'calibration'
     | 'taking back';
-  /** The row it corrects or voids. */
   amendsId: string | null;
   controlPointId: string | null;
   /** What the record is of; the reason when a person took the review back. */
@@ -28,9 +27,9 @@ export type RecordSince = {
 };
 
 /**
- * In the order of the ledger, from the first review of each lot. New removals change nothing reviewed, but their
- * corrections do. So do corrections of a delivery that went in, a relied-on check that is no longer good, and a first
- * later check that failed. New packings are listed because no review has seen them.
+ * In the order of the ledger. New removals change nothing reviewed, but corrections do: of removals, of a delivery that
+ * went in, of a relied-on check now no longer good. A first later check that failed counts too. New packings are listed
+ * because no review has seen them.
  */
 export async function recordsSinceReview(tx: Tx, lotIds: readonly string[]): Promise<RecordSince[]> {
   if (lotIds.length === 0) return [];

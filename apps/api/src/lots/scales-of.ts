@@ -7,7 +7,7 @@ export const scalesAt = (errors: InstrumentErrors | undefined): ScaleErrors => (
   meat: scaleErrorOf(errors?.meat),
 });
 
-/** Takes the worst error of all points that weigh what goes in. */
+/** Takes the worst error of all weighing points. */
 export const scalesOf = (points: readonly Pick<ControlPoint, 'takenAs' | 'errors'>[]): ScaleErrors =>
   points
     .filter(({ takenAs }) => takenAs === 'weighings')

@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 export const nothingAside: SetAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
 type Row = { lotId: string; kind: ProductEvent['kind']; grams: string };
 
-/** In the order of the ledger; a correction keeps the place of what it corrects. Only lots with a decision. */
+/** In the order of the ledger, a correction in the place of what it corrects. Only lots with a decision. */
 export async function setAsideIn(tx: Tx, lotIds: readonly string[]): Promise<ReadonlyMap<string, SetAside>> {
   const rows = await tx.$queryRaw<Row[]>`
     WITH RECURSIVE decided AS (

@@ -40,7 +40,7 @@ export function targetsOf({ lines }: Pick<FormulaInUse, 'lines'>, { composition:
 const massOf = (itemId: string, entries: readonly { itemId?: string; mass: bigint }[]): bigint =>
   entries.reduce((sum, entry) => (entry.itemId === itemId ? sum + entry.mass : sum), 0n);
 
-/** Rounds the target inward to the scale's step, so that weighing it exactly misses no limit. */
+/** Rounds inward to the scale's step, so that exact weighing misses no limit. */
 function restricted(line: Line, substance: RestrictedSubstance, content: Content, wentIn: WentIn, aimed?: bigint) {
   const bounds = boundsOn(line, substance, content, wentIn);
   const found = aimed === undefined ? {} : targetOnScale(aimed, bounds, stepFor(substance, content));
@@ -54,7 +54,6 @@ function restricted(line: Line, substance: RestrictedSubstance, content: Content
   };
 }
 
-/** A restricted ingredient is rounded to the scale's step. */
 export function toWeighOf(line: Line, aimed: bigint | undefined, content: Content, wentIn: WentIn): bigint | undefined {
   const { substance } = line;
   if (!substance || aimed === undefined) return aimed;

@@ -15,7 +15,7 @@ export async function usableReceipt(tx: Tx, receiptId: string) {
   return found;
 }
 
-/** The source must not already contain the lot it goes into. Throws `not-found` and `into-itself`. */
+/** Throws `not-found`, and `into-itself` when the source contains the lot. */
 export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string; code: string }) {
   const source = await tx.lot.findFirst({ where: { id: sourceLotId }, select: { code: true } });
   if (!source) throw new Problem('not-found', told('no-such-earlier-lot'));
@@ -30,7 +30,7 @@ export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string;
   return { code: source.code, left: reworkableIn(await weightsOfLot(tx, sourceLotId)) };
 }
 
-/** `left` is in femtograms; the problem tells figures in the unit the person entered. Throws `more-than-there-is`. */
+/** `left` is in femtograms. Throws `more-than-there-is`. */
 export function checkEnough(asked: EnteredMass, left: bigint, code: string): void {
   if (massOf(asked) <= left) return;
   const there = roundedMass(left > 0n ? left : 0n, asked.unit, 3, 'down');
@@ -38,9 +38,8 @@ export function checkEnough(asked: EnteredMass, left: bigint, code: string): voi
 }
 
 /**
- * What is packed, taken out or used stands on the earlier weight, and with less a hold would end over undecided
- * product. Throws `still-in-use`. @param within what scales may disagree about: a hundredth of the lot for a corrected
- * weight, nothing for a voided one
+ * With less, a hold would end over undecided product. Throws `still-in-use`. @param within what scales may disagree
+ * about: a hundredth of the lot for a corrected weight, nothing for a voided one
  */
 export async function checkStillThere(tx: Tx, lotId: string, less: bigint, unit: string, within: 'a hundredth' | 'nothing'): Promise<void> {
   const weights = await weightsOfLot(tx, lotId);

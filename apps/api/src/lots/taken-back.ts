@@ -12,8 +12,8 @@ export type TakenBack = { what: string; personId: string; at: Date; reason?: str
 export type ReviewStands = { reviewId: string; takenBack?: TakenBack };
 
 /**
- * Oldest first. A check that goes on after the review, as of a cold store, is judged by itself. Only a miss, a doubt, a
- * correction or an addition to what was reviewed takes the clearance back.
+ * Oldest first. Only a miss, a doubt, a correction or an addition to what was reviewed takes the clearance back. A
+ * check that goes on, as of a cold store, does not.
  */
 export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): ReviewStands[] {
   const reviews = rows.since.filter(({ kind }) => kind === 'review');

@@ -7,10 +7,10 @@ import { ppmIn } from './bounds-of-ingredient';
 import { judgeSubstance } from './judge-weighings';
 import type { WentIn } from './what-went-in';
 
-/** The plan does not judge the substance, so it is shown beside the published limit and is never met. */
+/** Shown beside the published limit and never met. */
 export type Unjudged = { substance: RestrictedSubstance; judged: Judged };
 
-/** Only weighings and rework can bring such a substance: with one in the formula the lot would not have started. */
+/** The formula cannot bring such a substance, or the lot would not have started. */
 export function unjudgedSubstances(points: readonly ControlPoint[], wentIn: WentIn): Unjudged[] {
   const { weighings, composition } = wentIn;
   const carried = [...composition.substances].flatMap(([substance, mass]) => (mass > 0n ? [substance] : []));

@@ -31,7 +31,6 @@ type Input = InputOf<typeof weighIn>;
 type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
 type Corrected = Awaited<ReturnType<Tx['weighing']['findFirst']>> | undefined;
 
-/** The restricted substance is judged with all of it that is in, on the meat block. */
 @Injectable()
 export class WeighIn {
   constructor(private readonly once: RecordOnce) {}
@@ -95,7 +94,6 @@ async function contentOf(tx: Tx, { receiptId, weight }: Input, item: ItemNow, co
   return row.fractionPercent;
 }
 
-/** Only limits on this substance count. */
 const judgeAll = ({ controlPoints }: Lot, { substance }: ItemNow, wentIn: WentIn): JudgedAt[] =>
   pointsJudging(controlPoints, substance).map((point) => ({
     point,
@@ -117,7 +115,6 @@ async function flagsOf(tx: Tx, input: Input, { lot, at, isJudged }: Circumstance
   return [...odd, ...checkFlags(instrumentId, await lastChecksOf(tx, instrumentId, takenAt), takenAt)];
 }
 
-/** Leaves out this weighing. */
 const alreadyIn = ({ weighings: all }: WentIn, { itemId, weighingId }: Input): bigint =>
   all.reduce((sum, one) => (one.itemId === itemId && one.id !== weighingId ? sum + one.mass : sum), 0n);
 

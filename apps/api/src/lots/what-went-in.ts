@@ -46,7 +46,6 @@ export async function wentInto(tx: Tx, lotId: string): Promise<WentIn> {
   return adder(entries, await itemsNow(tx, [...new Set(itemIds)]))(lotId);
 }
 
-/** Includes lots reworked into each lot. */
 export function adder(entries: readonly Entry[], items: ReadonlyMap<string, ItemNow>): (lotId: string) => WentIn {
   const added = new Map<string, WentIn>();
   return function add(lotId: string): WentIn {
@@ -72,7 +71,7 @@ function holdingOf({ itemId, mass }: Entry, items: ReadonlyMap<string, ItemNow>)
   return { mass, name, saltPercent, waterPercent };
 }
 
-/** An item found to be restricted after the weighing counts by what the item now says. */
+/** An item found to be restricted later counts by what it now says. */
 function weighedOf({ id, lotId, itemId, mass, percent }: Entry, items: ReadonlyMap<string, ItemNow>): WeighedRow[] {
   const item = itemId ? items.get(itemId) : undefined;
   if (!item) return [];
@@ -81,7 +80,6 @@ function weighedOf({ id, lotId, itemId, mass, percent }: Entry, items: ReadonlyM
   return [{ id, lotId, itemId: item.itemId, name, mass, ...holds }];
 }
 
-/** The weighing may replace the one it corrects. */
 export const withWeighing = (wentIn: WentIn, weighing: WeighedRow, correctedId?: string): WentIn =>
   addUp({ ...wentIn, weighings: [...wentIn.weighings.filter(({ id }) => id !== correctedId), weighing] });
 

@@ -18,7 +18,6 @@ import { unjudgedSubstances } from './unjudged-substances';
 export type LotStands = Pick<LotHead, 'standing' | 'because' | 'openDeviations' | 'packages' | 'packagesLeft' | 'running' | 'warning'> & {
   points: PointOnLot[];
   unjudged: Unjudged[];
-  /** Of each deviation of its own. */
   misses: ReadonlyMap<string, MissNow>;
   /** Nothing has taken the latest review back. */
   reviewCounts: boolean;
@@ -27,7 +26,7 @@ export type LotStands = Pick<LotHead, 'standing' | 'because' | 'openDeviations' 
   /** Packages still here that the latest review did not see. */
   packedSince: number;
   clearedSince: ClearedSince;
-  /** The rules of now judge these points otherwise than those the review was signed by. */
+  /** The rules of now judge these otherwise than those of the review. */
   judgedOtherwise: string[];
 };
 
@@ -102,7 +101,7 @@ function stand(rows: LotRows, found: Found): Stand {
   return { standing: 'to-review', because: `Packed, and every control point is met or settled. ${again}` };
 }
 
-/** A review stands by the rules it was signed by; people decide what newer rules change. */
+/** People decide what newer rules change. */
 const sayLookAgain = (names: readonly string[]): string[] =>
   names.length > 0 ? [`By the rules of now ${names.join(', ')} would not be met: look at it again.`] : [];
 
@@ -179,8 +178,8 @@ function whatIsNext({ wentIn }: LotRows, points: PointOnLot[]): string | undefin
 }
 
 /**
- * Packages that are left belong to what was condemned. A hundredth of the lot counts as nothing, because weights never
- * add up to the gram and some stays on tables and trays (common practice, no source).
+ * Packages left belong to what was condemned. A hundredth counts as nothing, because weights never add up to the gram
+ * and some stays on tables and trays (common practice, no source).
  */
 function isUsedUp(weights: LotWeights): boolean {
   const { wentIn, packed, condemned, aside } = weights;
@@ -198,7 +197,6 @@ function whyCondemned(weights: LotWeights): string | undefined {
     : 'All of it was condemned and destroyed.';
 }
 
-/** What is left may neither be packed nor leave. */
 function isAllToRework(weights: LotWeights): boolean {
   const kept = keptOf(weights);
   return weights.aside.pending > 0n && kept > 0n && isNegligible(kept - weights.aside.pending, kept);

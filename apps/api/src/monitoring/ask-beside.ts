@@ -22,8 +22,8 @@ import { weightFigure } from '../platform/figures';
 import { askMeant, type Question } from '../lots/ask-about-weight';
 
 /**
- * Compares a value of a series with the readings before it: the course of its curve, the surroundings and how fast the
- * core can move, or what the piece weighed before.
+ * Compares with the readings before: the course of the curve, the surroundings and how fast the core can move, or the
+ * last weight of the piece.
  */
 export function askBeside({ point, piece }: At, taken: Taken, others: readonly Taken[]): Question | undefined {
   if (point.takenAs !== 'curve' || taken.value === null || isOfSurroundings(point, taken)) return undefined;

@@ -17,10 +17,7 @@ import { clockOf, lotAtPoint, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof clarifyReadings>;
 
-/**
- * A person says, with a reason, what doubtful readings were. The readings stay. Their control point is judged again,
- * and a limit missed that way opens a deviation.
- */
+/** The readings stay; their control point is judged again by what the person says, and a miss opens a deviation. */
 @Injectable()
 export class ClarifyReadings {
   constructor(private readonly once: RecordOnce) {}
@@ -48,7 +45,7 @@ function reasonOf({ reason }: Input): string {
   return reason;
 }
 
-/** Every reading must be uncorrected and of this control point. A wrong single value is corrected instead. */
+/** A wrong single value is corrected instead. */
 async function checkReadings(tx: Tx, { lotId, controlPointId, readingIds }: Input, { point, curve }: AtPoint) {
   const found = await tx.reading.findMany({
     where: { id: { in: readingIds }, lotId },

@@ -14,7 +14,7 @@ import { lotAtPoint } from './readings.queries';
 
 type Input = InputOf<typeof endStage>;
 
-/** The end of a cook or chill judges its own limits as a whole, and the stages whose clock it starts. */
+/** Judges its own limits as a whole, and the stages whose clock it starts. */
 @Injectable()
 export class EndStage {
   constructor(private readonly once: RecordOnce) {}
@@ -43,8 +43,8 @@ export class EndStage {
 }
 
 /**
- * This end amends another when it corrects one, or when one was voided and the stage is finished anew. Throws
- * `stage-ended-already`, and what `rowToCorrect` throws.
+ * A stage finished anew after a voided end amends that end. Throws `stage-ended-already`, and what `rowToCorrect`
+ * throws.
  */
 async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Input): Promise<Amending | undefined> {
   const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { recordedAt: 'desc' } });

@@ -8,7 +8,7 @@ import type { JudgedAt } from '../lots/open-for-misses';
 import type { Tx } from '../platform/database';
 import { clockOf, lotAtPoint } from './readings.queries';
 
-/** An end of a cook, or a start, that is entered late may show that what follows it was too slow. */
+/** A late entry of an end or a start may show that what follows was too slow. */
 export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now: Date): Promise<JudgedAt[]> {
   const { controlPoints } = await lotToRecordOn(tx, lotId);
   const judgedAt: JudgedAt[] = await judgeHumidityAfter(tx, lotId, endedId);
@@ -18,7 +18,7 @@ export async function judgeFollowers(tx: Tx, lotId: string, endedId: string, now
   return judgedAt;
 }
 
-/** Answers on humidity may come before their cook ends, so they are judged again with all of it. */
+/** Answers on humidity may come before the cook ends. */
 async function judgeHumidityAfter(tx: Tx, lotId: string, endedId: string): Promise<JudgedAt[]> {
   const { controlPoints } = await lotToRecordOn(tx, lotId);
   if (!controlPoints.some((point) => point.follows === endedId && asksForHumidity(point))) return [];

@@ -7,7 +7,7 @@ import type { keptBy } from '../platform/kept-by';
 type Place = { lotId: string; controlPointId: string; planId: string; instrumentId?: string };
 type Said = { judged: Judged[]; flags: Flag[]; amendsId?: string; reason: string; station: string };
 
-/** The SQL is written by hand for speed: readings are what a shop records most. */
+/** Written in SQL for speed: readings are what a shop records most. */
 export async function keepReading(tx: Tx, row: ReturnType<typeof keptBy> & Taken & Place & Said): Promise<void> {
   await tx.$queryRaw`
     INSERT INTO reading (establishment_id, id, lot_id, control_point_id, plan_id, probe, instrument_id, value, unit,

@@ -16,12 +16,11 @@ export type AtPoint = {
   point: ControlPoint;
   /** Only of a curve: the piece whose core is read. */
   piece?: Piece;
-  /** This stage was finished then. */
   endedAt: Date | null;
-  /** The stage before ended then, or its moment was recorded; and chilling began then. */
+  /** End of the stage before, or the moment recorded there; and when chilling began. */
   starts: Pick<PointRecords, 'startAt' | 'chillingBegan'>;
   lastTakenAt: Date | null;
-  /** Readings of a curve, or answers, that nothing corrects, oldest first. Empty for single values. */
+  /** Uncorrected readings of a curve, or answers, oldest first. Empty for single values. */
   curve: Taken[];
 };
 
@@ -29,7 +28,7 @@ type Row = Omit<AtPoint, 'point' | 'piece' | 'curve' | 'starts'> & {
   point: ControlPoint | null;
   productId: string;
   readings: Said[];
-  /** `before` is the control point that this one follows; `beforeThat` is the one which that follows. */
+  /** `beforeThat` is the control point that `before` follows. */
   before: ControlPoint | null;
   beforeThat: ControlPoint | null;
   /** Ends of the two, and the yes answers at the first. */

@@ -11,7 +11,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { showInstrument, type Instrument } from './instruments.queries';
 
-/** An instrument is checked against a known value and judged by its own tolerance (9 CFR 417.4(a)(2)(i)). */
+/** Judged by the instrument's own tolerance (9 CFR 417.4(a)(2)(i)). */
 @Injectable()
 export class RecordCalibration {
   constructor(

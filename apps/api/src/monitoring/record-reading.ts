@@ -35,7 +35,7 @@ import { clockOf, lotAtPoint, rootOf, type AtPoint } from './readings.queries';
 
 type Input = InputOf<typeof recordReading>;
 
-/** A reading is kept as entered and judged at once. A miss opens its deviation in the same transaction. */
+/** A miss opens its deviation in the same transaction. */
 @Injectable()
 export class RecordReading {
   constructor(private readonly once: RecordOnce) {}
@@ -107,7 +107,7 @@ async function cookOf(tx: Tx, lotId: string, point: AtPoint['point']): Promise<C
 
 type Known = { now: Date; wentIn: WentIn | undefined; cook: CookSeen | undefined };
 
-/** A reading of a curve is judged with the whole curve. A reading of the surroundings is not judged. */
+/** A reading of a curve is judged with the whole curve; one of the surroundings, not at all. */
 function judge(lot: AtPoint, others: Taken[], taken: Taken, { now, wentIn, cook }: Known): Judged[] {
   const { point, piece } = lot;
   if (isOfSurroundings(point, taken)) return [];
@@ -141,7 +141,7 @@ function flagsOf({ instrumentId, amends }: Input, about: Circumstances): Flag[] 
 /** A laboratory's letter gives these figures, so no instrument of the shop is needed. */
 const isAnalysed = ({ limits }: AtPoint['point']): boolean => limits.every(({ limit }) => isOfKind(limit, 'figure'));
 
-/** A single reading and its corrections share a key of their own; a curve has one for the lot. */
+/** A single reading shares a key with its corrections; a curve has one for the lot. */
 async function dedupeKeysOf(tx: Tx, { readingId, amends }: Input, { point }: AtPoint) {
   if (point.takenAs === 'curve') return undefined;
   const first = amends ? await rootOf(tx, amends) : readingId;

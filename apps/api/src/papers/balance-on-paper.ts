@@ -13,8 +13,7 @@ import type { Telling } from './telling';
 type LineCode = Extract<keyof WordsOf<'paper-entries'>, `balance-${string}`>;
 
 /**
- * Weight that no record explains is the last line; it is no fault while it is the loss that the formula expects. Empty
- * when nothing went in.
+ * Unexplained weight stands last, and is no fault within the loss that the formula expects. Empty when nothing went in.
  */
 export async function balanceOnPaper(
   tx: Tx,

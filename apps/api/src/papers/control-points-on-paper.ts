@@ -8,7 +8,6 @@ import { limitsOnPaper } from './limits-on-paper';
 import { entriesOnPaper } from './readings-on-paper';
 import type { Telling } from './telling';
 
-/** Follows the order of the plan. */
 export function controlPointsOnPaper(
   { lot, rows, points }: LotWithPoints,
   plan: PlanContent,
@@ -58,7 +57,7 @@ export const headOf = (point: ControlPoint, plan: PlanContent, { say, limits }: 
   monitoring: { ...point.monitoring, fewest: point.frequency && limits.sayFrequency(point.frequency) },
 });
 
-/** For example "CCP 2", counted among the points of its kind in the order of the plan. */
+/** For example "CCP 2", in the order of the plan. */
 export function numberIn({ controlPointId, kind }: ControlPoint, { controlPoints }: PlanContent, say: Telling['say']): string {
   const alike = controlPoints.filter((point) => point.kind === kind);
   const place = alike.findIndex((point) => point.controlPointId === controlPointId) + 1;

@@ -6,7 +6,7 @@ import { formatEntered } from './format-weight';
 
 export type NumberOf = (deviationId: string | undefined) => string | undefined;
 
-/** "No. 4" is the same on the record, in the margin and on the deviation's own sheet. */
+/** "No. 4", the same wherever the deviation is printed. */
 export const numberOf = ({ number }: { number: number }, say: Telling['say']): string =>
   say('deviation-number', { number: String(number) });
 

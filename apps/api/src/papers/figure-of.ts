@@ -3,7 +3,7 @@ import type { FigureData } from '@larderbook/documents';
 import { formatDuration, type Drawing } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
-/** Paper shows the same picture as the page of the control point. Corrected readings are not drawn. */
+/** The same picture as on the page. Corrected readings are not drawn. */
 export function figureOf({ name }: Pick<ControlPoint, 'name'>, drawing: Drawing, { say, line }: Pick<Telling, 'say' | 'line'>): FigureData {
   const { unit, probes, surroundings, lines, stages, crossings, lethality, arrival } = drawing;
   return {

@@ -1,9 +1,7 @@
-/** Some systems cut longer names when a file is copied. */
+/** Some systems cut longer names. */
 const most = 120;
 
-/**
- * Every system keeps ASCII letters, figures, dots and dashes. A part in another script than Latin is left out whole.
- */
+/** Every system keeps ASCII letters, figures, dots and dashes. A part in another script is left out. */
 export function fileName(parts: readonly string[]): string {
   const plain = parts.map((part) =>
     part

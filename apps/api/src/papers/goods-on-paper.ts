@@ -101,7 +101,7 @@ export const lossesOnPaper = ({ removals }: Lot, say: Telling['say']): LossData[
     enteredAt: Date.parse(made.recordedAt),
   }));
 
-/** An older record may name a kind that is no longer known; it is printed as written. */
+/** An older record may name a kind that is no longer known. */
 function removalOnPaper(kind: string, say: Telling['say']): string {
   const known = removalKinds.find((each) => each === kind);
   return known ? say(codeOf('removed', known)) : kind;

@@ -11,10 +11,7 @@ import { toldWorst } from '../lots/told-worst';
 
 type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;
 
-/**
- * The last weighing of a lot carries the sum of all on the lot's meat, and the verdict of the lot. That verdict changes
- * when meat or a weighing is corrected.
- */
+/** The last weighing carries the sum and the verdict of its lot, which change when meat or a weighing is corrected. */
 export async function ingoingAt(
   tx: Tx,
   point: ControlPoint,

@@ -26,8 +26,7 @@ type CheckRow = {
 };
 
 /**
- * Shows, for each use, the last check taken before it and known when the use was recorded. A failed check after the
- * last use is shown too.
+ * The last check before each use, if known when the use was recorded. A failed check after the last use is shown too.
  */
 async function used(tx: Tx, which: Prisma.Sql, say: Telling['say']): Promise<InstrumentData[]> {
   const uses = Prisma.sql`

@@ -5,7 +5,7 @@ import { whereLotsStand } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
 
-/** A finished curve is judged as a whole, at its last reading. The key is that reading's id. */
+/** A finished curve is judged as a whole, at its last reading, whose id is the key. */
 export async function verdictsOfCurves(
   tx: Tx,
   point: ControlPoint,

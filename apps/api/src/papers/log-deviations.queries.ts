@@ -4,7 +4,7 @@ import { numberOf } from './deviation-on-paper';
 import type { Telling } from './telling';
 import type { Logged } from './logged-rows.queries';
 
-/** Prefers the deviation that the row opened, else the latest of its lot at this point. */
+/** The deviation that the row opened, else the latest at this point. */
 export async function deviationNumbers(
   tx: Tx,
   { controlPointId }: ControlPoint,

@@ -5,10 +5,7 @@ import { readLots } from '../lots/lot-rows';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
 
-/**
- * An answer on humidity is judged by its cook, which may have ended after it. Other entries keep the verdict of when
- * they were entered.
- */
+/** An answer on humidity is judged by its cook, which may end later. Other entries keep their first verdict. */
 export async function judgedNow(tx: Tx, point: ControlPoint, entries: readonly Logged[]): Promise<(entry: Logged) => Judged[]> {
   if (!asksForHumidity(point) || entries.length === 0) return ({ judged }) => judged;
   const lots = await readLots(tx, [...new Set(entries.map(({ lotId }) => lotId))]);

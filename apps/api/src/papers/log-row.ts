@@ -12,7 +12,7 @@ import type { Telling } from './telling';
 /** `checks` are the instruments' checks as they stand now. */
 type Reader = { point: ControlPoint; checks: ReadonlyMap<string, ChecksOf>; telling: Telling };
 
-/** An entry that was voided, or corrected out of this log, is struck through and has no verdict. */
+/** A voided entry, or one corrected out of this log, is struck through without a verdict. */
 export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader): MonitoredReadingData {
   const { entry } = one;
   const { value, unit, what, probe, lotCode, judged, made, struckBy } = entry;
@@ -33,7 +33,7 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   };
 }
 
-/** Two times already show that an entry was made late. */
+/** Two times already show a late entry. */
 function amendmentsHere(one: Corrected<Logged>, { instant, say }: Telling): AmendmentData[] {
   const fields = {
     [say('field-value')]: sayValue,

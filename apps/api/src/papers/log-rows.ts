@@ -21,7 +21,7 @@ import type { Telling } from './telling';
 /** `mass` is the unit in which the shop weighs meat. */
 type SayHere = Telling & { mass: MassUnit };
 
-/** Reads each batch in a short look of its own. Checks that nobody made stand at the time they were due. */
+/** Each batch is a short look of its own. Checks not made stand where they were due. */
 export async function* logRows(look: Look, stretch: Stretch, say: SayHere, now: Date, batch = 400): AsyncGenerator<MonitoringRowData> {
   const missing = await look((tx) => checksNotMade(tx, stretch));
   let after: Cursor | undefined;

@@ -10,8 +10,8 @@ export type Cursor = { at: Date; id: string };
 export type Wanted = Stretch & { after?: Cursor; most: number };
 
 /**
- * Oldest first. An entry that was voided, or that a correction took to another time or control point, is shown struck
- * through. An entry corrected within this log is reached through its correction.
+ * Oldest first. Entries voided, or corrected to another time or control point, are struck through. An entry corrected
+ * within this log is reached through its correction.
  */
 export async function loggedEntries(tx: Tx, wanted: Wanted, names: PersonNames): Promise<Logged[]> {
   const { point } = wanted;
@@ -52,7 +52,6 @@ async function correctedElsewhere(tx: Tx, point: ControlPoint, entries: readonly
   return found.map(({ id }) => id);
 }
 
-/** Includes entries corrected through others. */
 export async function earlierEntries(tx: Tx, point: ControlPoint, entries: readonly Logged[], names: PersonNames): Promise<Logged[]> {
   const amended = entries.flatMap(({ amends }) => amends ?? []);
   if (amended.length === 0) return [];

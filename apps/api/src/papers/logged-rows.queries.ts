@@ -19,7 +19,6 @@ export type Logged = {
   unit: string;
   seen?: string;
   humidity?: HumidityKept;
-  /** The weight to be weighed. */
   target?: string;
   what?: string;
   probe?: string;

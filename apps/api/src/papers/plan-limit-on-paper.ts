@@ -2,7 +2,7 @@ import type { PlanLimitData } from '@larderbook/documents';
 import { kindOf, formatDuration, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
-/** Up to this many rows stand in the line of the limit itself. */
+/** Up to this many rows stand in the limit's own line. */
 const said = 3;
 
 export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, { say, limits }: Telling): PlanLimitData => ({

@@ -13,7 +13,7 @@ export function productOnPaper({ process, intendedUse }: PlanContent, product: P
   return product ? [...plan, ...describe(product, say, of('products'))] : plan;
 }
 
-/** Uses the formula in use when the plan is printed. Percentages are of the meat. */
+/** The formula in use when printed. Percentages are of the meat. */
 export const madeOf = ({ version, lines }: FormulaInUse, say: Telling['say']): FactData => ({
   label: say('formula-version', { version: String(version) }),
   value: lines.map(({ itemName, percent }) => `${itemName} ${percent} %`).join(', '),

@@ -5,7 +5,7 @@ import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import type { Telling } from './telling';
 
-/** Oldest first. Only a review that still covers all that is recorded clears the lot. */
+/** Oldest first. Only a review that still covers everything clears the lot. */
 export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, say: Telling['say']): Promise<ReviewData[]> {
   const rows = await tx.review.findMany({ where: { lotId }, orderBy: [{ recordedAt: 'asc' }, { id: 'asc' }] });
   const names = await personNames(tx);
@@ -25,7 +25,7 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, sa
 
 const headings = ['control-points-heading', 'to-consider', 'entries-heading'] as const;
 
-/** The groups are those of the review's page. Findings that were met are left out, and equal ones are counted. */
+/** Groups are those of the page. Findings that were met are left out. */
 export function grouped(findings: readonly Finding[], say: Telling['say']): NonNullable<ReviewData['findings']> {
   const worth = findings.filter(({ kind }) => kind !== 'met');
   const under = headings.map((code) => ({

@@ -2,7 +2,7 @@ import { dayIn } from '../platform/day-in';
 
 const hour = 3_600_000;
 
-/** The first instant of the day in the shop's time zone, also where clocks are set forward at midnight. */
+/** The day begins after midnight where clocks are set forward then. */
 export function startOfDay(day: string, timeZone: string): Date {
   const midnight = Date.parse(`${day}T00:00:00Z`);
   const [before, after] = [offsetAt(midnight - 26 * hour, timeZone), offsetAt(midnight + 26 * hour, timeZone)];
@@ -10,7 +10,6 @@ export function startOfDay(day: string, timeZone: string): Date {
   return candidates.find((at) => dayIn(timeZone, at) === day) ?? new Date(midnight - after);
 }
 
-/** The first instant of the next day. */
 export const endOfDay = (day: string, timeZone: string): Date =>
   startOfDay(new Date(Date.parse(day) + 24 * hour).toISOString().slice(0, 10), timeZone);
 

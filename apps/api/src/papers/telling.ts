@@ -19,11 +19,9 @@ const wordsOfLines = wordsTogether('workings', 'findings');
 
 export type Telling = {
   say: Say<(typeof words)['en']>;
-  /** Uses the words of another place of the book. */
   of<Other extends Place>(place: Other): SayOf<Other>;
   limits: LimitTeller;
   tell: Tell;
-  /** Says a line of a working, or of a drawing. */
   line: SayLine;
   /** A calendar day: "Oct 16, 2025" or "16 Oct 2025". */
   day(day: string): string;

@@ -5,7 +5,6 @@ import type { Telling } from './telling';
 
 type Totals = SupplierLotTrace['totals'];
 
-/** Uses the words of the page. */
 export function tracedTotals(totals: Totals, weight: FormatGrams, say: Telling['say']): SupplierLotData['totals'] {
   const { refused, refusedGrams, receivedGrams, usedGrams, lots, leftGrams, inWorkGrams, customers } = totals;
   const accepted = totals.deliveries - refused;

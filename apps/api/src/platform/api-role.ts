@@ -8,7 +8,7 @@ type Role = { name: string; version: number; is_member: boolean; is_unbound: boo
 /** The first migration makes this role. Its members may read and add records. */
 const group = 'larderbook_api';
 
-/** Refuses, with CannotStart, a role that could change a record or see past its establishment. */
+/** Throws CannotStart for a role that could change a record or see past its establishment. */
 export async function bindApiRole({ ownerUrl, apiUrl }: DatabaseUrls): Promise<void> {
   const role = await connected(apiUrl, describe);
   if (role.version < 150_000) throw new CannotStart('Larderbook needs PostgreSQL 15 or later: DATABASE_URL leads to an older one.');

@@ -1,4 +1,4 @@
-/** A person can act on this reason not to start. The message is one plain sentence, shown without a stack trace. */
+/** A person can act on this reason. The message is one plain sentence, shown without a stack trace. */
 export class CannotStart extends Error {
   override readonly name = 'CannotStart';
 }

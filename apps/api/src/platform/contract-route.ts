@@ -30,7 +30,7 @@ export const Route = (contract: RouteShape) =>
     ...(isStream(contract.returns) ? [Header('content-type', contract.returns.stream)] : [UseInterceptors(ReplyByContract)]),
   );
 
-/** Anyone may call the handler. It is for what watches the process and what describes the API. */
+/** Anyone may call the handler. */
 export const WithoutContract = () => SetMetadata(openKey, true);
 
 export const isWithoutContract = (handler: object): boolean => Reflect.hasMetadata(openKey, handler);

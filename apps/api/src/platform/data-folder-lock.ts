@@ -15,8 +15,8 @@ const silence = 3 * heartbeat;
 const nobody: Holder = { pid: 0, born: 'never', machine: machine(), token: '' };
 
 /**
- * Keeps a second Larderbook off the data folder; throws CannotStart when it is in use. A lock left by a killed process
- * is taken over at once. A lock of another machine or container is taken over after six seconds without a heartbeat.
+ * Throws CannotStart when another Larderbook uses the folder. A lock of a killed process is taken over at once; one of
+ * another machine or container after six seconds without a heartbeat.
  */
 export async function lockDataFolder(dataDir: string): Promise<DataFolderLock> {
   const path = join(dataDir, 'larderbook.lock');
@@ -42,7 +42,7 @@ export async function lockDataFolder(dataDir: string): Promise<DataFolderLock> {
   };
 }
 
-/** Links a finished file into place, so that nobody reads half a lock. Returns false when a lock exists. */
+/** Links a finished file, so that nobody reads half a lock. False when one exists. */
 function create(path: string, holder: Holder): boolean {
   const draft = `${path}.${holder.token}`;
   writeFileSync(draft, JSON.stringify(holder), { mode: 0o600 });

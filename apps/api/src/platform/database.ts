@@ -54,7 +54,7 @@ export class Database implements OnModuleDestroy {
 
 type Line = { pool: pg.Pool; driver: Driver; client: PrismaClient };
 
-/** Moments are in UTC. JIT is off because compiling a query takes longer than running any of ours. */
+/** JIT is off because compiling a query takes longer than running any of ours. */
 const always = '-c timezone=UTC -c jit=off';
 
 function connect(connectionString: string, max: number, options = ''): Line {

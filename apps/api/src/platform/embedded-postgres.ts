@@ -16,8 +16,8 @@ export type DatabaseUrls = { ownerUrl: string; apiUrl: string };
 export type OpenDatabase = DatabaseUrls & { close(): Promise<void> };
 
 /**
- * Makes the database the first time. Locks the folder and closes the database of a killed Larderbook. `isKept` is false
- * when the folder is deleted afterwards. Throws CannotStart and leaves nothing running.
+ * Makes the database the first time, and closes that of a killed Larderbook. `isKept` is false when the folder is
+ * deleted afterwards. Throws CannotStart and leaves nothing running.
  */
 export async function openEmbeddedPostgres(dataDir: string, signal?: AbortSignal, isKept = true): Promise<OpenDatabase> {
   try {
@@ -32,7 +32,7 @@ export async function openEmbeddedPostgres(dataDir: string, signal?: AbortSignal
   }
 }
 
-/** Uses the database of a Larderbook that runs on this folder, or opens it. Closing leaves the other's running. */
+/** Joins a running Larderbook's database, or opens it. Closing leaves the other's running. */
 export async function joinEmbeddedPostgres(dataDir: string, signal?: AbortSignal): Promise<OpenDatabase> {
   const [pid, , , port, , , , status] = linesOf(join(dataDir, 'postgres', 'postmaster.pid'));
   const isRunning = status?.trim() === 'ready' && bornAt(Number(pid)) !== undefined;
@@ -57,14 +57,14 @@ async function clusterIn(folder: string): Promise<Cluster> {
   return { folder, binaries, as };
 }
 
-/** Started by root, the database inside belongs to another user, who must pass through this folder. */
+/** Started by root, PostgreSQL runs as another user, who must pass through this folder. */
 function makeFolder(dataDir: string): void {
   if (existsSync(dataDir)) return;
   mkdirSync(dataDir, { recursive: true, mode: 0o700 });
   if (process.getuid?.() === 0) chmodSync(dataDir, 0o711);
 }
 
-/** The owner makes the tables and grants rights; the API's login may only read and add records. */
+/** The API's login may only read and add records. */
 const rolesAndDatabase = ({ owner, api }: Passwords) => [
   `CREATE ROLE larderbook_owner LOGIN CREATEROLE PASSWORD '${owner}';`,
   `CREATE ROLE larderbook LOGIN PASSWORD '${api}';`,

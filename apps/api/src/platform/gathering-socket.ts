@@ -1,8 +1,6 @@
 import { Socket } from 'node:net';
 
-/**
- * Sends all writes of one turn as one message: each message wakes PostgreSQL, and the driver writes one per statement.
- */
+/** The driver writes one message per statement, and each wakes PostgreSQL; this sends one per turn. */
 export class GatheringSocket extends Socket {
   override uncork(): void {
     process.nextTick(() => super.uncork());

@@ -2,7 +2,7 @@ import { Controller, Get, ServiceUnavailableException } from '@nestjs/common';
 import { WithoutContract } from './contract-route';
 import { Database } from './database';
 
-/** What watches the process asks here, outside `/api/v1` and without signing in. */
+/** What watches the process asks here, without signing in. */
 @Controller()
 export class HealthController {
   constructor(private readonly db: Database) {}

@@ -5,7 +5,7 @@ import { CannotStart } from './cannot-start';
 
 type Address = { host: string; port: number };
 
-/** Called before anything else is opened, so that a start in vain leaves nothing to stop. Throws CannotStart. */
+/** Called first, so that a start in vain leaves nothing to stop. Throws CannotStart. */
 export async function checkAddress(address: Address): Promise<void> {
   await new Promise<void>((free, taken) => {
     const probe = createServer().once('error', taken);
@@ -30,7 +30,7 @@ export async function closeDoor(app: NestFastifyApplication): Promise<void> {
   await app.close().finally(() => clearTimeout(hangUp));
 }
 
-/** A tablet in the shop cannot find "every address", so one of them is named. */
+/** A tablet in the shop cannot find "every address". */
 function visibleHost(host: string): string {
   if (host !== '0.0.0.0' && host !== '::') return host.includes(':') ? `[${host}]` : host;
   const outward = Object.values(networkInterfaces())

@@ -11,8 +11,8 @@ type Applied = { migration_name: string; finished_at: Date | null };
 const migrating = 4180_0001;
 
 /**
- * Several processes may start at once: one migrates while the others wait. Throws CannotStart when the database is
- * newer than the program or a migration was cut short.
+ * Of several processes one migrates while the others wait. Throws CannotStart for a newer database or a migration cut
+ * short.
  */
 export async function migrate(ownerUrl: string, prismaFolder: string): Promise<void> {
   const known = await migrationsIn(prismaFolder);

@@ -6,7 +6,7 @@ import { openApi } from './openapi';
 export class OpenApiController {
   private document?: object;
 
-  /** Made on first request: it takes longer than the rest of a start, and few ask. */
+  /** Made on request: it takes longer than the rest of a start. */
   @WithoutContract()
   @Get('openapi.json')
   show() {

@@ -3,7 +3,6 @@ import { isStream, pathNames, ProblemBody, problems, type RouteShape } from '@la
 import { allWords } from '@larderbook/messages/all';
 import { z } from 'zod';
 
-/** Everything comes from the contracts; nothing is written twice. */
 export function openApi(): object {
   const paths: Record<string, Record<string, object>> = {};
   for (const [name, contract] of Object.entries(contracts)) {

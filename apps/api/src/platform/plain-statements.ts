@@ -29,8 +29,8 @@ export class Driver extends PrismaPg {
 }
 
 /**
- * Statements written in SQL go straight to the driver, because Prisma's engine takes longer over one than PostgreSQL.
- * Prisma's own statements go their usual way, in the same transaction.
+ * Written SQL goes straight to the driver, in the same transaction: Prisma's engine takes longer over a statement than
+ * PostgreSQL.
  */
 export function withPlainStatements<Client extends object>(client: Client, driver: Queryable): Client & Plain {
   const $queryRaw = (text: Text, ...values: unknown[]) => rowsOf(driver, 'sql' in text ? text : Prisma.sql(text, ...values));

@@ -8,7 +8,7 @@ import { Problem } from './problem';
 import { told } from './told';
 import { voiceOf } from './voice';
 
-/** Every failure becomes a reply here. An unexpected one is logged under a reference number. */
+/** An unexpected failure is logged under a reference number. */
 @Catch()
 export class ProblemFilter implements ExceptionFilter {
   private readonly log = new Logger('problem');
@@ -37,7 +37,7 @@ export class ProblemFilter implements ExceptionFilter {
   }
 }
 
-/** Fastify and Nest refuse some requests before a route is reached. */
+/** Fastify and Nest refuse some requests themselves. */
 function asProblem(failure: unknown): Problem | undefined {
   if (failure instanceof Problem) return failure;
   const status = statusOf(failure);

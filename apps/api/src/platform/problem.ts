@@ -11,7 +11,7 @@ export class Problem extends Error {
   private readonly details: readonly Told[];
   private readonly errors: readonly Located[];
 
-  /** @param at the field that all details are about, or details that each name a field */
+  /** @param at the field that all details are about, or details that each name one */
   constructor(
     readonly code: ProblemCode,
     details: Told | readonly Told[] = [],

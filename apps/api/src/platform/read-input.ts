@@ -28,7 +28,7 @@ export function readInput(contract: RouteShape, asked: Asked): Record<string, un
 
 const idsIn = new Map<string, z.ZodType>();
 
-/** Made once per path: zod takes longer to make a schema than to read by it. */
+/** Made once per path: zod takes longer to make a schema than to use it. */
 function paramsOf(path: string): z.ZodType {
   const ids = () => z.object(Object.fromEntries(pathNames(path).map((name) => [name, z.uuid().toLowerCase()])));
   const made = idsIn.get(path) ?? ids();

@@ -1,10 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 
-/**
- * The system's own words for when the process began. Ids are reused, soon in a new container; the start time tells the
- * old process from the new one.
- */
+/** Ids are reused, soon in a new container; the start time, in the system's own words, tells the processes apart. */
 export function bornAt(pid: number): string | undefined {
   if (!answers(pid)) return undefined;
   if (process.platform === 'linux') return bornOnLinux(pid);
@@ -27,7 +24,7 @@ function answers(pid: number): boolean {
   }
 }
 
-/** Fields 3 and 22 of proc_pid_stat(5) are state and start time. A zombie counts as gone. */
+/** Fields 3 and 22 of proc_pid_stat(5): state and start time. A zombie counts as gone. */
 function bornOnLinux(pid: number): string | undefined {
   const fields = readProc(pid, 'stat')
     ?.replace(/^.*\) /s, '')

@@ -12,10 +12,7 @@ declare const WebAssembly: {
 
 type Glue = typeof import('@prisma/schema-engine-wasm/schema_engine_bg');
 
-/**
- * Prisma's schema engine as WebAssembly applies migrations as its command line does, without downloading a native
- * program.
- */
+/** Applies migrations as Prisma's command line does, without downloading a native program. */
 export async function schemaEngine(pool: pg.Pool, schema: { path: string; text: string }): Promise<SchemaEngine> {
   engineCode ??= load();
   const { SchemaEngine } = await engineCode;
@@ -26,7 +23,7 @@ export async function schemaEngine(pool: pg.Pool, schema: { path: string; text: 
   );
 }
 
-/** The glue script knows one instance per process. It is loaded by hand because Node 20 cannot import a .wasm file. */
+/** The glue knows one instance per process. Node 20 cannot import a .wasm file. */
 let engineCode: Promise<Glue> | undefined;
 
 async function load(): Promise<Glue> {
@@ -39,8 +36,8 @@ async function load(): Promise<Glue> {
 }
 
 /**
- * The adapter cuts a script at every semicolon, inside function bodies too. Sent whole, PostgreSQL applies a migration
- * entirely or not at all.
+ * The adapter cuts a script at every semicolon, also in function bodies. Sent whole, a migration applies entirely or
+ * not at all.
  */
 class WholeScripts extends PrismaPg {
   override async connect() {

@@ -1,10 +1,7 @@
-/** Far more than the program has; lists of a rare length make up the rest. */
+/** Far more than the program has; the rest are lists of rare lengths. */
 const most = 256;
 
-/**
- * The same text gets the same name, so a connection plans it once. Later texts get no name, so that plans do not pile
- * up.
- */
+/** The same text gets the same name, so a connection plans it once. Later texts get none, so plans do not pile up. */
 export function statementNames(): (statement: { sql: string }) => string {
   const names = new Map<string, string>();
   return ({ sql }) => {

@@ -6,15 +6,15 @@ import type { FastifyInstance } from 'fastify';
 const aYear = 'public, max-age=31536000, immutable';
 
 /**
- * Serves only files that were there at the start, never a path the caller made up. Files below /assets carry a hash in
- * their name and are cached for a year. Addresses of the pages (/lots/…) get index.html.
+ * Serves only files that were there at the start, never a path the caller made up. Names below /assets carry a hash, so
+ * they are cached for a year. Pages' addresses (/lots/…) get index.html.
  */
 export async function serveWebApp(server: FastifyInstance, folder: string): Promise<void> {
   if (!existsSync(folder)) return;
   const files = filesIn(folder);
   await server.register(fastifyStatic, {
     root: folder,
-    serve: false, // one route below serves all files: a route for each of hundreds slows the start
+    serve: false, // one route for all: a route for each of hundreds of files slows the start
     preCompressed: true,
     cacheControl: false,
     setHeaders: (reply, path) => void reply.header('cache-control', path.includes('/assets/') ? aYear : 'no-cache'),

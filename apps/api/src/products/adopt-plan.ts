@@ -11,7 +11,7 @@ import { planById } from './plan-in-force';
 import { showPlan } from './plans.queries';
 import { unjudgedFaults } from './unjudged-faults';
 
-/** The owner signs the plan (9 CFR 417.2(d)). It takes the place of the plan before. */
+/** The owner signs (9 CFR 417.2(d)). The plan takes the place of the one before. */
 @Injectable()
 export class AdoptPlan {
   constructor(
@@ -39,7 +39,7 @@ export class AdoptPlan {
             recordedBy: by.personId,
           },
         ],
-        skipDuplicates: true, // a plan is adopted once; to return to an older one, write it as a new version
+        skipDuplicates: true, // a plan is adopted once; an older one returns as a new version
       });
       if (count === 0) throw new Problem('plan-adopted-already', told('version-adopted-before', { version: String(plan.version) }));
       return {};

@@ -3,8 +3,8 @@ import type { Reasons } from './reasons-in';
 import { printedWhere, type PrintedRow } from './printed-where';
 
 /**
- * Prefers the set in use, then a set whose row is on a matter that the set in use has too, then any other. Within each,
- * a set of the same jurisdiction and the newest comes first. Undefined for a figure of one's own.
+ * Prefers the set in use, then a set on a matter it has too; within each, the same jurisdiction and the newest.
+ * Undefined for a figure of one's own.
  */
 export function builtOn(limit: CriticalLimit, inUse: LimitSet | undefined): PrintedRow | undefined {
   const printed = printedWhere(limit);
@@ -18,7 +18,6 @@ function newestOf(printed: PrintedRow[], inUse: LimitSet | undefined): PrintedRo
   return of(inUse?.jurisdiction) ?? of(printed[0]?.set.jurisdiction);
 }
 
-/** Names each edition once. */
 export function sayEdition({ title, edition }: LimitSet, isInUse: boolean, { say }: Reasons): string {
   const named = title.includes(edition) ? title : say('edition', { title, edition });
   return isInUse ? say('edition-here', { edition: named }) : named;

@@ -23,8 +23,8 @@ type Dose = ReplyOf<typeof planBatch>['doses'][number];
 const milligram = 1_000_000_000_000n; // in femtograms
 
 /**
- * Uses the limit of the plan in force, else the published one. What other ingredients bring of the same substance is
- * taken off. Least and most are rounded inward to the milligram.
+ * By the plan in force, else the published limit, less what other ingredients bring. Bounds are rounded inward to the
+ * milligram.
  */
 export function dosesOf(lines: readonly Line[], meat: bigint, plan: PlanContent | undefined, { sayLimit }: LimitTeller): Dose[] {
   const curing = lines.filter((line): line is Curing => line.substance !== undefined && line.fractionPercent !== undefined);

@@ -4,8 +4,8 @@ import { builtOn, sayEdition } from './built-on';
 import type { Reasons } from './reasons-in';
 
 /**
- * A figure on which the set in use has no row is no reason to reassess, but stands on its own support. A set read in
- * part does not show what it lacks.
+ * No row in the set in use is no reason to reassess; the figure stands on its own support. A set read in part does not
+ * show what it lacks.
  */
 export function figuresFromElsewhere({ controlPoints }: PlanContent, where: WhereItWorks, reasons: Reasons): string[] {
   const inUse = setInUse(where);

@@ -8,7 +8,7 @@ export type JudgedBy = { name: string; limit: CriticalLimit };
 export const judgedBy = ({ controlPoints }: PlanContent): JudgedBy[] =>
   controlPoints.flatMap(({ name, limits }) => limits.map(({ limit }) => ({ name, limit })));
 
-/** A figure that was changed in the plan is its owner's own, and is neither this nor another set's. */
+/** A figure changed in the plan is its owner's own, not a set's. */
 export function inPlan(row: LimitRow, judged: JudgedBy[] | undefined): LimitThatApplies['inPlan'] {
   if (!judged) return { kind: 'no plan', at: [], from: [] };
   const figure = figureOf(row.limit);

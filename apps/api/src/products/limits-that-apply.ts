@@ -26,7 +26,7 @@ export type Looked = {
   limits: LimitTeller;
 };
 
-/** Sorted by purpose; the limits to begin with come first. */
+/** Sorted by purpose; limits to begin with come first. */
 export function limitsForProduct({ productClass, where, judged, now, limits: told }: Looked): Omit<ProductLimits, 'plan'> {
   const { jurisdiction, place } = where;
   const today = now.toISOString().slice(0, 10);
@@ -72,7 +72,7 @@ function shown({ row, isForClass, alsoNeeds }: Applies, { judged, today, told }:
 
 const named = ({ id, title, edition }: LimitSet) => ({ setId: id, title, edition });
 
-/** Within a purpose: limits to begin with, then those read in their source, then others, then ended ones. */
+/** Within a purpose: limits to begin with, those read in their source, others, ended ones. */
 function rankOf({ purpose, offeredFirst, source, force, ended }: LimitThatApplies): number {
   const isOver = ended !== undefined || force === 'archived';
   const within = isOver ? 3 : offeredFirst ? 0 : source.confirmed ? 1 : 2;

@@ -10,7 +10,7 @@ import {
 } from '@larderbook/haccp';
 import type { Reasons } from './reasons-in';
 
-/** Says only the first difference; undefined when both print the same. @param edition what the other set is called */
+/** Only the first difference; undefined when both print the same. */
 export function otherwise(row: LimitRow, match: LimitRow, edition: string, reasons: Reasons): string | undefined {
   const first = differencesOf(row, match).find(({ what }) => what !== 'known' && what !== 'force');
   return first && sayOtherwise(first, edition, match.limit.source.confirmed ? '' : '-doubt', reasons);

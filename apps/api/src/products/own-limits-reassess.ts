@@ -6,13 +6,13 @@ import type { Reasons } from './reasons-in';
 
 type Asked = { own: readonly LimitSet[]; today: string };
 
-/** A newer edition holds another figure on the matter, or none. The plan and its lots stay as they are. */
+/** The plan and its lots stay as they are. */
 export function ownReasons({ controlPoints }: PlanContent, own: readonly LimitSet[], now: Date, reasons: Reasons): string[] {
   const asked = { own, today: now.toISOString().slice(0, 10) };
   return controlPoints.flatMap(({ name, limits }) => [...new Set(limits.flatMap(({ limit }) => reasonsFor(name, limit, asked, reasons)))]);
 }
 
-/** Two sets may hold the same figure, each with its own editions; within one set the first found counts. */
+/** Two sets may hold the same figure; within one set the first found counts. */
 function reasonsFor(point: string, limit: CriticalLimit, { own, today }: Asked, reasons: Reasons): string[] {
   const figure = figureOf(limit);
   const found = new Map<string, string>();

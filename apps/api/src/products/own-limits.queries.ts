@@ -3,7 +3,6 @@ import type { LimitSet } from '@larderbook/haccp';
 import { personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
-/** `own` says who wrote the edition, when, and what it replaces. */
 export type OwnEdition = LimitSet & { own: NonNullable<ReplyOf<typeof recordOwnLimits>['own']> };
 
 type Row = Pick<LimitSet, 'id' | 'title' | 'edition' | 'validFrom' | 'rows'> & {
@@ -13,7 +12,7 @@ type Row = Pick<LimitSet, 'id' | 'title' | 'edition' | 'validFrom' | 'rows'> & {
   recordedBy: string;
 };
 
-/** Latest first. The contract checked the rows before they were written, so they are not parsed again. */
+/** Latest first. The contract checked the rows before they were written. */
 export async function ownEditions(tx: Tx): Promise<OwnEdition[]> {
   const rows = await tx.$queryRaw<Row[]>`
     SELECT s.id, s.title, s.edition, s.valid_from::text AS "validFrom", s.rows, s.replaces_id AS replaces,

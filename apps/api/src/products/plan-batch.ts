@@ -17,7 +17,7 @@ type Batch = ReplyOf<typeof planBatch>;
 
 const whole = 1_000_000n; // 100 % in ten-thousandths of a percent
 
-/** Starts from the trimmed meat at hand, or from the packages wanted. Nothing is recorded. */
+/** Nothing is recorded. */
 @Injectable()
 export class PlanBatch {
   constructor(private readonly db: Database) {}
@@ -32,7 +32,7 @@ export class PlanBatch {
   }
 }
 
-/** Femtograms of trimmed meat. The yield counts everything that goes in, so meat is its share of that. */
+/** Femtograms. The yield counts everything that goes in, so meat is its share of that. */
 function meatFor(input: Input, formula: FormulaInUse): bigint {
   if ('trimmedMeat' in input) return massOf(input.trimmedMeat);
   const everything = meatForPackages(input.packages, massOf(input.net), formula.expectedYieldPercent);

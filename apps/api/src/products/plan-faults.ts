@@ -11,7 +11,7 @@ export const planFaults = (content: PlanContent): Told[] => [
 type Step = PlanContent['steps'][number];
 type Hazard = Step['hazards'][number];
 
-/** A likely hazard needs a critical control point (9 CFR 417.2(c)): at its own step, or named as its control. */
+/** A likely hazard needs a critical control point (9 CFR 417.2(c)): at its step, or named as its control. */
 function hazardFault({ stepId, name }: Step, hazard: Hazard, { controlPoints }: PlanContent): Told[] {
   if (!hazard.likely) return [];
   const isControlled = controlPoints.some(
@@ -50,7 +50,7 @@ function aloneFaults({ name: point, limits }: ControlPoint): Told[] {
   return [...(isAlone ? [told('growth-alone', { point })] : []), ...(isMixed ? [told('loss-mixed', { point })] : [])];
 }
 
-/** A limit would go unjudged if a probe in the product had the name of its surroundings. */
+/** A probe named like its surroundings would go unjudged. */
 function surroundingsFaults({ name: point, takenAs, probes, surroundings }: ControlPoint): Told[] {
   if (!surroundings) return [];
   const isProbe = probes.some((probe) => probe.toLowerCase() === surroundings.name.toLowerCase());
@@ -60,7 +60,7 @@ function surroundingsFaults({ name: point, takenAs, probes, surroundings }: Cont
   ];
 }
 
-/** A chill counts from the end of the cook before it, degree-hours from their recorded start. */
+/** A chill counts from the end of the cook, degree-hours from their recorded start. */
 function followsFaults(point: ControlPoint, { controlPoints }: PlanContent): Told[] {
   const { name, follows } = point;
   const kinds = new Set(point.limits.map(({ limit }) => limit.kind));

@@ -14,7 +14,7 @@ export async function planInForce(tx: Tx, productId: string): Promise<PlanInForc
   return plan;
 }
 
-/** The version need not be adopted: a lot keeps the one it was started on. */
+/** A lot keeps the version it was started on, adopted or not. */
 export const planById = async (tx: Tx, planId: string): Promise<PlanInForce | undefined> => (await plansById(tx, [planId])).get(planId);
 
 export async function plansById(tx: Tx, planIds: readonly string[]): Promise<ReadonlyMap<string, PlanInForce>> {
@@ -22,7 +22,7 @@ export async function plansById(tx: Tx, planIds: readonly string[]): Promise<Rea
   return new Map(plans.map((plan) => [plan.planId, plan]));
 }
 
-/** The contract checked the content before it was written, so it is not parsed again. */
+/** The contract checked the content before it was written. */
 const readPlans = (tx: Tx, chosen: Prisma.Sql): Promise<PlanInForce[]> => tx.$queryRaw`
   SELECT p.id AS "planId", p.product_id AS "productId", p.version, p.content->>'title' AS title, p.content
   FROM plan p ${chosen}`;

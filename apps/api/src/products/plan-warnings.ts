@@ -22,7 +22,7 @@ export const planWarnings = ({ controlPoints, process }: PlanContent, product: M
   ...controlPoints.filter(({ piece }) => piece && isStirred(piece)).map(withoutCore),
 ];
 
-/** Without the conditions of its source, a product may meet a figure that was never meant for it. */
+/** Without its conditions, a product may meet a figure never meant for it. */
 const withoutTheirConditions = ({ name, limits }: ControlPoint, { sayCondition }: LimitTeller): Told[] =>
   limits.flatMap(({ limit }) => {
     const leftOut = conditionsLeftOut(limit).map(sayCondition).join('; ');
@@ -30,10 +30,10 @@ const withoutTheirConditions = ({ name, limits }: ControlPoint, { sayCondition }
     return [told('source-asks-for-more', { point: name, leftOut })];
   });
 
-/** Without a recorded start, only an early reading of the core can show when the chill began. */
+/** Without a recorded start, only an early core reading shows when the chill began. */
 const withoutChillStart = ({ name: point }: ControlPoint): Told => told('no-chill-start', { point });
 
-/** The air of a freezer is cold whether or not the meat is in it. */
+/** The air of a freezer is cold with or without the meat. */
 const withoutFreezingStart = ({ name: point }: ControlPoint): Told => told('no-freezing-start', { point });
 
 const withoutCore = ({ name: point }: ControlPoint): Told => told('no-core', { point });

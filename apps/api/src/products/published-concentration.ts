@@ -7,7 +7,7 @@ import {
   type RestrictedSubstance,
 } from '@larderbook/haccp';
 
-/** Where a plan says nothing, the maxima for chopped meat apply: most formulas are for it, and they are the lowest. */
+/** Without a plan, the maxima for chopped meat apply: most formulas are for it, and they are the lowest. */
 export const publishedConcentration: Record<RestrictedSubstance, ConcentrationLimit> = {
   'sodium nitrite': nitriteComminuted,
   'sodium nitrate': nitrateComminuted,

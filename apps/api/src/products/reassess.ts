@@ -8,10 +8,7 @@ import type { Reasons } from './reasons-in';
 export type AskedFor = { now: Date; where: WhereItWorks };
 type Compared = { today: string; inUse: LimitSet | undefined };
 
-/**
- * A figure stands otherwise in the set in use, or in a newer edition. The plan and its lots stay as they are: 9 CFR
- * 417.4(a)(3) asks for a reassessment, not for a change.
- */
+/** The plan and its lots stay as they are: 9 CFR 417.4(a)(3) asks for a reassessment, not for a change. */
 export function reassessments({ controlPoints }: PlanContent, { now, where }: AskedFor, reasons: Reasons): string[] {
   const compared = { today: now.toISOString().slice(0, 10), inUse: setInUse(where) };
   const found = controlPoints.flatMap(({ name, limits }) => limits.flatMap(({ limit }) => reasonsFor(name, limit, compared, reasons)));

@@ -9,7 +9,7 @@ import { told, type Told } from '../platform/told';
 import { ownEditions, type OwnEdition } from './own-limits.queries';
 import { headOf } from './show-limit-set';
 
-/** An edition changes no plan: plans built on the edition before are asked to be reassessed. */
+/** Plans built on the edition before stay, and are asked to be reassessed. */
 @Injectable()
 export class RecordOwnLimits {
   constructor(

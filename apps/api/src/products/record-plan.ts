@@ -30,7 +30,7 @@ export class RecordPlan {
   }
 }
 
-/** Records point at steps, control points and limits by id, so no two of them in a plan share one. */
+/** Records point at these by id, so no two in a plan share one. */
 function refuseSharedIds({ steps, controlPoints }: PlanContent): void {
   const limits = controlPoints.flatMap((point) => point.limits.map(({ limitId }) => ({ id: limitId, name: point.name })));
   const named = [

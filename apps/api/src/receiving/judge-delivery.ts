@@ -16,8 +16,8 @@ export type JudgedDelivery = {
 };
 
 /**
- * Throws `temperature-missing`, `implausible-value` with the question to ask, or `reason-missing`. A delivery refused
- * at the door needs no temperature.
+ * Throws `temperature-missing`, `implausible-value` or `reason-missing`. A delivery refused at the door needs no
+ * temperature.
  */
 export function judgeDelivery({ temperature, sure, decision, reason }: Delivery, item: ItemNow): JudgedDelivery {
   const limit = isOfKind(item.receivingLimit, 'range') ? item.receivingLimit : undefined;

@@ -5,9 +5,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { itemsNow, type ItemNow } from '../products/items-now';
 
-/**
- * Grams left of the delivery `r`. Entries that a later one corrects do not count; a refused delivery leaves nothing.
- */
+/** Grams left of the delivery `r`; a refused one leaves nothing. */
 export const leftColumn = Prisma.sql`
   CASE r.decision WHEN 'refused' THEN 0 ELSE r.grams
     - coalesce((SELECT sum(i.grams) FROM lot_input_now i

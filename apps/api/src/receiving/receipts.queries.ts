@@ -13,7 +13,7 @@ import { suppliersNow } from './suppliers-now';
 
 const page = 50;
 
-/** A delivery keeps the id it began with; a voided one stays in the list. */
+/** Keyed by the first id; a voided delivery stays in the list. */
 const lastRows = Prisma.sql`(
   SELECT x.establishment_id, coalesce(x.first_id, x.id) AS id, x.item_id, x.taken_at, x.decision, x.grams, x.voided FROM receipt x
   WHERE NOT EXISTS (SELECT FROM receipt later WHERE later.establishment_id = x.establishment_id AND later.amends_id = x.id))`;
@@ -87,7 +87,7 @@ async function voided(tx: Tx, ids: readonly string[]): Promise<Row[]> {
   return rows.map((row) => ({ ...row, rowId: row.id, id: row.firstId ?? row.id }));
 }
 
-/** A correction has a recorder and time of its own, so the first row is read. */
+/** A correction has a recorder and time of its own. */
 async function firstRows(tx: Tx, ids: string[]) {
   const select = { id: true, recordedBy: true, recordedAt: true, station: true };
   const rows = await tx.receiptRow.findMany({ where: { id: { in: ids } }, select });

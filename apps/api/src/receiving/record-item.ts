@@ -8,7 +8,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
 
-/** What a corrected item contains counts from now on, not for what was weighed before. */
+/** A correction does not count for what was weighed before. */
 @Injectable()
 export class RecordItem {
   constructor(private readonly once: RecordOnce) {}

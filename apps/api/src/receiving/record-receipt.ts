@@ -19,7 +19,7 @@ import { suppliersNow } from './suppliers-now';
 
 type Input = InputOf<typeof recordReceipt>;
 
-/** A delivery accepted although it missed its limit opens its deviation in the same transaction. */
+/** An accepted miss opens its deviation in the same transaction. */
 @Injectable()
 export class RecordReceipt {
   constructor(
@@ -50,7 +50,7 @@ export async function knownItem(tx: Tx, { itemId, supplierId }: Pick<Input, 'ite
   return item;
 }
 
-/** R-0001, R-0002, … The number is free, because writes of an establishment run one after the other. */
+/** R-0001, R-0002, … Writes run one after the other, so the number is free. */
 const nextCode = async (tx: Tx): Promise<string> =>
   `R-${String((await tx.receiptRow.count({ where: { amendsId: null } })) + 1).padStart(4, '0')}`;
 

@@ -13,10 +13,7 @@ type Entry = {
   voided?: { reason: string; made: { name: string } };
 };
 
-/**
- * The reviewer reads these; none of them blocks. Entries alike in kind, flags and person are one finding, as they are
- * one line on screen.
- */
+/** None of these blocks. Entries alike in kind, flags and person are one finding, as on screen. */
 export const entryFindings = (lot: Lot): Finding[] => {
   const entries = entriesOf(lot);
   return [

@@ -10,18 +10,15 @@ import { shipmentFindings } from './shipment-findings';
 import { weightFindings } from './weight-findings';
 
 export type Beside = {
-  /** Includes deviations of its deliveries and reworked lots. */
   deviations: readonly Deviation[];
-  /** Of ingredients weighed in beside the formula. */
   strange: readonly StrangeAllergens[];
   weights: LotWeights;
-  /** The shop weighs in this unit. */
   unit: MassUnit;
 };
 
 /**
- * Asks whether the record is complete, every limit met, and each miss dealt with (9 CFR 417.5(c)). The same records
- * give the same findings.
+ * 9 CFR 417.5(c): is the record complete, every limit met, each miss dealt with? The same records give the same
+ * findings.
  */
 export const findings = (lot: Lot, { deviations, strange, weights, unit }: Beside): Finding[] => [
   ...whatIsMissing(lot),

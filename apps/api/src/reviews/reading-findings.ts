@@ -4,7 +4,7 @@ import { englishLimits } from '../platform/tell';
 
 type Reading = ControlPointOnLot['readings'][number];
 
-/** Finds too few readings, and named probes that nobody read. The verdict of the limit itself is given elsewhere. */
+/** Too few readings are only reported; the limit itself gives the verdict. */
 export function readingFindings(point: ControlPointOnLot): Finding[] {
   const { controlPoint } = point;
   const counting = ofProduct(controlPoint, point.readings).filter(isCounting);

@@ -1,6 +1,6 @@
 import type { Finding, Lot } from '@larderbook/contracts';
 
-/** Shipments recorded from the signature of a review that a person took back until the next review. */
+/** Shipments recorded until the next review left under the one taken back. */
 export const shipmentFindings = ({ reviews, shipments }: Lot): Finding[] =>
   reviews.flatMap(({ by, at, takenBack }, index): Finding[] => {
     const reason = takenBack?.reason;

@@ -7,10 +7,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { showReview } from './show-review';
 
-/**
- * The signature is kept with what the reviewer saw. The sole worker of a shop may sign for their own records, and the
- * record says so.
- */
+/** Kept with what the reviewer saw. A sole worker may sign for their own records, and the record says so. */
 @Injectable()
 export class SignReview {
   constructor(private readonly once: RecordOnce) {}

@@ -24,7 +24,7 @@ export class TakeBackReview {
   }
 }
 
-/** The review must be the latest and still stand. Only its signer or the owner may take it back. */
+/** Only its signer or the owner may take back a review, and only the latest. */
 async function checkCounts(tx: Tx, reviewId: string, by: Person): Promise<void> {
   const review = await tx.review.findFirst({ where: { id: reviewId }, select: { lotId: true, recordedBy: true } });
   if (!review) throw new Problem('not-found', told('no-such-review'));

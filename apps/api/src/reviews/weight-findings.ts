@@ -18,7 +18,7 @@ const flagged = (about: 'weighing' | 'weight', what: string, next: string): Find
   blocks: false,
 });
 
-/** The reviewer judges what was left out; a limit that depends on it is judged at its control point. */
+/** A limit that depends on the ingredient is judged at its control point. */
 function targetFinding(target: Target, lot: Lot): Finding[] {
   const { part, itemName, weighedGrams } = target;
   if (weighedGrams > 0) return part === 'ingredient' ? offTargetFinding(target, lot) : [];

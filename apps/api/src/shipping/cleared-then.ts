@@ -7,8 +7,8 @@ import { told } from '../platform/told';
 type Input = InputOf<typeof recordShipment>;
 
 /**
- * A load cannot leave before the review of its packages was signed. Shipping is a decision, not a measurement, so the
- * time is asked for again: throws `not-cleared-then`. A corrected shipment is held to the review it left under.
+ * A load cannot leave before its review was signed. Shipping is a decision, not a measurement, so the time is asked for
+ * again: throws `not-cleared-then`. A corrected shipment is held to the review it left under.
  */
 export async function checkClearedThen(
   tx: Tx,

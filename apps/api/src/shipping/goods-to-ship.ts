@@ -13,8 +13,8 @@ type Lines = InputOf<typeof recordShipment>['lines'];
 type Goods = Awaited<ReturnType<typeof packingsOf>>;
 
 /**
- * Throws `not-found`, `not-cleared` with every lot that may not ship, or `more-than-there-is` with every packing that
- * is short. Both point at the lines.
+ * Throws `not-found`, `not-cleared` with every such lot, or `more-than-there-is` with every short packing, pointing at
+ * the lines.
  */
 export async function checkGoods(tx: Tx, lines: Lines, stands: ReadonlyMap<string, LotStands>): Promise<void> {
   const goods = await packingsOf(tx, lines);
@@ -68,7 +68,7 @@ async function checkCounts(tx: Tx, goods: Goods): Promise<void> {
   throw new Problem('more-than-there-is', errors, errors);
 }
 
-/** A decision names a weight, not packages, so only the rest of the lot may leave. */
+/** A decision names a weight, so only the rest of the lot may leave. */
 function checkAside(goods: Goods, stock: LotWeights): void {
   const asked = goods.reduce((sum, { count, packing }) => sum + femtograms(packing.netGrams) * BigInt(count), 0n);
   const [first] = goods;

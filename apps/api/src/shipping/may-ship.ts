@@ -6,8 +6,8 @@ type Stock = Pick<LotWeights, 'packed' | 'shipped' | 'aside'>;
 export type MayShip = { mayShip: boolean; because: string };
 
 /**
- * Packages ship only while the review that saw them stands, and no more of the lot than was neither condemned nor
- * decided to be reworked. Packages packed since wait for their own review and keep no other back.
+ * Packages ship while the review that saw them stands, up to what was neither condemned nor set aside for rework. Those
+ * packed since wait for their own review and keep no other back.
  */
 export function mayShip(stands: Stands, stock: Stock, packingId: string): MayShip {
   const { standing, because, packedSince, clearedSince } = stands;

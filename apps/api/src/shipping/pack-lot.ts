@@ -64,8 +64,8 @@ export class PackLot {
 }
 
 /**
- * The weight of the corrected packages is available again. Throws `not-found` for packages of another lot, and
- * `still-in-use` when more were shipped than the correction says were packed.
+ * The corrected weight is available again. Throws `not-found`, and `still-in-use` when more were shipped than the
+ * correction says were packed.
  */
 async function packingToCorrect(tx: Tx, { lotId, amends, reason, count }: Input) {
   if (!amends) return undefined;

@@ -63,7 +63,7 @@ async function shipmentToCorrect(tx: Tx, { amends, reason }: Input): Promise<Cor
   return { amending, number: row.number, lines };
 }
 
-/** Only what a correction adds has to be free to leave; the rest has left. */
+/** Only what a correction adds has to be free to leave. */
 const moreThan = (lines: Lines, before: Lines): Lines =>
   lines.flatMap(({ packingId, count }) => {
     const more = count - (before.find((line) => line.packingId === packingId)?.count ?? 0);

@@ -3,9 +3,8 @@ import { looseIn, looseToRework, type LotWeights } from '../lots/lot-weights.que
 const wholeYield = 1_000_000n;
 
 /**
- * Femtograms; below zero when records contradict each other. Loose product to be reworked is not packed. A yield above
- * 100 % takes up water that was not weighed in, so more comes out than went in. @param expectedYield of the formula, in
- * ten-thousandths of a percent
+ * Femtograms; below zero when records contradict each other. A yield above 100 % takes up water not weighed in, so more
+ * comes out than went in. @param expectedYield in ten-thousandths of a percent
  */
 export function roomToPack(weights: LotWeights, expectedYield: bigint): bigint {
   const made = expectedYield > wholeYield ? (weights.wentIn * expectedYield) / wholeYield : weights.wentIn;

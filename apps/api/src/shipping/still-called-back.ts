@@ -4,8 +4,8 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
 /**
- * Product called back has left: a correction must not return it to store, where it would be free to leave. Called after
- * the correction is written. Throws `still-in-use`.
+ * A correction must not return called-back product to store, where it would be free to leave. Called after it is
+ * written. Throws `still-in-use`.
  */
 export async function checkStillCalledBack(tx: Tx, packingIds: readonly string[]): Promise<void> {
   const lots = await tx.$queryRaw<{ code: string; unit: string; recalled: string; shipped: string }[]>`

@@ -7,8 +7,8 @@ import { checkLotCodePattern } from './lot-code-pattern';
 import { checkWhereItWorks } from './where-it-works';
 
 /**
- * Earlier details stay. Records keep their units and codes, and adopted plans keep their limits: another jurisdiction
- * or edition is a reason to reassess, never a change.
+ * Records keep their units and codes, and adopted plans their limits: another jurisdiction or edition is a reason to
+ * reassess, never a change.
  */
 @Injectable()
 export class ChangeEstablishment {

@@ -6,7 +6,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { listPeople, type ListedPerson } from './people.queries';
 
-/** The grant replaces earlier ones. A person without any role has left, and their sessions end. */
+/** A person without any role has left, and their sessions end. */
 @Injectable()
 export class GrantRoles {
   constructor(private readonly once: RecordOnce) {}

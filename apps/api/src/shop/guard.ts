@@ -38,7 +38,7 @@ export class Guard implements CanActivate {
   }
 }
 
-/** Another site can make a browser send our cookie, but neither this header nor our origin. */
+/** Another site can make a browser send our cookie, but not this header or our origin. */
 function refuseForeignPages({ headers }: FastifyRequest): void {
   if (headers['x-larderbook'] === undefined) throw new Problem('foreign-page', told('writes-carry-a-header'));
   if (headers.origin !== undefined && hostOf(headers.origin) !== headers.host) {

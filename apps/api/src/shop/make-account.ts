@@ -7,8 +7,7 @@ import { told } from '../platform/told';
 export type Account = { personId: string; name: string; userName: string; roles: Role[]; passwordHash: string };
 
 /**
- * One transaction makes person, role and sign-in. Throws `user-name-taken`: user names are unique over every
- * establishment, because signing in asks for nothing else.
+ * Throws `user-name-taken`: user names are unique over every establishment, because signing in asks for nothing else.
  */
 export async function makeAccount(tx: Tx, account: Account, by: { personId: string; establishmentId: string }, at: Date): Promise<void> {
   const { personId, name, userName, roles, passwordHash } = account;
@@ -22,7 +21,7 @@ export async function makeAccount(tx: Tx, account: Account, by: { personId: stri
 
 type NewSignIn = Omit<Account, 'roles'> & { establishmentId: string; at: Date };
 
-/** The sign-in library demands a mail address and gets one that cannot exist (RFC 2606). */
+/** The library demands a mail address and gets one that cannot exist (RFC 2606). */
 async function makeSignIn(tx: Tx, { establishmentId, personId, name, userName, passwordHash, at }: NewSignIn): Promise<void> {
   const times = { createdAt: at, updatedAt: at };
   const email = `${personId}@larderbook.invalid`;

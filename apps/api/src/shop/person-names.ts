@@ -1,6 +1,6 @@
 import type { Tx } from '../platform/database';
 
-/** Everyone is read at once: a shop has few people, and those who left stay on their records. */
+/** A shop has few people, and those who left stay on their records. */
 export type PersonNames = ReadonlyMap<string, string>;
 
 export async function personNames(tx: Tx): Promise<PersonNames> {

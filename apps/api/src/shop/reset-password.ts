@@ -7,7 +7,7 @@ import { Problem } from '../platform/problem';
 import { hashPassword } from './password-hash';
 import { setPassword } from './set-password';
 
-/** The ledger records the reset: whoever knows the password can sign in that person's name. */
+/** Whoever knows the password can sign in that person's name, so the ledger records it. */
 @Injectable()
 export class ResetPassword {
   constructor(private readonly once: RecordOnce) {}

@@ -16,7 +16,7 @@ const sessionSeconds = 7 * 24 * 3600;
 
 export type Entered = { token: string; cookies: string[] };
 
-/** The library checks the password, makes the token and signs the cookie; none of its routes are open. */
+/** The library checks passwords and signs cookies; none of its routes are open. */
 @Injectable()
 export class SignInDoor {
   private readonly library: ReturnType<typeof library>;
@@ -41,10 +41,7 @@ export class SignInDoor {
     }
   }
 
-  /**
-   * Returns cookies that wipe the session from the browser. The session is ended first, because the library would hide
-   * a failure to end it.
-   */
+  /** Returns cookies that wipe the session. It is ended first, because the library hides a failure to end it. */
   async leave(token: string, headers: Headers): Promise<string[]> {
     await this.end(token);
     const { headers: reply } = await this.library.api.signOut({ headers, returnHeaders: true });
@@ -73,7 +70,7 @@ function library(door: PrismaClient, clock: Clock, secret: string) {
     emailAndPassword: {
       enabled: true,
       disableSignUp: true, // set-up and the owner make accounts
-      minPasswordLength: 1, // a short password is simply wrong here; the contract says what a new one must be
+      minPasswordLength: 1, // a short password is simply wrong; the contract judges new ones
       maxPasswordLength: 200,
       password: { hash: hashPassword, verify: ({ hash, password }) => isPassword(password, hash) },
     },

@@ -6,12 +6,12 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
 const minutes = 15;
-/** Failures in the window before one has to wait. One address may be a whole shop. */
+/** Failures in the window before one has to wait. An address may be a whole shop. */
 const most = { userName: 5, address: 30 };
 
 export type Try = { userName: string; ids: string[] };
 
-/** A try is counted before the password is checked, so that many at once cannot slip through. */
+/** A try counts before the password is checked, so that many at once cannot slip through. */
 @Injectable()
 export class SignInRateLimit {
   constructor(

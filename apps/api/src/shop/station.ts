@@ -1,9 +1,6 @@
 import type { FastifyRequest } from 'fastify';
 
-/**
- * The device names itself: at most forty printable characters, or nothing. The name is percent-encoded, because a
- * header carries no umlauts.
- */
+/** At most forty printable characters, or nothing. Percent-encoded, because a header carries no umlauts. */
 export function stationOf({ headers }: Pick<FastifyRequest, 'headers'>): string {
   const said = headers['x-station'];
   if (typeof said !== 'string') return '';

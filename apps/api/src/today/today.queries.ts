@@ -28,7 +28,7 @@ export async function showToday(tx: Tx, now: Date): Promise<Today> {
   };
 }
 
-/** Lots that will be too late unless somebody acts come first, then the earliest deadline. */
+/** First what will be too late unless somebody acts, then the earliest deadline. */
 const mostUrgentFirst = (lots: Today['inWork']): Today['inWork'] =>
   [...lots].sort((a, b) => WARNED.indexOf(stateOf(a)) - WARNED.indexOf(stateOf(b)) || dueOf(a) - dueOf(b));
 const WARNED = ['will miss', 'at risk', undefined];

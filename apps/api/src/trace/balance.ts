@@ -6,7 +6,7 @@ type Stock = Pick<LotWeights, 'packed' | 'shipped'> & { aside: Pick<LotWeights['
 
 const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);
 
-/** What was neither used nor taken out counts as in store, less what a count found missing. */
+/** The rest counts as in store, less what a count found missing. */
 export function balanceOfReceipt(moved: Moved): MassBalance {
   const [made, used, removed] = [moved('wentIn'), moved('used'), moved('removed') + moved('condemned')];
   const onHand = atLeastZero(made - used - removed - moved('counted'));
@@ -14,8 +14,8 @@ export function balanceOfReceipt(moved: Moved): MassBalance {
 }
 
 /**
- * Until packing begins, what is left is in work. Afterwards only packages are on hand, and the rest is unexplained.
- * What was condemned in packages, or opened as rework, was packed and is counted once.
+ * Until packing begins the rest is in work, afterwards unexplained. What was condemned or reworked out of packages was
+ * packed and is counted once.
  */
 export function balanceOfLot(moved: Moved, stock?: Stock): MassBalance {
   const { packed, shipped, aside } = stock ?? { packed: 0n, shipped: 0n, aside: { condemned: 0n, opened: 0n } };

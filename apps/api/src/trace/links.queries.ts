@@ -5,7 +5,7 @@ import { lotsAfter, lotsBefore } from '../lots/reached-lots.queries';
 export type TraceLink = { from: string; to: string; grams: number; count?: number };
 type Row = Omit<TraceLink, 'count'> & { count: number | null };
 
-/* The lots are found first, so that the planner knows how many there are and uses the indexes. */
+/* Lots are found first, so that the planner knows how many there are and uses the indexes. */
 
 /** Reaches to the customers. */
 export async function linksAfter(tx: Tx, nodeIds: readonly string[]): Promise<TraceLink[]> {

@@ -3,8 +3,8 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 
 /**
- * `wentIn`: received, or put and weighed in before trimming. `used`: taken into lots. `removed`: trimmed off, lost,
- * sampled, thrown away, sent back. `counted`: written off because a count found less, which explains nothing.
+ * `wentIn`: received, or put and weighed in before trimming. `removed`: trimmed off, lost, sampled, thrown away, sent
+ * back. `counted`: a count found less, which explains nothing.
  */
 export type Movement = 'wentIn' | 'used' | 'removed' | 'condemned' | 'counted';
 /** Femtograms; zero when nothing happened. */

@@ -1,7 +1,7 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Described } from '../ledger/rows-that-count';
 
-/** `now` is the name that counts; `ever` also holds old names, because an old label is searched by its old name. */
+/** An old label is searched by its old name, which `ever` holds too. */
 export const namesEver = (table: Described): Prisma.Sql => Prisma.sql`
   SELECT chain.first AS id, (array_agg(row.name ORDER BY chain.depth DESC))[1] AS now, string_agg(row.name, ' ') AS ever
   FROM (

@@ -8,10 +8,7 @@ import { idsOf, type sideOf } from './side-of';
 type Side = ReturnType<typeof sideOf>;
 type Totals = SupplierLotTrace['totals'];
 
-/**
- * Refused deliveries are counted apart. A shortage in one delivery does not cancel an excess in another, so 100 % means
- * that each adds up.
- */
+/** A shortage in one delivery does not cancel an excess in another, so 100 % means that each adds up. */
 export function supplierLotTotals(all: readonly Balanced[], isRefused: (receiptId: string) => boolean, forward: Side): Totals {
   const deliveries = all.filter(({ node }) => node.kind === 'receipt');
   const [refused, received] = [true, false].map((side) => deliveries.filter(({ node }) => isRefused(node.id) === side));

@@ -11,8 +11,8 @@ import { deliveriesUnder, type DeliveryOfLot } from './supplier-lot-deliveries.q
 import { supplierLotTotals } from './supplier-lot-totals';
 
 /**
- * Includes refused deliveries. Two suppliers may use one number: without a supplier all are traced together, and each
- * is named. Throws `not-found`.
+ * Includes refused deliveries. Without a supplier, all who use the number are traced together and named. Throws
+ * `not-found`.
  */
 export async function traceSupplierLot(tx: Tx, { supplierLot, supplierId }: InputOf<typeof contract>): Promise<SupplierLotTrace> {
   const began = performance.now();

@@ -13,7 +13,7 @@ const [plotHeight, above, below] = [64, 14, 6];
 /** No printer shows less than half a point. */
 const finest = 0.5;
 
-/** What adds up stands under the curve, on the same time axis and a scale of its own. */
+/** Under the curve, on the same time axis and a scale of its own. */
 export type AddedUp = { height: number; draw(plot: Plot, top: number): void };
 
 export function addedUp({ pen, area, say }: Pick<Sheet, 'pen' | 'area' | 'say'>, panel: FigurePanelData): AddedUp {

@@ -6,7 +6,7 @@ import type { Plot } from './plot';
 /** Points between the lines of the hatch. */
 const apart = 5;
 
-/** The hatch runs from the earliest to the latest expected arrival; a ring marks the likeliest. */
+/** Hatched from the earliest to the latest arrival; a ring marks the likeliest. */
 export function drawArrival(pen: Pen, plot: Plot, arrival: FigureArrivalData): void {
   const { left, right, top, bottom, x, y } = plot;
   const within = (at: number) => Math.min(Math.max(x(at), left), right);

@@ -5,7 +5,7 @@ import type { Plot } from './plot';
 
 const [half, diamond] = [3.4, 2.8];
 
-/** A bracket joins the two readings either side; a diamond marks where a straight line passes. */
+/** A bracket joins the readings either side; a diamond marks where a straight line passes. */
 export function drawCrossings({ document }: Pen, { x, y }: Plot, crossings: readonly FigureCrossingData[]): void {
   for (const { value, after, by, straight, chilled } of crossings) {
     const [from, to, height] = [x(after), x(by), y(value)];

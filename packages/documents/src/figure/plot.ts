@@ -19,7 +19,7 @@ export type Plot = {
 
 export const plotHeight = 144;
 const labelColumn = 124;
-/** The most shown after the last reading, as a share of the time read; `farAhead` where an arrival is expected. */
+/** The most shown after the last reading, as a share of the time read. */
 const [ahead, farAhead] = [0.35, 0.7];
 
 export function plotAt(data: FigureData, area: Area, top: number): Plot {
@@ -40,7 +40,7 @@ export function labelsAt({ right }: Area): Plot['labels'] {
   return { x: right - labelColumn + 8, width: labelColumn - 8 };
 }
 
-/** Goes on to a near deadline or expected arrival, so that time to spare can be seen. */
+/** Goes on to a near deadline or arrival, so that time to spare can be seen. */
 function timesShown({ series, stages, arrival }: FigureData): [Instant, Instant] {
   const taken = series.flatMap(({ points }) => [points[0]?.at ?? Infinity, points.at(-1)?.at ?? -Infinity]);
   const first = least([...taken, ...stages.map(({ from }) => from)]);

@@ -1,4 +1,4 @@
-/** Moves the middles as little as it can so that nothing overlaps. Order is kept. */
+/** Moves as little as it can; order is kept. */
 export function spread(places: number[], heights: number[]): number[] {
   const order = places.map((_place, index) => index).sort((one, other) => (places[one] ?? 0) - (places[other] ?? 0));
   const moved = [...places];

@@ -1,8 +1,7 @@
 export type Point = { x: number; y: number };
 
 /**
- * Keeps the first, the last and both extremes within each `step`, so that no peak or dip is lost. Points are in the
- * order of x.
+ * Keeps the first, the last and both extremes of each `step`, so that no peak is lost. Points are in the order of x.
  */
 export function thinOut(points: Point[], step: number): Point[] {
   if (points.length < 3) return points;

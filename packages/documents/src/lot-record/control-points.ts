@@ -10,10 +10,9 @@ import { monitored } from '../parts/monitored';
 import { readingList } from '../parts/reading-list';
 import { kindAt } from '../parts/kind-at';
 
-/** Points that a limit takes in its table, roughly; a figure needs this much more for its verdict. */
+/** Points: a figure needs about this much more for the verdict of each limit. */
 const aLimit = 64;
 
-/** In the order of the flow diagram. */
 export function controlPoints(sheet: Sheet, data: LotRecordData): void {
   for (const point of data.controlPoints) controlPoint(sheet, point, data);
 }
@@ -30,7 +29,7 @@ function controlPoint(sheet: Sheet, point: ControlPointRecordData, { deviations,
   sheet.space(12);
   sheet.hold(...head);
   limitTable(sheet, point.limits, deviations, point.critical);
-  // a figure that has no room waits for the next page, and the readings fill this one
+  // readings fill this page when a figure has to wait for the next
   const isNow = sheet.hasRoom(stack(figures).height);
   if (isNow) sheet.put(...figures);
   if (point.found?.length) sheet.put(found(sheet, point.found));

@@ -8,7 +8,7 @@ import { ledgerNote } from '../parts/ledger-note';
 import { legendOfMarks } from '../parts/verdict-words';
 import type { Tally } from './tally';
 
-/** Points that the heading of the reviews and the ledger note take, so that neither stands alone on the last page. */
+/** Points of the reviews' heading and the ledger note, so that neither stands alone on a page. */
 const forReview = 90;
 const aLine = 12;
 

@@ -1,7 +1,7 @@
 export type Block = {
   height: number;
   draw(top: number): void;
-  /** The first part is at most `room` high; undefined when the block cannot be cut. Used when no page fits it. */
+  /** The first part is at most `room` high; undefined when it cannot be cut. */
   split?(room: number): [Block, Block] | undefined;
   /** Left out at the top of a page. */
   isGap?: boolean;
@@ -13,7 +13,6 @@ export function gap(height: number): Block {
 
 export const whole = ({ height, draw }: Block): Block => ({ height, draw });
 
-/** The blocks stay together. */
 export function stack(blocks: Block[]): Block {
   return {
     height: blocks.reduce((sum, { height }) => sum + height, 0),

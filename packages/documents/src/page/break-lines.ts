@@ -48,7 +48,7 @@ function append(line: Line, piece: Piece): void {
   line.width += piece.width;
 }
 
-/** A word wider than its column is cut, so that it does not run into the next column. */
+/** A word wider than its column is cut. */
 function cutToWidth(piece: Piece, width: number, measure: Measure): Piece[] {
   if (piece.width <= width) return [piece];
   const parts: string[] = [];

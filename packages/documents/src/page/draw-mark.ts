@@ -6,8 +6,8 @@ const side = 5.4;
 export const markAdvance = side + 4.4;
 
 /**
- * Shapes tell verdicts apart in black and white; the word always stands beside them. Met is a full box, undetermined a
- * hatched one, missed one struck through. A pennant flags an odd entry.
+ * Shapes tell verdicts apart in black and white; the word always stands beside them. Met is full, undetermined hatched,
+ * missed struck through.
  */
 export function drawMark(document: PDFKit.PDFDocument, mark: Mark, x: number, baseline: number): void {
   const top = baseline - side - 0.2;

@@ -6,10 +6,7 @@ import { lines } from './theme';
 const outside = 7;
 export const frameInset = 6;
 
-/**
- * The heavy frame of a missed limit crosses the margin line. Each block draws its own stretch; a frame that goes on
- * over the page is left open there.
- */
+/** Only a missed limit has this frame. It stays open where it goes on over the page. */
 export function framed(pen: Pen, area: Area, blocks: Block[]): Block[] {
   return blocks.map((block, index) => withSides(pen, area, block, { isFirst: index === 0, isLast: index === blocks.length - 1 }));
 }

@@ -8,8 +8,8 @@ const mostKept = 20_000;
 const kept = new Map<string, Run>();
 
 /**
- * Laying out words is half the time of a paper, so the process does it once a word. Each word has glyphs of its own, so
- * the letters of a glyph never depend on another document.
+ * Laying out is half the time of a paper, so each word is laid out once. Its glyphs are its own, so no document changes
+ * another.
  */
 export function laidOnce(name: string, face: Font): Font['layout'] {
   const bench: Font = Object.create(face);

@@ -11,8 +11,8 @@ const wordByWord = /\d|[^\d ]+ ?| /g;
 const mostKept = 20_000;
 
 /**
- * Writes words straight into the page. pdfkit's own text takes twice the time and twice the file, which tells on a log
- * of a thousand pages. Figures are of one width and must not be kerned, so they are set one by one.
+ * pdfkit's own text takes twice the time and the file, which tells on a log of a thousand pages. Figures are of one
+ * width and must not be kerned, so they are set one by one.
  */
 export class Lettering {
   private readonly kept = new Map<string, Word | undefined>();
@@ -35,7 +35,7 @@ export class Lettering {
     if (!words) return this.showWithMarks(text, x, baseline, style);
     const face = this.typefaces.get(name);
     this.document.page.fonts[face.id] ??= face.ref();
-    // The page is upside down, so that y grows downwards; the letters are turned back.
+    // the page is upside down, so that y grows downwards; letters are turned back
     const place = `1 0 0 -1 ${x.toFixed(2)} ${baseline.toFixed(2)} Tm`;
     const glyphs = words.map((word) => word.glyphs).join('');
     this.document.addContent(`BT ${inRgb(inks[ink])} rg /${face.id} ${size} Tf ${place} [<${glyphs}>] TJ ET`);

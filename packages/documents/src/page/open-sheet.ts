@@ -22,7 +22,7 @@ export function openSheet(data: SheetData, title: Title, { turned = 'portrait', 
   return new Sheet({ pen, area, ...telling, headAndFoot });
 }
 
-/** Dates inside the file are the time of printing, so that the same data make the same bytes. */
+/** The same data make the same bytes, so dates inside are those of printing. */
 function emptyDocument(
   { establishment, printed, language = 'en' }: SheetData,
   title: Title,

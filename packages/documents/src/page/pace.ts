@@ -1,6 +1,6 @@
 import { setImmediate as turnOfOthers } from 'node:timers/promises';
 
-/** Draws no faster than the document is read, so that the longest needs the memory of a few pages. */
+/** Draws no faster than it is read, so the longest log needs the memory of a few pages. */
 export class Pace {
   private goOn: () => void = () => undefined;
 

@@ -5,8 +5,8 @@ import type { Typefaces } from './typefaces';
 const style = styles.label;
 
 /**
- * "Page 2 of 12" needs the 12 before the last row is read. Each page leaves a second content stream open for its label,
- * written at the end. So pages are sent as they are drawn, and only a few hundred bytes a page stay in memory.
+ * "Page 2 of 12" needs the 12 before the last row is read, so each page leaves a content stream open for its label.
+ * Pages are sent as they are drawn, and only a few hundred bytes each stay in memory.
  */
 export class PageLabels {
   private readonly open: PDFKit.PDFKitReference[] = [];

@@ -3,7 +3,7 @@ const joinersAndSelectors = /[\u200b-\u200f\u2060\ufe00-\ufe0f]/g;
 // oxlint-disable-next-line no-control-regex -- they are what is taken out
 const controls = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029]/g;
 
-/** A character without a glyph would vanish and leave a false record, so its code point is printed: "[U+4E2D]". */
+/** A character without a glyph would vanish and leave a false record: "[U+4E2D]" is printed. */
 export function printable(text: string, hasGlyph: (codePoint: number) => boolean): string {
   const clean = text.normalize('NFC').replace(/\r\n?/g, '\n').replace(controls, ' ').replace(joinersAndSelectors, '');
   if (/^[\n -~]*$/.test(clean)) return clean;

@@ -11,7 +11,7 @@ type Edges = {
   above: number;
   below: number;
   under?: { line: LineName; from: number; to: number };
-  /** The role for a reader that speaks, "P" by default; each cell of a table has its own. */
+  /** For a reader that speaks; "P" by default. */
   role?: Role;
 };
 

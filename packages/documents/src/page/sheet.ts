@@ -11,7 +11,7 @@ export class Sheet {
   readonly area: Area;
   readonly clock: Telling['clock'];
   readonly say: Telling['say'];
-  /** Written again at the top of each page while a list goes on: column heads, the day. */
+  /** Written again at the top of each page of a list. */
   repeated: () => Block[] = () => [];
   pages = 0;
   /** The paper explains each mark of a figure once. */
@@ -26,7 +26,7 @@ export class Sheet {
     this.turn();
   }
 
-  /** Held blocks go on the page of the next block: a heading stays with what it heads. */
+  /** A heading stays on the page of what it heads. */
   hold(...blocks: Block[]): void {
     this.held.push(...blocks);
   }
@@ -41,10 +41,7 @@ export class Sheet {
     }
   }
 
-  /**
-   * Begins a page when less room is left, unless that leaves more than a third of a page blank: a figure stands with
-   * its verdict.
-   */
+  /** A figure stands with its verdict, unless that leaves more than a third of a page blank. */
   reserve(height: number): void {
     const page = this.area.bottom - this.area.top;
     if (!this.isFresh && height > this.room && height <= page && this.room <= page / 3) this.turn();
@@ -77,7 +74,7 @@ export class Sheet {
     return this.area.bottom - this.y;
   }
 
-  /** A block higher than a page begins here, if a fifth of the page is left. */
+  /** A block higher than a page begins here if a fifth of the page is left. */
   private mustRunOver(height: number): boolean {
     const page = this.area.bottom - this.area.top;
     return height > page && this.room > page / 5;

@@ -10,13 +10,10 @@ import { words, toTheRight, type Paragraph, type Span } from './words';
 export type Column = { head: string; width?: number; share?: number; align?: 'left' | 'right' };
 
 export type Entry = {
-  /** Printed in the margin. */
   at?: Instant;
-  /** Printed in the margin instead of a time. */
   label?: string;
   /** Letters of what is odd, shown with a flag before the time. */
   flags?: string;
-  /** One per column. */
   cells: Paragraph[][];
   /** Notes and amendments, across the columns. */
   under?: Paragraph[];
@@ -49,7 +46,7 @@ export class Table {
     sheet.hold({ ...head, draw: (top) => this.begin(head, top) });
   }
 
-  /** Entries are drawn two behind, so that neither the first nor the last stands alone on a page. */
+  /** Draws two behind, so that neither the first nor the last entry stands alone on a page. */
   add(entry: Entry): void {
     this.waiting.push(entry);
     const [first, , third] = this.waiting;

@@ -5,8 +5,8 @@ type About = { alt?: string; bbox?: [left: number, top: number, right: number, b
 type Element = ReturnType<PDFKit.PDFDocument['struct']>;
 
 /**
- * A reader that speaks or reflows finds headings, tables and the text of a figure. A log drawn while it is read has no
- * tags: they would have to wait in memory.
+ * A reader that speaks finds headings, tables and the text of a figure. A log drawn while it is read has no tags, which
+ * would wait in memory.
  */
 export class Tags {
   private readonly parents: Element[] = [];
@@ -22,7 +22,6 @@ export class Tags {
     this.parents.push(whole);
   }
 
-  /** Everything drawn within belongs to the one element. */
   element(role: Role, draw: () => void, about: About = {}): void {
     if (!this.isOn || this.isWithin) return draw();
     const element = this.begin(role, about);
@@ -32,7 +31,7 @@ export class Tags {
     element.end();
   }
 
-  /** Lines, running heads and repetitions are part of the page, not of what it says. */
+  /** Lines, running heads and repetitions say nothing of their own. */
   artifact(draw: () => void): void {
     if (!this.isOn || this.isWithin) return draw();
     this.document.markContent('Artifact', { type: 'Layout' });

@@ -6,7 +6,7 @@ export type Ink = keyof typeof inks;
 
 export type Style = { face: FaceName; size: number; leading: number; ink: Ink };
 
-/** Sizes in points. A sheet is read at arm's length, often in poor light: nothing is below 7. */
+/** Points. A sheet is read at arm's length, often in poor light: nothing is below 7. */
 export const styles = {
   title: { face: 'display', size: 27, leading: 31, ink: 'ink' },
   longTitle: { face: 'display', size: 19, leading: 23, ink: 'ink' },

@@ -3,8 +3,8 @@ import PDFDocument from 'pdfkit';
 import { laidOnce } from './laid-words';
 
 /**
- * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1). Plain figures of Source Sans are of one width, so
- * columns align, and it has every sign of a limit: a typeface without "≥" would print a false record.
+ * Source Sans 3 and Source Serif 4 (SIL Open Font License 1.1). Figures of Source Sans are of one width, so columns
+ * align, and it has every sign of a limit: a typeface without "≥" would print a false record.
  */
 const files = {
   text: 'source-sans/TTF/SourceSans3-Regular.ttf',
@@ -43,8 +43,8 @@ const fromHere = createRequire(import.meta.url);
 const faceOf = (document: PDFKit.PDFDocument): Face => (document as unknown as { _font: Face })._font;
 
 /**
- * Parsing takes longer than drawing a lot record, so the process does it once. Every document uses an object of its
- * own, so that none changes a byte of another.
+ * Parsing takes longer than drawing a lot record, so it is done once. Every document has an object of its own, so none
+ * changes another.
  */
 const parsed = new Map<FaceName, Face['font']>();
 

@@ -1,7 +1,6 @@
 import type { VerdictKind } from '@larderbook/haccp';
 import type { StyleName } from './theme';
 
-/** A mark is set like a letter. */
 export type Mark = VerdictKind | 'flag';
 
 export type Span = { text: string; style?: StyleName; strike?: boolean } | { mark: Mark };

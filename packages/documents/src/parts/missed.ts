@@ -8,7 +8,7 @@ export function missInWords({ limit, measured, margin }: Told, say: SayOnPaper):
   return margin ? say('measured-against-by', { ...said, margin }) : say('measured-against', said);
 }
 
-/** Text that a person wrote may end with a full stop; inside a sentence it must not. */
+/** A person's full stop must not stand inside a sentence. */
 const bare = (text: string): string => text.replace(/\.\s*$/, '');
 
 export function whyMissed({ because, next, notes }: Told, say: SayOnPaper): Paragraph[] {

@@ -27,7 +27,6 @@ export function readingGrid(sheet: Sheet, readings: ReadingData[]): void {
   sheet.put(...footnotes.legend(sheet));
 }
 
-/** The same thing, person and instrument. */
 function alike(readings: ReadingData[]): ReadingData[][] {
   return grouped(readings, ({ what, probe, instrument, by }) => [what, probe, instrument, by].join('\n'));
 }
@@ -83,7 +82,7 @@ function figureIn(sheet: Sheet, reading: ReadingData, column: number, footnotes:
 
 const textOf = ({ spans }: Paragraph): string => spans.map((span) => ('text' in span ? span.text : '')).join('');
 
-/** Remarks have no room of their own here: they become notes with a letter, the same words once. */
+/** Remarks have no room here and become notes with a letter. */
 function marksOf(reading: ReadingData, footnotes: Footnotes, telling: Telling): Span[] {
   const flags = (reading.flags ?? []).map((flag) => footnotes.letterOf(flag));
   const remarks = remarksOn(reading, telling).map((remark) => footnotes.letterFor(textOf(remark), remark));

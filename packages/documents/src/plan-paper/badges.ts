@@ -5,7 +5,7 @@ import type { Pen } from '../page/pen';
 export const badgeHeight = 16;
 const [high, inset, blank] = [11.5, 4, 4];
 
-/** A copy in black and white tells them apart: critical is white on ink, a prerequisite has a thin frame. */
+/** Black and white tells them apart: critical is white on ink, a prerequisite framed. */
 export function drawBadges(pen: Pen, points: PlanStepData['points'], left: number, top: number): void {
   let x = left;
   for (const { number, critical } of points) {

@@ -78,7 +78,7 @@ function drawBox(pen: Pen, { x, width, words: said, step }: Box, top: number, he
   drawBadges(pen, step.points, x + inset, top + height - badgeHeight);
 }
 
-/** The arrow runs down from the last box of the row above, left, and down into the first of this row. */
+/** Down from the last box of the row above, left, and down. */
 function fromRowAbove(pen: Pen, from: Box, to: Box, top: number, y: number): void {
   const [x1, x2] = [from.x + from.width / 2, to.x + to.width / 2];
   const middle = top + (y - top) / 2 - 1;

@@ -20,7 +20,7 @@ export function hazardAnalysis(sheet: Sheet, steps: PlanStepData[]): void {
   table.end();
 }
 
-/** The step stands over its first hazard, so that neither is left alone on a page. */
+/** A step stands with its first hazard, so that neither is alone on a page. */
 function entriesOf({ name, points, hazards }: PlanStepData, number: number, say: SayOnPaper): Entry[] {
   const at = points.map((point) => point.number).join(', ');
   const step = words('strong', name, at && { text: `  ${at}`, style: 'label' });

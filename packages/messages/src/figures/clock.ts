@@ -57,10 +57,7 @@ export class Clock {
     return this.labels.format(Date.parse(`${day}T00:00Z`));
   }
 
-  /**
-   * "2:05 pm" or "14:05". The zone is added within half a day of a change of the clocks, because an hour may come
-   * twice.
-   */
+  /** "2:05 pm" or "14:05", with the zone near a change of the clocks, because an hour may come twice. */
   time(at: number): string {
     return isChangedAround(at, this.voice.timeZone) ? this.timeWithZone(at) : this.bare(at);
   }
@@ -84,7 +81,7 @@ export class Clock {
     return ((wall % minutesADay) + minutesADay) % minutesADay;
   }
 
-  /** Names the day unless it is today: a fermentation is due in days, and "by 12:14 am" would mean tonight. */
+  /** Names the day unless it is today: a bare "by 12:14 am" would mean tonight. */
   when(at: number, now: number): string {
     return this.day(at) === this.day(now) ? this.time(at) : this.dayAndTime(at);
   }

@@ -6,6 +6,6 @@ export function writeNumber(decimal: string, locale: string): string {
   const key = `${locale} ${decimals}`;
   const format = formats.get(key) ?? new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
   formats.set(key, format);
-  // a number as text is written digit by digit; the type of older libraries knows numbers alone
+  // the type of older libraries does not know numbers as text
   return format.format(decimal as unknown as number);
 }

@@ -29,10 +29,7 @@ const clockOf = (timeZone: string) =>
     second: 'numeric',
   });
 
-/**
- * An hour that comes twice or not at all may be told within half a day of a change of the clocks. The check of a whole
- * day (UTC) is kept.
- */
+/** An hour may come twice or not at all within half a day. The check of a whole day (UTC) is kept. */
 export const isChangedAround = (at: number, timeZone: string): boolean =>
   isChangedNear(Math.floor(at / day), timeZone) && isChangedBetween(at - halfADay, at + halfADay, timeZone);
 

@@ -22,7 +22,7 @@ export function tellCondition(condition: Condition, { say, name }: LimitVoice): 
   }
 }
 
-/** Every lot is judged by some conditions; adopting the plan affirms others, and the plan supports the rest. */
+/** Lots are judged by some conditions; adopting the plan affirms others, and the plan supports the rest. */
 export function tellConditions(conditions: readonly LimitCondition[], voice: LimitVoice): string[] {
   const { say } = voice;
   const judged = conditions.filter(isOfFormulation).map((condition) => tellCondition(condition, voice));

@@ -56,7 +56,7 @@ function tellFigure({ of, unit, min, max, signs, printed, advises }: FigureLimit
   return advises ? voice.say('advised-only', { figure }) : figure;
 }
 
-/** The name already stands before the figure, so pH and water activity are not named again. */
+/** The name stands before the figure: pH and water activity are not named again. */
 function amountIn(thousandths: number, unit: FigureLimit['unit'], { number, quantity }: LimitVoice): string {
   const value = decimalText(thousandths, 3);
   if (unit === 'pH' || unit === 'aw') return number(value);

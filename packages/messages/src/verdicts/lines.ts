@@ -14,8 +14,7 @@ export type SayLine = (linePart: LinePart, verdict?: Told) => string;
 export type ToldWith = Pick<Teller, 'tellRemark'> & Pick<LimitTeller, 'sayLimit'> & { today?: number };
 
 /**
- * A code that has no words here is told as a note of a verdict. @param words of several places: no code is in two of
- * them
+ * A code without words here is told as a note of a verdict. @param words of several places: no code is in two of them
  */
 export function lines(words: Words, voice: Voice, { tellRemark, sayLimit, today }: ToldWith): SayLine {
   const told = spoken(words, voice, today);

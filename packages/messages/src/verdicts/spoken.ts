@@ -8,7 +8,7 @@ import { localeOf, type Voice } from '../voice';
 export type Spoken = (code: string, figures?: Figures) => string | undefined;
 
 /**
- * A code may have several texts: `next+left` needs the figure `left`. The text that needs most of the figures given is
+ * `next+left` is the text of `next` that needs the figure `left`; the text that needs most of the figures given is
  * said. @param today times of this day need no day beside them
  */
 export function spoken(words: Words, voice: Voice, today?: number): Spoken {

@@ -56,7 +56,7 @@ type Part = 'measured' | 'margin' | 'because' | 'next';
 
 const partOf = ({ finding, figures }: Found, part: Part, told: Spoken): string | undefined => told(`${finding}.${part}`, figures);
 
-/** Other misses come first. A doubt also tells what would have been found without it. */
+/** Other misses come first; a doubt also tells what would have been found without it. */
 function measuredOf(verdict: Verdict, told: Spoken): string {
   const { also = [], butFor } = verdict;
   const beneath = butFor && ofFound(butFor, told);

@@ -7,10 +7,7 @@ import type { RunAs } from './unprivileged-user';
 
 export type Cluster = { folder: string; binaries: Binaries; as: RunAs };
 
-/**
- * Each line of `sql` is one statement. The finished database is moved into place, so a start cut short leaves nothing
- * half-made.
- */
+/** Each line of `sql` is one statement. A start cut short leaves nothing half-made. */
 export async function makeCluster(
   cluster: Cluster,
   sql: string[],

@@ -5,8 +5,8 @@ import { freePort, startPostmaster, type Postmaster } from './postmaster';
 export type Server = { port: number; stop(): Promise<void> };
 
 /**
- * Restarts PostgreSQL on the same port when it ends unasked. Acknowledged commits are on disk, and the connections find
- * it again.
+ * Restarts PostgreSQL on the same port when it ends unasked, so that connections find it again. Acknowledged commits
+ * are on disk.
  */
 export async function keepRunning(cluster: Cluster, settings: Record<string, string>, signal?: AbortSignal): Promise<Server> {
   const stopping = new AbortController();
@@ -33,7 +33,7 @@ export async function keepRunning(cluster: Cluster, settings: Record<string, str
   };
 }
 
-/** Tries again because another program may take the free port, or sessions of a killed server may still be ending. */
+/** Another program may take the free port, or sessions of a killed server may still be ending. */
 async function startSomewhere(cluster: Cluster, settings: Record<string, string>, signal?: AbortSignal): Promise<Postmaster> {
   for (let tries = 1; ; tries++) {
     try {

@@ -9,8 +9,7 @@ const noProcess = 2 ** 31 - 2;
 const closesWithinMs = 60_000;
 
 /**
- * A killed Larderbook leaves its database running. This asks it to close and never kills it. The caller must hold the
- * lock of the data folder.
+ * Asks the database of a killed Larderbook to close and never kills it. The caller holds the lock of the data folder.
  */
 export async function closeLeftover(folder: string, signal?: AbortSignal): Promise<void> {
   const file = join(folder, 'postmaster.pid');
@@ -40,8 +39,8 @@ function askToClose(pid: number): void {
 }
 
 /**
- * The server has ended, but another program or a zombie may have its id, and PostgreSQL would refuse to start. Only the
- * id is replaced: by the other lines PostgreSQL finds out whether a session of the old server lives.
+ * Another program or a zombie may have the ended server's id, and PostgreSQL would refuse to start. The other lines
+ * stay: by them PostgreSQL finds sessions that still live.
  */
 function disown(file: string): void {
   const [, ...rest] = readFileSync(file, 'utf8').split('\n');

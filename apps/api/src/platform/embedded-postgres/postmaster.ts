@@ -8,7 +8,7 @@ import { complaint, plainEnvironment, type Cluster } from './cluster';
 
 export type Postmaster = { port: number; ended: Promise<void>; stop(): Promise<void> };
 
-/** Every commit is on disk before it is answered. Memory is small because the machine has other work. */
+/** Every commit is on disk before it is answered. Memory is small: the machine has other work. */
 export const durable = { fsync: 'on', synchronous_commit: 'on', full_page_writes: 'on', shared_buffers: '128MB', max_connections: '60' };
 
 /** Data that is deleted at the end need not reach the disk. */
@@ -23,10 +23,7 @@ const always = {
   jit: 'off', // compiling a query takes longer than running any of ours
 };
 
-/**
- * Waits until PostgreSQL is ready, recovery after a power failure included. Its own process group keeps Ctrl-C from it,
- * so Larderbook stops it last.
- */
+/** Includes recovery after a power failure. Its own process group keeps Ctrl-C from it, so Larderbook stops it last. */
 export async function startPostmaster(
   cluster: Cluster,
   settings: Record<string, string>,
@@ -55,7 +52,7 @@ function launch({ folder, binaries, as }: Cluster, settings: Record<string, stri
     env: plainEnvironment(),
     detached: true,
     windowsHide: true,
-    stdio: ['ignore', out, out], // PostgreSQL outlives a killed Larderbook, so it logs to a file and not a pipe
+    stdio: ['ignore', out, out], // PostgreSQL outlives a killed Larderbook, and a pipe would not
   });
   closeSync(out);
   return child;
@@ -80,7 +77,7 @@ function isReady(folder: string, pid: number | undefined): boolean {
   return Number(lines[0]) === pid && lines[7]?.trim() === 'ready';
 }
 
-/** SIGINT is PostgreSQL's fast shutdown: it rolls back open transactions and writes out everything kept. */
+/** SIGINT is PostgreSQL's fast shutdown: open transactions are rolled back. */
 async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
   if (child.exitCode === null && child.signalCode === null) child.kill('SIGINT');
   await ended;

@@ -7,7 +7,7 @@ import type { Binaries } from './binaries';
 /** Undefined means the user who started Larderbook. */
 export type RunAs = { uid: number; gid: number } | undefined;
 
-/** PostgreSQL refuses to run as root: it runs as the owner of its folder or, the first time, as `postgres`. */
+/** PostgreSQL refuses to run as root. The owner of its folder runs it, the first time `postgres`. */
 export function unprivilegedUser(folder: string): RunAs {
   if (process.getuid?.() !== 0) return undefined;
   const made = statSync(folder, { throwIfNoEntry: false });

@@ -15,13 +15,10 @@ import { labelCheck } from './usual-points';
 
 const acidInTime: DegreeHoursLimit = { kind: 'degreeHours', ...degreeHoursFahrenheit };
 
-/** A labelling standard says what may be called dry sausage. It is no proof of safety. */
+/** This labelling standard is no proof of safety. */
 const dryByLabel = figureOf('mpr-dry');
 
-/**
- * This is the least water activity at which Staphylococcus aureus grows; of the pathogens in the table it needs the
- * least water.
- */
+/** Of the pathogens in the table, Staphylococcus aureus grows at the least water activity. */
 const leastForGrowth = figureOf('growth-aw-aureus');
 const tooDryToGrow: RangeLimit = {
   kind: 'range',

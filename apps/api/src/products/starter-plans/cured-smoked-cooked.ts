@@ -5,7 +5,7 @@ import type { SayStarter, StarterPlan, StarterPoint, StarterStep } from './start
 import { chiller, coldStorage, labelCheck, smokehouse, thinSausage } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
-/** Half an hour between two readings by hand is common practice while a temperature is held; no source. */
+/** Half an hour between readings by hand: common practice, no source. */
 const readByHand = 30 * 60;
 
 export const curedSmokedCooked = (say: SayStarter): StarterPlan => ({

@@ -2,7 +2,7 @@ import type { SayStarter, StarterStep } from './starter-plan';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, trimming } from './usual-steps';
 import { grinding, stuffing, weighingCuringSalt } from './curing-steps';
 
-/** Steps and hazards (9 CFR 417.2(a)) of a sausage that is fermented and dried, never cooked. */
+/** Steps and hazards (9 CFR 417.2(a)) of a sausage that is never cooked. */
 
 /** Only acid and dryness follow receiving: there is no cook. */
 function receivingForDrying(say: SayStarter): StarterStep {
@@ -11,7 +11,7 @@ function receivingForDrying(say: SayStarter): StarterStep {
   return { ...receiving, hazards: [...hazards, trichinae(say)] };
 }
 
-/** Treatments are no longer prescribed (final rule of 31 May 2018); the hazard analysis decides. */
+/** Treatments are no longer prescribed (final rule of 31 May 2018). */
 const trichinae = (say: SayStarter): StarterStep['hazards'][number] => ({
   kind: 'biological',
   what: say('trichinae-trichinella-spiralis-in-pork'),

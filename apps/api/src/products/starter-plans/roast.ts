@@ -3,7 +3,7 @@ import type { SayStarter, StarterPlan, StarterPoint, StarterStep } from './start
 import { blastChiller, coldStorage, labelCheck, oven, thinRoast } from './usual-points';
 import { coldStorageOfMeat, packing, receivingDryGoods, receivingMeat, shipping, trimming } from './usual-steps';
 
-/** Half an hour between two readings by hand is common practice while a temperature is held; no source. */
+/** Half an hour between readings by hand: common practice, no source. */
 const readByHand = 30 * 60;
 
 const moistHeat = (say: SayStarter): AttestationLimit => ({

@@ -14,7 +14,7 @@ export const chiller = (say: SayStarter): Surroundings => ({ name: say('air-of-t
 export const smokehouse = (say: SayStarter): Surroundings => ({ name: say('air-of-the-smokehouse') });
 export const oven = (say: SayStarter): Surroundings => ({ name: say('air-of-the-oven') });
 
-/** The thinnest piece that a shop usually makes: common practice, no source. The shop sets its own. */
+/** The thinnest piece usually made: common practice, no source. The shop sets its own. */
 export const thinSausage: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
 export const thinRoast: Piece = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } };
 export const shallowPan: Piece = { shape: 'slab', smallest: { value: 2, unit: 'in' } };
