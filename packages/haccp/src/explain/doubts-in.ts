@@ -6,8 +6,8 @@ import { isDoubted } from '../thermal/finding';
 import { tellFinding, type ToldFinding } from './tell-finding';
 
 /**
- * What in all that was read over time keeps it from being met, or may, until a person says what the readings were: of
- * temperatures everything found, of pH and weights what their clocks show.
+ * What may keep a series from being met until a person says what the readings were. Of pH and weights only the clocks
+ * show it.
  */
 export function doubtsIn({ temperatures, acid, weights }: Series, context: CurveContext): ToldFinding[] {
   const { now } = usableContext(context);

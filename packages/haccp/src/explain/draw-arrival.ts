@@ -7,7 +7,6 @@ import type { CurveReading } from '../thermal/curve';
 import { drawnFigure } from './drawn-degrees';
 import type { ArrivalDrawn } from './drawing';
 
-/** A forecast as a band about the bound it is for; undefined where there is no arrival to be drawn. */
 export function drawArrival(
   forecast: PointForecast,
   readings: readonly CurveReading[],

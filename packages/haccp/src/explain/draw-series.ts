@@ -13,7 +13,7 @@ import { drawLethality } from './lethality-explained';
 
 export type ToDraw = {
   readings: readonly CurveReading[];
-  /** Each limit with its verdict: of several probes the one that governs is bracketed. */
+  /** Of several probes, the verdict of the one that governs. */
   judged: readonly { limit: CriticalLimit; verdict: Verdict }[];
   stages: readonly StageDrawn[];
   context: CurveContext;
@@ -22,7 +22,6 @@ export type ToDraw = {
   unit: TemperatureUnit;
 };
 
-/** The one picture of a series. What cannot be true is not drawn; the findings name it. */
 export function drawSeries({ readings, judged, stages, context, surroundings, arrival, unit }: ToDraw): Drawing {
   const usable = readings.filter(isUsableReading);
   const probes = [...byProbe(usable)].map(([probe, own]) => ({ probe, points: pointsOf(own, unit) }));

@@ -7,7 +7,7 @@ import type { LethalityDrawn } from './lethality-explained';
 
 export type PointDrawn = { at: number; value: number };
 
-/** A stage as a stretch of time: from its start to its end, or on while it runs (epoch ms). */
+/** Epoch ms; without `endAt` it still runs. */
 export type StageDrawn = {
   label: LinePart;
   startAt: number;
@@ -16,7 +16,7 @@ export type StageDrawn = {
   kind: VerdictKind | 'running';
 };
 
-/** Where a curve passes a figure: the readings either side, and the estimates between them (epoch ms). */
+/** Readings either side of a passed figure, and the estimates between (epoch ms). */
 export type CrossingDrawn = {
   label: Quantity;
   value: number;
@@ -26,10 +26,10 @@ export type CrossingDrawn = {
   chilled?: number;
 };
 
-/** A figure of a limit, ruled across; `band` is what the thermometer may be wrong by about it. */
+/** `band` is what the thermometer may be wrong by. */
 export type LineDrawn = { label: LinePart; value: number; band?: [low: number, high: number] };
 
-/** Earliest to latest expected arrival of a running stage at its bound (epoch ms); the warning of what may be late. */
+/** When a running stage may arrive at its bound (epoch ms). */
 export type ArrivalDrawn = {
   label: Quantity;
   value: number;
@@ -40,14 +40,11 @@ export type ArrivalDrawn = {
   state: ExpectedState;
 };
 
-/**
- * One picture of how a series was judged, for screen and paper alike. Temperatures are in `unit`, for the eye only:
- * nothing is calculated with them.
- */
+/** For screen and paper alike. Temperatures are in `unit`, for the eye only: nothing is calculated with them. */
 export type Drawing = {
   unit: TemperatureUnit;
   probes: { probe: string; points: PointDrawn[] }[];
-  /** What was read of what the product lies in. */
+  /** Of the medium that the product lies in. */
   surroundings: PointDrawn[];
   lines: LineDrawn[];
   stages: StageDrawn[];

@@ -1,7 +1,6 @@
 import type { Degrees, TemperatureUnit } from '../quantity/temperature';
 import type { LineDrawn } from './drawing';
 
-/** What the thermometer may be wrong by, drawn either side of a line. */
 export function withError(line: LineDrawn, error: Degrees | undefined, unit: TemperatureUnit): LineDrawn {
   const by = drawnError(error, unit);
   return by === 0 ? line : { ...line, band: [line.value - by, line.value + by] };

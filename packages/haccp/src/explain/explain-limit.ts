@@ -6,10 +6,10 @@ import type { CriticalLimit } from '../limits/limit';
 import type { Coded, Verdict } from '../limits/verdict';
 import type { Explanation } from './explanation';
 
-/** What the steps of a stage tell already. */
+/** Told already by the steps of the stage. */
 const isTold = ({ code }: Coded): boolean => code.startsWith('cooling-straight');
 
-/** How one limit was judged; notes of the verdict that are told elsewhere are not told twice. */
+/** Notes that steps or rescue tell are not told twice. */
 export function explainLimit(limit: CriticalLimit, verdict: Verdict, recorded: Recorded): Explanation {
   const { explain, cautions } = explainerOf(limit);
   const { steps, restsOn, assumptions } = explain(limit, verdict, recorded);

@@ -14,7 +14,6 @@ import { explainGrowth, type GrowthExplained } from './growth-explained';
 import { explainLethality, type LethalityExplained } from './lethality-explained';
 import { tellFinding, type ToldFinding } from './tell-finding';
 
-/** What is said once of a series, whatever its limits are. */
 export type SeriesExplained = {
   drawing: Drawing;
   used: number;
@@ -26,20 +25,19 @@ export type SeriesExplained = {
 
 export type SeriesToExplain = {
   readings: readonly CurveReading[];
-  /** What was read of what the product lies in. */
+  /** Of the medium that the product lies in. */
   surroundings: readonly CurveReading[];
   judged: readonly { limitId: string; limit: CriticalLimit; verdict: Verdict }[];
-  /** The stages as stretches of time, of the probe that governs. */
+  /** Of the probe that governs. */
   stages: readonly StageDrawn[];
   context: CurveContext;
-  /** When the running stage will be there; undefined where none runs. */
+  /** Undefined where no stage runs. */
   forecast?: PointForecast;
   species: Species | 'mixed or unknown';
-  /** Nitrite went in. */
+  /** With nitrite. */
   isCured: boolean;
 };
 
-/** The curve of a control point: what was found in it, how it is drawn, and the estimates that stand beside it. */
 export function explainSeries(asked: SeriesToExplain): SeriesExplained {
   const { surroundings, judged, stages, context, forecast, species, isCured } = asked;
   const examined = examineCurve(asked.readings, gapOf(judged), { speed: speedOf(context), now: context.now });
@@ -59,10 +57,10 @@ export function explainSeries(asked: SeriesToExplain): SeriesExplained {
   };
 }
 
-/** A verdict speaks in the unit of the last reading, and so does the drawing. */
+/** The unit of the last reading, as in the verdict. */
 const unitOf = (readings: readonly CurveReading[]): TemperatureUnit => readings.at(-1)?.temperature.unit ?? '°F';
 
-/** A longer time between two readings is worth saying: longer than any limit tolerates. */
+/** A longer gap is a finding; the strictest limit decides. */
 function gapOf(judged: SeriesToExplain['judged']): number | undefined {
   const gaps = judged.flatMap(({ limit }) => ('longestGapSeconds' in limit ? [limit.longestGapSeconds * 1000] : []));
   return gaps.length > 0 ? Math.min(...gaps) : undefined;

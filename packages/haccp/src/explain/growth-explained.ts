@@ -10,7 +10,7 @@ import type { Coded } from '../limits/verdict';
 import type { CurveReading } from '../thermal/curve';
 import { cautions } from '../calculators/cautions';
 
-/** A coarse class to be shown and, in the data, the exact figures it comes from. */
+/** Shown as a coarse class; the exact figures are in the data. */
 export type GrowthShown = {
   found: Coded;
   class: GrowthClass;
@@ -23,15 +23,15 @@ export type GrowthShown = {
   unseen: readonly Unseen[];
 };
 
-/** C. perfringens while the product cools: a screening for a person, never a verdict. */
+/** C. perfringens while cooling: a screening for a person, never a verdict. */
 export type GrowthExplained = {
-  /** "as if uncured, the worst case" where nitrite went in: there is no open model for cured product. */
+  /** There is no open model for cured product. */
   as: 'uncured' | 'worst case, as if uncured';
   estimate?: GrowthShown;
   undetermined?: { because: Coded; next: Coded };
   claim: Coded;
   notes: Coded[];
-  /** Of cured product: why there is no figure, what was published, and what to judge by instead. */
+  /** For cured product: no figure, why, what was published, and what to judge by. */
   underCure?: {
     because: Coded;
     published: { what: Coded; seen: Coded; citation: string; confirmed: boolean }[];

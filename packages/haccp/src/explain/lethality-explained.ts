@@ -15,25 +15,23 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import { byProbe, type CurveReading } from '../thermal/curve';
 import { cautions } from '../calculators/cautions';
 
-/** The sets a cook is shown with; the first is drawn first. */
+/** The first is drawn first. */
 const SHOWN: readonly LethalitySet[] = [salmonellaByTheMeatTable, listeria70For2];
-/** As many points as a drawing can show. */
 const POINTS = 300;
 
-/** A figure of lethality and how it may be told: capped, and in half logs. */
+/** Capped, and in half logs. */
 export type LethalityFigure = Lethality & { probe: string; found: Coded };
 
-/** The lethality a cook adds up to: support for a process authority, and never a verdict. */
+/** Support for a process authority, never a verdict. */
 export type LethalityExplained = {
-  /** What the printed table was met by: a row, a temperature that needs no time, or nothing yet. */
+  /** A row of the printed table, a temperature that needs no time, or nothing yet. */
   judgedBy: CookJudged['by'];
   figures: LethalityFigure[];
-  /** Printed rows whose time is there in all, though not without a break. */
+  /** Printed rows whose time is reached in all, but not without a break. */
   rowsInAll: Phrase[];
   conditions: Coded[];
 };
 
-/** How lethality adds up over time by one set, of the probe that has the least; drawn no higher than `top`. */
 export type LethalityDrawn = { name: string | Phrase; found: Coded; points: { at: number; log10: number }[] };
 
 export function explainLethality(
@@ -57,7 +55,7 @@ export function explainLethality(
   };
 }
 
-/** The lines of the panel under the curve: by the sets that limits name, and by the usual ones. */
+/** By the sets that limits name, and by the usual ones. */
 export const drawLethality = (readings: readonly CurveReading[], named: readonly LethalitySet[]): LethalityDrawn[] =>
   [...new Map([...named, ...SHOWN].map((set) => [set.name, set])).values()].map((set) => {
     const probes = [...byProbe(readings)].map(([, own]) => ({

@@ -4,13 +4,11 @@ import { degreesOf } from '../quantity/quantities';
 import type { CurveReading } from '../thermal/curve';
 import type { RestingOn } from './explanation';
 
-/** A reading of a curve as it was taken, and the code of what it is to the verdict. */
 export function resting(reading: CurveReading | undefined, role: string, figures?: Figures): RestingOn[] {
   if (!reading) return [];
   const { id, at, probe, temperature } = reading;
   return [{ id, at, probe: probe || undefined, is: degreesOf(temperature), role: coded(role, figures) }];
 }
 
-/** The reading of an instant; undefined where there is none. */
 export const readingAtInstant = (readings: readonly CurveReading[], at: number): CurveReading | undefined =>
   readings.find((reading) => reading.at === at);

@@ -6,7 +6,7 @@ import { prepareCurve, type CurveReading } from '../thermal/curve';
 import type { StageDrawn } from './drawing';
 import { governing } from './governing';
 
-/** The stages of a limit as stretches of time, of the probe whose verdict governs; none without a usable reading. */
+/** Of the governing probe; none without a usable reading. */
 export function stretchesOf(limit: CriticalLimit, verdict: Verdict, curve: readonly CurveReading[], context: CurveContext): StageDrawn[] {
   const readings = prepareCurve(governing(curve, verdict)).colder;
   const unit = readings.at(-1)?.temperature.unit;

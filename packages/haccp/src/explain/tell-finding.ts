@@ -4,14 +4,12 @@ import { degreesOf, timeOf } from '../quantity/quantities';
 import type { Degrees } from '../quantity/temperature';
 import type { Finding } from '../thermal/finding';
 
-/** A finding with what is told of it; no instant where the reading had none. */
+/** No instant where the reading had none. */
 export type ToldFinding = Pick<Finding, 'kind' | 'probe' | 'readings' | 'treatment'> & {
-  /** Its name, how long it went on, and the first and the last value concerned, or how many readings. */
   found: Coded;
   whatToDo: Coded;
   from?: number;
   to?: number;
-  /** The readings concerned, where they have an id. */
   readingIds?: string[];
 };
 

@@ -2,10 +2,10 @@ import { decimalText } from './decimal';
 import { onCommonScale, formatConverted } from './convert-degrees';
 import type { Degrees, PrintedTemperature, TemperatureUnit } from './temperature';
 
-/** A printed figure ready to be compared: on the common scale, once for readings in °F and once for readings in °C. */
+/** A printed figure on the common scale, once per unit of the readings. */
 export type Bound = { '°F': number; '°C': number };
 
-/** A reading is compared with the figure printed in its own unit; only where that is not printed is it converted. */
+/** A reading is compared with the figure printed in its own unit; without such a figure the other is converted. */
 export function boundOf(printed: PrintedTemperature): Bound {
   const fahrenheit = printed['°F'];
   const celsius = printed['°C'];
@@ -14,20 +14,20 @@ export function boundOf(printed: PrintedTemperature): Bound {
   return { '°F': inFahrenheit ?? inCelsius ?? NaN, '°C': inCelsius ?? inFahrenheit ?? NaN };
 }
 
-/** How far a reading lies above (+) or below (−) the bound of its own unit, on the common scale. Exact. */
+/** Distance above (+) or below (−) the bound of the reading's own unit, on the common scale. Exact. */
 export const above = (reading: Degrees, bound: Bound): number =>
   reading.unit === '°F' ? (reading.hundredths - 3200) * 5 - bound['°F'] : reading.hundredths * 9 - bound['°C'];
 
-/** Colder in both units, so that a reading in either is judged the same way. */
+/** Colder in both units: the order may not depend on the unit of a reading. */
 export function isColder(one: PrintedTemperature, other: PrintedTemperature): boolean {
   const [a, b] = [boundOf(one), boundOf(other)];
   return a['°F'] < b['°F'] && a['°C'] < b['°C'];
 }
 
-/** A bound higher by so much on the common scale. */
+/** @param by on the common scale */
 export const raised = (bound: Bound, by: number): Bound => ({ '°F': bound['°F'] + by, '°C': bound['°C'] + by });
 
-/** The figure in one unit: as printed, or converted for reading where the source does not print that unit. */
+/** As printed; converted for reading only where the source does not print the unit. */
 export function formatPrinted(printed: PrintedTemperature, unit: TemperatureUnit): string {
   const figure = printed[unit];
   if (figure !== undefined) return `${decimalText(figure, 2)} ${unit}`;
@@ -36,7 +36,7 @@ export function formatPrinted(printed: PrintedTemperature, unit: TemperatureUnit
   return otherFigure === undefined ? 'no figure' : formatConverted({ hundredths: otherFigure, unit: other }, unit);
 }
 
-/** The figure in every unit its source prints: "160 °F (71.1 °C)". */
+/** "160 °F (71.1 °C)". */
 export function formatBoth(printed: PrintedTemperature): string {
   if (printed['°F'] === undefined) return formatPrinted(printed, '°C');
   if (printed['°C'] === undefined) return formatPrinted(printed, '°F');

@@ -1,9 +1,9 @@
 const SHORTEST_DECIMAL = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/;
 
 /**
- * A keypad number as an exact count of its last allowed decimal place: `scaled(151.5, 2)` is 15150.
- * Read from the number's shortest decimal text, because 1.005 × 1000 in floating point is 1004.9999….
- * Undefined when the number is not finite, has more decimals than allowed, or is too large to count exactly.
+ * A number as an exact count of its last decimal place: `scaled(151.5, 2)` is 15150. It reads the shortest decimal
+ * text, because 1.005 × 1000 in floating point is 1004.9999…. Undefined when not finite, with more decimals, or too
+ * large to count exactly.
  */
 export function scaled(value: number, decimals: number): number | undefined {
   const quick = quickCount(value, decimals);
@@ -17,8 +17,8 @@ export function scaled(value: number, decimals: number): number | undefined {
 const SCALES = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000] as const;
 
 /**
- * The same count without the text, for the usual sizes. A division of whole numbers is rounded once, so a count of at
- * most 15 digits that divides back to the number is the one its text holds: no two such decimals are the same number.
+ * The same count without the text. Division is rounded once, so a count of at most 15 digits that divides back to the
+ * number is the one its text holds.
  */
 function quickCount(value: number, decimals: number): number | undefined {
   const scale = SCALES[decimals];
@@ -27,7 +27,6 @@ function quickCount(value: number, decimals: number): number | undefined {
   return Math.abs(count) < 1e15 && count / scale === value ? count + 0 : undefined; // + 0: never −0
 }
 
-/** As `scaled`, in a BigInt. */
 export function scaledBig(value: number, decimals: number): bigint | undefined {
   const quick = quickCount(value, decimals);
   if (quick !== undefined) return BigInt(quick);
@@ -35,7 +34,6 @@ export function scaledBig(value: number, decimals: number): bigint | undefined {
   return digits === undefined ? undefined : BigInt(digits);
 }
 
-/** True when the number can be kept exactly with this many decimals. */
 export const hasAtMostDecimals = (value: number, decimals: number): boolean => scaledDigits(value, decimals) !== undefined;
 
 function scaledDigits(value: number, decimals: number): string | undefined {
@@ -48,7 +46,7 @@ function scaledDigits(value: number, decimals: number): string | undefined {
   return /^0+$/.test(digits) ? '0' : sign + digits;
 }
 
-/** An exact count of last decimal places as text, without idle zeros: `decimalText(15150, 2)` is "151.5". */
+/** Without idle zeros: `decimalText(15150, 2)` is "151.5". */
 export function decimalText(count: number | bigint, decimals: number): string {
   const sign = count < 0 ? '-' : '';
   const digits = String(count)

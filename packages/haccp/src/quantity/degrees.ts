@@ -1,7 +1,6 @@
 import { decimalText, scaled } from './decimal';
 import type { Degrees, TemperatureUnit } from './temperature';
 
-/** A keypad temperature as an exact number of hundredths. Throws a RangeError on more than two decimals. */
 export function degrees(value: number, unit: TemperatureUnit): Degrees {
   const hundredths = scaled(value, 2);
   if (hundredths === undefined) throw new RangeError(`${value} is not a temperature with at most two decimals`);

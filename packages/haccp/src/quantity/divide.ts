@@ -1,6 +1,6 @@
 export type Rounding = 'nearest' | 'up' | 'down';
 
-/** Exact integer division, rounded once: half away from zero, up (to the larger number) or down (to the smaller). */
+/** Rounded once: half away from zero, up (to the larger number) or down (to the smaller). */
 export function divide(numerator: bigint, denominator: bigint, rounding: Rounding): bigint {
   if (denominator < 0n) return divide(-numerator, -denominator, rounding);
   const cut = numerator / denominator; // towards zero

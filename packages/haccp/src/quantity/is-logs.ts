@@ -1,2 +1,2 @@
-/** A usable number of log10, in whole hundredths. */
+/** In hundredths of log10. */
 export const isLogs = (hundredths: number): boolean => Number.isSafeInteger(hundredths) && hundredths > 0;

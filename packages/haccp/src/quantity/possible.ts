@@ -3,7 +3,7 @@ import { amountOf, degreesOf, printedIn } from './quantities';
 import type { Quantity } from './quantity';
 import type { Degrees, PrintedTemperature } from './temperature';
 
-/** What a quantity can be at all, whoever measured it: outside nothing is met. */
+/** Outside it no limit is met. */
 type Possible<Figure> = { least: Figure; most: Figure };
 
 const at = (celsius: number, fahrenheit: number): PrintedTemperature => ({
@@ -11,21 +11,20 @@ const at = (celsius: number, fahrenheit: number): PrintedTemperature => ({
   '°F': fahrenheit * 100,
 });
 
-/** A figure that was slipped by its point or its unit lies outside these. Each is common practice, no source. */
+/** A slipped point or a wrong unit lies outside. Each is common practice, no source. */
 export const POSSIBLE_TEMPERATURE = {
   /** Moist meat boils before it gets hotter, under pressure too; below −30 °C it is frozen through. */
   core: { least: at(-30, -22), most: at(110, 230) },
-  /** What is kept cold and not frozen. Its warm end only has to leave room for what was forgotten on a stove. */
+  /** Kept cold and not frozen; the warm end has room for what was forgotten on a stove. */
   cold: { least: at(-30, -22), most: at(110, 230) },
-  /** A freezer of a shop; cold-store probes end where the air of a blast freezer does. */
+  /** Freezer of a shop; cold-store probes end where blast-freezer air begins. */
   frozen: { least: at(-40, -40), most: at(110, 230) },
-  /** Cultures rest below 45 °F; 15 to 45 °C typed as °F lies there, or hardly above. */
+  /** Cultures rest below 45 °F; 15 to 45 °C typed as °F lies there or hardly above. */
   chamber: { least: at(7.2, 45), most: at(60, 140) },
 } as const satisfies Record<string, Possible<PrintedTemperature>>;
 
 export type TemperatureOf = keyof typeof POSSIBLE_TEMPERATURE;
 
-/** Units of numbers that are no temperature and have a range of the possible. */
 export type PlainUnit = 'pH' | 'aw' | '%' | 'ratio';
 
 export type PossibleKind = TemperatureOf | PlainUnit;
@@ -34,17 +33,15 @@ export type PossibleKind = TemperatureOf | PlainUnit;
 export const POSSIBLE_PLAIN: Record<PlainUnit, Possible<number>> = {
   /** From lime juice to the white of an old egg, rounded outward; from memory. */
   pH: { least: 2000, most: 10_000 },
-  /** Water is 1 by definition; the driest that is eaten is freeze-dried, some 0.1. From memory. */
+  /** Water is 1 by definition; the driest eaten is freeze-dried, some 0.1. From memory. */
   aw: { least: 100, most: 1000 },
   '%': { least: 0, most: 100_000 },
   /** Jerky is printed at 0.75; 4 as read and slipped by one place is 0.4. Common practice, no source. */
   ratio: { least: 400, most: 20_000 },
 };
 
-/** What cannot be, what it was to be a figure of, and between what that lies. */
 export type Impossible = { value: Quantity; of: PossibleKind; lowest: Quantity; highest: Quantity };
 
-/** A temperature that cannot be what was to be measured; undefined when it can. */
 export function impossibleAs(what: TemperatureOf, read: Degrees): Impossible | undefined {
   const { least, most } = POSSIBLE_TEMPERATURE[what];
   if (above(read, boundOf(least)) >= 0 && above(read, boundOf(most)) <= 0) return undefined;
@@ -53,7 +50,7 @@ export function impossibleAs(what: TemperatureOf, read: Degrees): Impossible | u
 
 export const isPlainUnit = (unit: string): unit is PlainUnit => Object.hasOwn(POSSIBLE_PLAIN, unit);
 
-/** A number, in thousandths of its unit, that cannot be what was to be measured; undefined when it can, or nothing is known of the unit. */
+/** Undefined too where nothing is known of the unit. */
 export function impossibleIn(unit: string, thousandths: number | bigint): Impossible | undefined {
   if (!isPlainUnit(unit)) return undefined;
   const { least, most } = POSSIBLE_PLAIN[unit];

@@ -1,7 +1,7 @@
 import type { MassUnit } from './mass';
 import type { TemperatureUnit } from './temperature';
 
-/** What a figure is a figure of. Lengths of time are in milliseconds, a growth and a kill in powers of ten. */
+/** Times are in milliseconds, growth and kill in powers of ten. */
 export type QuantityUnit =
   | TemperatureUnit
   | MassUnit
@@ -24,8 +24,5 @@ export type QuantityUnit =
   | 'hPa'
   | 'm';
 
-/**
- * An exact figure with its unit, as data: whoever shows it puts it into words. The value is a decimal number as text,
- * because a figure of the record may not pass through a floating-point number.
- */
+/** Value as decimal text, because a figure of the record may not pass through a floating-point number. */
 export type Quantity = { value: string; unit: QuantityUnit };

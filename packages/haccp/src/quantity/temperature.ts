@@ -1,9 +1,9 @@
 export type TemperatureUnit = '°C' | '°F';
 
-/** A temperature as read: an integer number of hundredths of a degree, in the unit of the instrument. */
+/** Hundredths of a degree, in the unit of the instrument. */
 export type Degrees = { hundredths: number; unit: TemperatureUnit };
 
-/** A figure as its source prints it: hundredths of a degree, in each unit the source prints. */
+/** Hundredths of a degree, in each unit the source prints. */
 export type PrintedTemperature = { '°F'?: number; '°C'?: number };
 
 export const DEGREES: readonly TemperatureUnit[] = ['°F', '°C'];

@@ -12,14 +12,14 @@ const FEMTOGRAMS_PER_THOUSANDTH: Record<MassUnit, bigint> = {
 };
 const GRAM_PLACES = 15;
 
-/** A weight from the keypad in exact femtograms. Throws a RangeError on more than three decimals. */
+/** Exact femtograms. Throws a RangeError on more than three decimals. */
 export function massOf({ value, unit }: EnteredMass): bigint {
   const thousandths = scaledBig(value, 3);
   if (thousandths === undefined) throw new RangeError(`${value} is not a weight with at most three decimals`);
   return thousandths * FEMTOGRAMS_PER_THOUSANDTH[unit];
 }
 
-/** A weight for reading, rounded once to at most `decimals` places: 2.5 g, 22.046 lb. */
+/** For reading, rounded once: 2.5 g, 22.046 lb. */
 export function roundedMass(
   femtograms: bigint,
   unit: MassUnit,
@@ -30,24 +30,23 @@ export function roundedMass(
   return { value: decimalText(divide(femtograms * 10n ** BigInt(decimals), step, rounding), decimals), unit };
 }
 
-/** The same in words: "2.5 g", "22.046 lb". */
 export function formatMass(femtograms: bigint, unit: MassUnit, decimals = 3, rounding: Rounding = 'nearest'): string {
   return `${roundedMass(femtograms, unit, decimals, rounding).value} ${unit}`;
 }
 
 const HEAVY: Record<'US' | 'metric', [unit: MassUnit, grams: number]> = { US: ['lb', 453.59237], metric: ['kg', 1000] };
 
-/** A reckoned weight in the unit of a shop: 22.68 kg or 50 lb; below a pound or a kilo in grams. */
+/** 22.68 kg or 50 lb; below a pound or a kilo in grams. */
 export function massIn(units: 'US' | 'metric', grams: number, rounding: Rounding = 'nearest'): Quantity & { unit: MassUnit } {
   const [unit, least] = HEAVY[units];
   const mass = massFromGrams(grams.toFixed(9));
   return Math.abs(grams) >= least ? roundedMass(mass, unit, 2, rounding) : roundedMass(mass, 'g', 1, rounding);
 }
 
-/** The weight in grams with every digit, for the database: "453.59237". */
+/** Every digit, for the database: "453.59237". */
 export const gramsText = (femtograms: bigint): string => decimalText(femtograms, GRAM_PLACES);
 
-/** The femtograms of a decimal number of grams, as the database gives it back. */
+/** Text as the database gives it back. */
 export function massFromGrams(text: string): bigint {
   const match = /^(-?)(\d+)(?:\.(\d*))?$/.exec(text.trim());
   const fraction = (match?.[3] ?? '').replace(/0+$/, '');
