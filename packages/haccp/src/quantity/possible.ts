@@ -17,7 +17,7 @@ export const POSSIBLE_TEMPERATURE = {
   core: { least: at(-30, -22), most: at(110, 230) },
   /** Kept cold and not frozen; the warm end has room for what was forgotten on a stove. */
   cold: { least: at(-30, -22), most: at(110, 230) },
-  /** Freezer of a shop; cold-store probes end where blast-freezer air begins. */
+  /** A shop's freezer; cold-store probes and the air of a blast freezer go no lower. */
   frozen: { least: at(-40, -40), most: at(110, 230) },
   /** Cultures rest below 45 °F; 15 to 45 °C typed as °F lies there or hardly above. */
   chamber: { least: at(7.2, 45), most: at(60, 140) },

@@ -1,25 +1,25 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Instant } from './instant';
 
-/** So much of a rise may be the noise of a probe (0.5 °C, on the common scale): common practice, no source. */
+/** A rise of 0.5 °C may be noise of the probe, on the common scale: common practice, no source. */
 export const NOISE = onCommonScale({ hundredths: 50, unit: '°C' });
 
 /**
- * What was read before the recorded end of cooking: heating, where the first reading since is surely hotter than all of
- * it. Otherwise the core was falling already and the end was written down late: from its peak on it is the chill.
+ * Readings before the recorded end of cooking are heating if the first one since is surely hotter than all of them.
+ * Otherwise the end was recorded late, and the chill runs from the peak.
  */
 export type BeforeTheEnd = {
-  /** The recorded end of cooking (epoch ms). */
+  /** Recorded end of cooking (epoch ms). */
   readonly ended: number | undefined;
-  /** Hotter by more than this is surely hotter: twice what a reading may be wrong by, and the noise. */
+  /** Hotter by more than twice the error of a reading and the noise is surely hotter. */
   readonly margin: number;
   hottest: number;
-  /** A reading since the recorded end is there: what came before is decided. */
+  /** A reading since the recorded end decides what came before. */
   isPast: boolean;
   isLate: boolean;
 };
 
-/** @param error what a reading may be wrong by, @param noise both on the scale of the readings to come */
+/** @param error of a reading @param noise both on the scale of the readings */
 export const beginBeforeTheEnd = (ended: number | undefined, error: number, noise = NOISE): BeforeTheEnd => ({
   ended,
   margin: 2 * error + noise,
@@ -29,8 +29,8 @@ export const beginBeforeTheEnd = (ended: number | undefined, error: number, nois
 });
 
 /**
- * Adds one reading, later than all before. True where the chill is counted from it anew: it is as hot as any before the
- * recorded end, or the first since and surely hotter; without a recorded end it is the very first.
+ * Adds one reading, later than all before. True where the chill starts again from it: as hot as any before the recorded
+ * end, or the first since and surely hotter. Without a recorded end only the first.
  */
 export function beginsAnew(before: BeforeTheEnd, { at, cold, warm }: Pick<Instant, 'at' | 'cold' | 'warm'>): boolean {
   if (before.isPast) return false;

@@ -2,13 +2,12 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import type { Surroundings } from './around-core';
 import { isUsableReading } from './curve';
 
-/** So near to each other that two values are of one medium. Common practice, no source. */
+/** Two values so near are of one medium. Common practice, no source. */
 const NEAR = onCommonScale({ hundredths: 400, unit: '°C' });
 
 /**
- * The coldest or hottest that was read of the surroundings and that another reading, of another time, or the set point
- * bears out; on the common scale. One value alone may be a slip, and nothing may become possible by a slip: of two far
- * apart the less far one counts. Undefined where nothing is borne out.
+ * The extreme of the surroundings, on the common scale, confirmed by a reading of another time or by the set point. One
+ * value alone may be a slip, so of two far apart the less extreme counts.
  */
 export function borneOut({ setPoint, readings }: Surroundings, end: 'coldest' | 'hottest'): number | undefined {
   const byTime = new Map(readings.filter(isUsableReading).map(({ at, temperature }) => [at, onCommonScale(temperature)]));

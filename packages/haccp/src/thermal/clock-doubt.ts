@@ -3,26 +3,29 @@ import type { AsKept } from './instant';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
-/** Two steps within a minute of each other are even; the very same three times over is a logger's. Common practice, no source. */
+/**
+ * Steps within a minute of each other are even; the same step three times over is a logger's. Common practice, no
+ * source.
+ */
 const EVEN = 60_000;
 const LOGGER = 2;
 
-/** What shows that the clock of a reading was wrong. Nothing is met by it until a person says that its time is right. */
+/** Shows a wrong clock. Nothing is met by it until a person says that the time is right. */
 export type ClockDoubt = 'in the future' | 'clock reset' | 'an hour off' | 'out of order';
 
 type Timed = AsKept & { at: number };
 
-/** What the clock showed up to the last reading, in the order in which the readings came. */
+/** Readings are in order of arrival. */
 export type ClockSoFar = {
   before?: number;
-  /** How long after its own time the reading before was kept; not a number where nothing says it. */
+  /** Milliseconds from the time of the last reading to its arrival; NaN where unknown. */
   late: number;
-  /** The step between the last two readings; how often in a row it came again, about the same and exactly so. */
+  /** Last step, and how often in a row it came again: nearly, and exactly. */
   usual: number;
   again: number;
   exactly: number;
   doubted: ClockDoubt[];
-  /** The latest instant that no person has called right (epoch ms). */
+  /** Latest instant that no person called right (epoch ms). */
   latest: number;
 };
 
@@ -36,7 +39,7 @@ export const beginClock = (): ClockSoFar => ({
   latest: -Infinity,
 });
 
-/** Takes in the next reading as it came, and says what is doubtful about its time. */
+/** Readings come in order of arrival. */
 export function doubtOfClock(clock: ClockSoFar, reading: Timed): ClockDoubt | undefined {
   const { at, arrivedAt = Infinity, word } = reading;
   const late = arrivedAt - at;
@@ -62,9 +65,9 @@ function doubtOfStep(clock: ClockSoFar, step: number, late: number): ClockDoubt 
 }
 
 /**
- * An hour back, or an hour more than even steps: a clock that was changed, not data. A logger does not pause. After two
- * even steps of a hand a longer one is doubtful where the readings were kept later; kept at once, the clock that kept them
- * saw the pause too. At steps of an hour or more it is one reading that was left out.
+ * An hour back, or an hour more than even steps, is a changed clock: a logger does not pause. After two even steps by
+ * hand the hour is doubted only where readings were kept later; kept at once, the keeping clock saw the pause too. At
+ * steps of an hour or more one reading was left out.
  */
 function isHourInSteps({ usual, again, exactly, late: wasLate }: ClockSoFar, step: number, late: number): boolean {
   if (usual === 0 || usual >= HOUR) return false;
@@ -75,18 +78,18 @@ function isHourInSteps({ usual, again, exactly, late: wasLate }: ClockSoFar, ste
 }
 
 /**
- * Kept an hour after its own time where the one before was kept at once: set back. Kept at once where the one before was
- * kept an hour after its time: set forward, unless both were kept together, when the first was only written down late.
+ * Kept an hour late after one kept at once: set back. Kept at once after one kept an hour late: set forward, unless
+ * both were kept together and the first was only written down late.
  */
 function isHourByArrival({ late: wasLate }: ClockSoFar, step: number, late: number): boolean {
   if (isWithin(wasLate) && isWithin(late - HOUR)) return true;
   return isWithin(wasLate - HOUR) && isWithin(late) && step + late - wasLate > clocksDiffer;
 }
 
-/** Of two clocks that agree. */
+/** Two clocks agree. */
 const isWithin = (difference: number): boolean => Math.abs(difference) <= clocksDiffer;
 
-/** What is doubtful in all, `now` being told: an instant that is yet to come cannot have been read. */
+/** An instant after `now` cannot have been read. */
 export function clockDoubts({ doubted, latest }: ClockSoFar, now: number | undefined): ClockDoubt[] {
   const isToCome = now !== undefined && latest - now > clocksDiffer;
   return isToCome && !doubted.includes('in the future') ? ['in the future', ...doubted] : doubted;
@@ -102,7 +105,7 @@ export const copyOfClock = (clock: ClockSoFar): ClockSoFar => ({
   latest: clock.latest,
 });
 
-/** In the order in which they were kept, those not kept yet last; as they stand where nothing says when they were. */
+/** Readings not kept yet come last; the order stays where nothing says when they were kept. */
 export function inOrderOfArrival<Read extends AsKept>(readings: readonly Read[]): readonly Read[] {
   let last = -Infinity;
   const isInOrder = readings.every((reading) => {

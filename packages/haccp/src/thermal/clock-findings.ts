@@ -4,10 +4,7 @@ import { byProbe, isInstant, isSetAside } from './curve';
 import { note, type Finding, type FindingKind, type Noted } from './finding';
 import type { AsKept, CurveReading } from './instant';
 
-/**
- * What the clock shows, in the order in which the readings came and before they are sorted.
- * @param now nothing can have been read later (epoch ms)
- */
+/** Readings come in order of arrival, before they are sorted. @param now nothing can have been read later (epoch ms) */
 export function noteClock(findings: Finding[], readings: readonly CurveReading[], longestGap: number, now = Infinity): void {
   const clock = beginClock();
   readings.forEach((reading, index) => {
@@ -17,7 +14,7 @@ export function noteClock(findings: Finding[], readings: readonly CurveReading[]
   });
 }
 
-/** The same of readings that are no temperatures: of weights, of the pH. What no calendar holds is left to their judge. */
+/** For weights and pH. Their judge takes times that no calendar holds. */
 export function clockFindings(readings: readonly (AsKept & Noted)[], now = Infinity): Finding[] {
   const findings: Finding[] = [];
   for (const own of byProbe(inOrderOfArrival(readings)).values()) {
@@ -31,7 +28,7 @@ export function clockFindings(readings: readonly (AsKept & Noted)[], now = Infin
   return findings;
 }
 
-/** What nothing says the arrival of was kept by now at the latest, which tells only of the future. */
+/** A reading of unknown arrival was kept by now at the latest, which tells only of the future. */
 const doubtAt = (clock: ClockSoFar, { at, word, arrivedAt = Infinity }: AsKept & Noted, now: number) =>
   doubtOfClock(clock, { at, word, arrivedAt: arrivedAt === Infinity && at <= now ? undefined : Math.min(arrivedAt, now) });
 

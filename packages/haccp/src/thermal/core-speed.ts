@@ -3,39 +3,37 @@ import type { Instant } from './instant';
 import { halfOf, isStirred, type Piece, type SolidPiece } from './piece';
 
 /**
- * How fast the centre of a piece can follow its surface. A piece whose surface is at once, and wholly, as hot or as cold
- * as what it lies in comes nearer to that by the factor e^(−λ α t ÷ L²) at most: the first mode of the series in
- * Carslaw and Jaeger, Conduction of Heat in Solids, 1959 (λ the first eigenvalue squared, L half the smallest
- * dimension). A core that lags behind its surface, or a surface that comes up or down by and by, is slower. It says
- * nothing of injected steam or brine, of a piece cut apart or of a liquid that is stirred.
+ * How fast a core can follow its surface. A piece whose surface is wholly and at once as hot or cold as its medium
+ * comes nearer to it by the factor e^(−λ α t ÷ L²) at most: the first mode of the series in Carslaw and Jaeger,
+ * Conduction of Heat in Solids, 1959 (λ the first eigenvalue squared, L half the smallest dimension). Real cores and
+ * surfaces lag and are slower. Injected steam or brine, a piece cut apart or a stirred liquid are not covered.
  */
 const EIGENVALUE: Record<SolidPiece['shape'], number> = {
   slab: (Math.PI / 2) ** 2,
   cylinder: 2.404825557695773 ** 2,
   sphere: Math.PI ** 2,
 };
-/** Diffusivity in m²/s. Measured in meat above freezing: 1.2e-7 to 1.5e-7; rounded up, common practice, no source. */
+/** In m²/s. Measured in meat above freezing: 1.2e-7 to 1.5e-7; rounded up, common practice, no source. */
 const FASTEST = 1.6e-7;
 
-/** λ α ÷ L² in one over milliseconds; without end where it is stirred; undefined when it has no usable dimension. */
+/** λ α ÷ L² per millisecond; infinite where stirred; undefined without a usable dimension. */
 export function rateOf(piece: Piece): number | undefined {
   if (isStirred(piece)) return Infinity;
   const half = halfOf(piece);
   return half && (EIGENVALUE[piece.shape] * FASTEST) / half ** 2 / 1000;
 }
 
-/** The share of the way to its surroundings that a core has at least still before it after so long (ms). */
+/** The least share of the way to its surroundings that a core still has before it after a time (ms). */
 export const leastLeft = (piece: Piece, milliseconds: number): number => Math.exp(-(rateOf(piece) as number) * milliseconds);
 
-/** What bounds a core, on the common scale: how hot and how cold its surface can be, and what a reading may be off by. */
+/** Hottest and coldest surface, and the error of a reading, on the common scale. */
 export type Around = { hottest: number; coldest: number; error: number };
 
 export type TooFast = 'rises faster than the piece can' | 'falls faster than the piece can';
 
 /**
- * A core up to the last reading taken for one: how far below the hottest and above the coldest it must still be. All
- * readings shrink these by the same factor in the same time, so the largest of all of them stands for each: a reading is
- * held against every one before it, over whatever lies between the two, and not only against its neighbour.
+ * The least distances of the core below the hottest and above the coldest. Time shrinks all by one factor, so the
+ * largest stands for every earlier reading: a reading is checked against all before it, not only its neighbour.
  */
 export type CoreSpeed = {
   readonly rate: number;
@@ -43,7 +41,7 @@ export type CoreSpeed = {
   at: number;
   toHottest: number;
   toColdest: number;
-  /** Loggers read at even steps: the factor is worked out when the step changes. */
+  /** Loggers read at even steps: the factor is computed only when the step changes. */
   step: number;
   factor: number;
 };
@@ -58,12 +56,12 @@ export const beginSpeed = (rate: number, around: Around): CoreSpeed => ({
   factor: 1,
 });
 
-/** On the common scale: what is still thawing or begins to freeze is held to nothing below it, and rises from it. */
+/** On the common scale. Nothing below it bounds a thawing or freezing core. */
 const FREEZING = onCommonScale({ hundredths: 0, unit: '°C' });
-/** Of a float: what is exactly at the bound is not faster. */
+/** Tolerance of floats: exactly at the bound is not faster. */
 const EDGE = 1e-6;
 
-/** Lets time pass up to an instant, and says how it moved too fast to be the core's, if it did. */
+/** Lets time pass to the instant first. */
 export function tooFast(speed: CoreSpeed, { at, cold, warm }: Instant): TooFast | undefined {
   if (speed.rate === Infinity) return undefined;
   const { hottest, coldest, error } = speed.around;
@@ -73,8 +71,8 @@ export function tooFast(speed: CoreSpeed, { at, cold, warm }: Instant): TooFast 
 }
 
 /**
- * Takes an instant for the core's. Of two values the colder must be able to rise to what follows, and the warmer to
- * fall to it. Already at freezing it may freeze on, which is another law and safe.
+ * The colder of two values must be able to rise to what follows, the warmer to fall to it. A core at freezing may
+ * freeze on: another law, and safe.
  */
 export function takeForCore(speed: CoreSpeed, { cold, warm }: Instant): void {
   const { hottest, coldest, error } = speed.around;
@@ -82,7 +80,7 @@ export function takeForCore(speed: CoreSpeed, { cold, warm }: Instant): void {
   speed.toColdest = warm <= FREEZING ? -Infinity : Math.max(speed.toColdest, warm - coldest - error);
 }
 
-/** A core beyond its surroundings comes back to them, no sooner than it likes: nothing shrinks. */
+/** A core beyond its surroundings returns at any speed: that distance does not shrink. */
 function pass(speed: CoreSpeed, at: number): void {
   const step = at - speed.at;
   speed.at = at;

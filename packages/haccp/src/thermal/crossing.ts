@@ -2,8 +2,8 @@ import { above, type Bound } from '../quantity/bound';
 import type { CurveReading } from './curve';
 
 /**
- * The instant at which a straight line between two readings passes a bound: t1 + (B − T1)(t2 − t1)/(T2 − T1).
- * An estimate, shown beside the worst case; a reading exactly on the bound gives its own instant exactly.
+ * Straight line between two readings: t1 + (B − T1)(t2 − t1)/(T2 − T1). An estimate, shown beside the worst case; exact
+ * for a reading on the bound.
  */
 export function crossing(before: CurveReading, after: CurveReading, bound: Bound): number {
   const a = above(before.temperature, bound);
@@ -13,12 +13,12 @@ export function crossing(before: CurveReading, after: CurveReading, bound: Bound
   return before.at + ((after.at - before.at) * a) / (a - b);
 }
 
-/** Every instant at which the curve falls below a bound, in order: from at or above it to below it. */
+/** From at or above the bound to below it, in order. */
 export function fallsBelow(readings: readonly CurveReading[], bound: Bound): number[] {
   return crossings(readings, bound, (a, b) => a >= 0 && b < 0);
 }
 
-/** Every instant at which the curve comes up to a bound, in order: from below it to at or above it. */
+/** From below the bound to at or above it, in order. */
 export function risesTo(readings: readonly CurveReading[], bound: Bound): number[] {
   return crossings(readings, bound, (a, b) => a < 0 && b >= 0);
 }
@@ -35,10 +35,7 @@ function crossings(readings: readonly CurveReading[], bound: Bound, isCrossed: (
   return instants;
 }
 
-/**
- * Milliseconds of a straight line between two readings that lie between two bounds, low < high.
- * Time spent exactly on a bound is not between them.
- */
+/** Milliseconds of a straight line between readings; low < high. Time exactly on a bound does not count. */
 export function betweenBounds(before: CurveReading, after: CurveReading, low: Bound, high: Bound): number {
   const span = after.at - before.at;
   const overLow = shareAbove(above(before.temperature, low), above(after.temperature, low), 0);
@@ -46,11 +43,11 @@ export function betweenBounds(before: CurveReading, after: CurveReading, low: Bo
   return span * Math.max(0, overLow - overHigh);
 }
 
-/** Milliseconds of a straight line between two readings at or above a bound. */
+/** Milliseconds of a straight line between readings. */
 export const atOrAbove = (before: CurveReading, after: CurveReading, bound: Bound): number =>
   (after.at - before.at) * shareAbove(above(before.temperature, bound), above(after.temperature, bound), 1);
 
-/** The share of a straight line from a to b that is above zero; `flat` is the answer for a line along zero. */
+/** Share of a straight line above zero; `flat` is the answer for a line along zero. */
 function shareAbove(a: number, b: number, flat: 0 | 1): number {
   if (a === 0 && b === 0) return flat;
   if (a <= 0 && b <= 0) return 0;

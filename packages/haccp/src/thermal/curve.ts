@@ -6,9 +6,8 @@ import { instantWith, joinInstant, type AsKept, type CurveReading, type Instant 
 export type { CurveReading } from './instant';
 
 /**
- * A series ready to be judged: in order of time, one place per instant. Where one instant carries two different
- * values both are kept, so that each judgement can take the worse: `colder[i]` and `warmer[i]`.
- * Without such an instant both are the same array.
+ * In order of time, one place per instant. Two values of one instant are both kept, so that a judge takes the worse;
+ * without them both arrays are the same.
  */
 export type Curve = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; notes: Coded[] };
 
@@ -16,7 +15,7 @@ const COLDEST_POSSIBLE = onCommonScale({ hundredths: -4000, unit: '°C' });
 /** On the common scale. */
 export const HOTTEST_POSSIBLE = onCommonScale({ hundredths: 30000, unit: '°C' });
 
-/** False for what no probe in food can show: open circuits, slipped decimal points, nothing at all. */
+/** False for what no probe in food can show: open circuits, slipped decimal points. */
 export function isPossible(temperature: Degrees | undefined): temperature is Degrees {
   if (!temperature || !Number.isSafeInteger(temperature.hundredths)) return false;
   if (temperature.unit !== '°C' && temperature.unit !== '°F') return false;
@@ -24,10 +23,7 @@ export function isPossible(temperature: Degrees | undefined): temperature is Deg
   return value >= COLDEST_POSSIBLE && value <= HOTTEST_POSSIBLE;
 }
 
-/**
- * Drops what a person set aside and what cannot be true (leaving a gap, never a guess), sorts by time, and joins
- * readings of the same instant.
- */
+/** Unusable readings leave a gap, never a guess. */
 export function prepareCurve(readings: readonly CurveReading[]): Curve {
   const notes: Coded[] = [];
   const setAside = countWhere(readings, isSetAside);
@@ -42,7 +38,7 @@ export function prepareCurve(readings: readonly CurveReading[]): Curve {
   return joinSameInstants(usable, notes);
 }
 
-/** The readings of each probe. A reading without a probe belongs to the probe without a name. */
+/** A reading without a probe belongs to the probe without a name. */
 export function byProbe<Read extends { probe?: string }>(readings: readonly Read[]): Map<string, readonly Read[]> {
   const first = readings[0]?.probe ?? '';
   if (readings.every((reading) => (reading?.probe ?? '') === first)) return new Map([[first, readings]]);
@@ -56,18 +52,18 @@ export function byProbe<Read extends { probe?: string }>(readings: readonly Read
   return probes;
 }
 
-/** The last instant a calendar holds (epoch ms, ECMA-262): a later one is no time, nor can it be reckoned with. */
+/** Last instant of a calendar (epoch ms, ECMA-262); a later one cannot be computed with. */
 const LAST_INSTANT = 8.64e15;
 
 export const isInstant = (at: number | undefined): boolean => at !== undefined && Math.abs(at) <= LAST_INSTANT;
 
-/** A person said that it was not of the core: it is kept, and judged by nobody. */
+/** Kept with the record, but judged by nobody. */
 export const isSetAside = (reading: AsKept): boolean => reading?.word === 'not of the core';
 
 export const isUsableReading = (reading: CurveReading): boolean =>
   Boolean(reading) && !isSetAside(reading) && isInstant(reading.at) && isPossible(reading.temperature);
 
-/** Set aside, and a temperature at a time all the same: it tells where the probe was. */
+/** A temperature beside the core still tells where the probe was. */
 export const isBesideCore = (reading: CurveReading): boolean =>
   isSetAside(reading) && isInstant(reading.at) && isPossible(reading.temperature);
 
@@ -103,6 +99,5 @@ function countWhere(readings: readonly CurveReading[], test: (reading: CurveRead
 
 export const SORTED: Coded = { code: 'sorted' };
 
-/** How many readings were treated so, where there are any. */
 export const noteOf = (code: 'set-aside' | 'cannot-be' | 'disagreeing', count: number): Coded[] =>
   count > 0 ? [{ code, figures: { count } }] : [];

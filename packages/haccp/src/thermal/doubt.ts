@@ -2,34 +2,31 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import { copyOfSpeed, takeForCore, tooFast, type CoreSpeed, type TooFast } from './core-speed';
 import type { Instant } from './instant';
 
-/** Why a reading can hardly be the core's, though it can be a temperature. */
+/** A possible temperature that is hardly the core's. */
 export type Doubt = TooFast | 'goes on from what was not of the core' | 'spike' | 'power-up' | 'hotter than a core';
 
 const perDegree = onCommonScale({ hundredths: 100, unit: '°C' });
 
-/** A moist core does not get hotter; 110 to 212 typed under °C is likely Fahrenheit. Common practice, no source. */
+/** A moist core stays below; 110 to 212 typed under °C is likely Fahrenheit. Common practice, no source. */
 const HOTTEST_CORE = 110 * perDegree;
-/**
- * A lone reading so far from both its neighbours, which are close to each other in temperature and time. Common
- * practice, no source.
- */
+/** A lone reading far from both neighbours, which are close in temperature and time. Common practice, no source. */
 const SPIKE = { off: 8 * perDegree, neighbours: 2 * perDegree, within: 10 * 60_000 };
-/** What some digital probes show until they have measured. */
+/** Some digital probes show 85 °C until they have measured. */
 const POWER_UP = onCommonScale({ hundredths: 8500, unit: '°C' });
 
 /**
- * A probe that lies beside the core stays there until somebody puts it back: so near in temperature and time to the one
- * before, it has not been moved. Common practice, no source.
+ * A probe beside the core stays until somebody moves it: near in temperature and time to the reading before, it has not
+ * moved. Common practice, no source.
  */
 const UNMOVED = { within: 15 * 60_000, near: 4 * perDegree };
 
-/** What is needed to doubt the next reading: how a core can have moved, and the last reading taken for one. */
+/** `before` is the last reading taken for the core's. */
 export type DoubtSoFar = {
   readonly speed: CoreSpeed;
   before?: Instant;
-  /** Far from those of the core, and said by a person not to be of it; or the last that goes on from it. */
+  /** Called not of the core and far from it, or the last reading that goes on from such a one. */
   beside?: Instant;
-  /** A reading moved faster than the core of the piece can: nothing is met until a person says which was not of it. */
+  /** Nothing is met until a person says which reading was not of the core. */
   isTooFast: boolean;
 };
 
@@ -41,9 +38,9 @@ export const noDoubt = (speed: CoreSpeed): DoubtSoFar => ({
 });
 
 /**
- * Whether a reading can be the core's, judged beside those before it that can be, and the next. One in doubt is kept and
- * counts against the lot; those after it are held against the ones before it, so that a core must have had the time.
- * @param next the one after it; undefined for the last one
+ * Judged beside earlier readings that can be the core's, and the next. A doubted reading is kept and counts against the
+ * lot; later ones are compared with those before it, so that a core must have had the time. @param next undefined for
+ * the last one
  */
 export function doubtOf(known: DoubtSoFar, own: Instant, next: Instant | undefined): Doubt | undefined {
   const fast = tooFast(known.speed, own);
@@ -65,7 +62,7 @@ export const copyOfDoubt = (known: DoubtSoFar): DoubtSoFar => ({
   isTooFast: known.isTooFast,
 });
 
-/** Takes in that a person said of a reading that it was not of the core. What lies near the core tells of no other place. */
+/** A set-aside reading near the core tells of no other place. */
 export function takeBeside(known: DoubtSoFar, own: Instant): void {
   known.beside = known.before && !isFarFrom(own, known.before) ? undefined : own;
 }
@@ -76,7 +73,6 @@ function isUnmoved({ beside, before }: DoubtSoFar, own: Instant): boolean {
   return off <= UNMOVED.near && (!before || off < Math.abs(own.cold - before.cold));
 }
 
-/** So far from the one after it that it stands alone. */
 export const isFarFrom = (own: Instant, next: Instant): boolean => Math.abs(own.cold - next.cold) > SPIKE.off;
 
 function lonely(before: Instant | undefined, own: Instant, next: Instant | undefined): Doubt | undefined {

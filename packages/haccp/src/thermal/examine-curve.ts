@@ -10,21 +10,19 @@ import { unknownPiece } from './piece';
 import { tooMany, type SeriesFault } from './too-many';
 import { valueFinding } from './value-findings';
 
-/** What was found in a series, and which readings a result on it rests on. */
 export type CurveFindings = { findings: Finding[]; used: number; leftOut: number };
 
-/** Common practice, no source: longer without a reading is worth saying. */
+/** Common practice, no source. */
 const LONGEST_GAP = 15 * 60_000;
 
-/** How fast the core can move, and the instant (epoch ms) after which nothing can have been read. */
+/** `now`: nothing can have been read later (epoch ms). */
 export type ExaminedWith = { speed: CoreSpeed; now?: number };
 
 const ANY_PIECE = beginSpeed(rateOf(unknownPiece) as number, aroundCore(undefined, 0));
 
 /**
- * Looks through the readings of one or several probes, typed or logged, in the order in which they came. What is wrong
- * is found and said and never mended: nothing is replaced, nothing is moved.
- * @param longestGap a longer time between two readings is a finding (ms)
+ * Readings of one or several probes, in order of arrival. Faults are reported, never mended: nothing is replaced or
+ * moved. @param longestGap a longer time between two readings is a finding (ms)
  */
 export function examineCurve(
   readings: readonly CurveReading[],

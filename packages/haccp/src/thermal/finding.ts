@@ -3,7 +3,7 @@ import type { ClockDoubt } from './clock-doubt';
 import type { Doubt } from './doubt';
 import type { CurveReading } from './instant';
 
-/** What can be wrong with a series as it came from a hand or a logger. */
+/** Typed or logged. */
 export type FindingKind =
   | Doubt
   | ClockDoubt
@@ -18,20 +18,19 @@ export type FindingKind =
   | 'gap'
   | 'flat';
 
-/** What the judges do with it. Nothing is ever replaced by another value. */
+/** Nothing is ever replaced by another value. */
 export type Treatment = 'left out' | 'nothing is met with it' | 'counts only against the lot' | 'used as it is';
 
-/** One thing found, over one stretch of the series. */
 export type Finding = {
   kind: FindingKind;
   probe?: string;
-  /** First and last instant concerned (epoch ms; not finite where there is no time). */
+  /** Epoch ms; not finite where there is no time. */
   from: number;
   to: number;
   readings: number;
-  /** Of the readings themselves that have one, by which a person can say something of each. */
+  /** A person names readings by them. */
   ids?: string[];
-  /** The first and the last value concerned, as they came; of what moves too fast, the last that did not. */
+  /** As they came; for a too fast move, the last one before it. */
   values: [first: Degrees | undefined, last: Degrees | undefined];
   treatment: Treatment;
 };
@@ -42,7 +41,7 @@ const NEVER_MET: Treatment = 'nothing is met with it';
 const AGAINST: Treatment = 'counts only against the lot';
 const USED: Treatment = 'used as it is';
 
-/** Whether it keeps a series from being met, or may, until a person says what the readings were. */
+/** A person may settle it by saying what the readings were. */
 export const isDoubted = ({ treatment }: Pick<Finding, 'treatment'>): boolean => treatment === NEVER_MET || treatment === AGAINST;
 
 const TREATED: Record<FindingKind, Treatment> = {
@@ -68,10 +67,9 @@ const TREATED: Record<FindingKind, Treatment> = {
   flat: USED,
 };
 
-/** What a finding keeps of a reading; a weight and a pH have no temperature. */
 export type Noted = Pick<CurveReading, 'at' | 'id' | 'probe'> & { temperature?: Degrees };
 
-/** Takes one reading into the finding before it when that is of the same kind and goes on, or begins a new one. */
+/** Joins the finding before it when the kind is the same and it goes on. */
 export function note(findings: Finding[], kind: FindingKind, reading: Noted, since = reading, goesOn = true, movedFrom?: Degrees): void {
   const last = findings[findings.length - 1];
   const at = reading?.at ?? NaN;

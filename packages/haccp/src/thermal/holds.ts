@@ -3,15 +3,15 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from './curve';
 
-/** How long a curve stayed at or above each of several temperatures, in milliseconds. */
+/** In milliseconds, per bound. */
 export type Holds = {
-  /** The longest stretch without a break, per bound; −1 where no reading was at or above it. */
+  /** Without a break; −1 where no reading was at or above the bound. */
   longest: number[];
-  /** When the stretch that is still going on at the last reading began, per bound; undefined where there is none. */
+  /** Start of the stretch still running at the last reading; undefined where there is none. */
   since: (number | undefined)[];
 };
 
-/** Holds up to the last reading added. A reading stands at a level: the number of bounds at or below it. */
+/** `level` is the number of bounds at or below the last reading. */
 export type HoldsSoFar = Holds & { readonly longestGap: number; level: number; lastAt: number };
 
 export const beginHolds = (bounds: readonly Bound[], longestGap: number): HoldsSoFar => ({
@@ -22,9 +22,7 @@ export const beginHolds = (bounds: readonly Bound[], longestGap: number): HoldsS
   lastAt: 0,
 });
 
-/**
- * Only a segment with both its readings at or above the bound counts, and only if it is no longer than `longestGap`.
- */
+/** Only a segment with both readings at or above the bound counts, no longer than `longestGap`. */
 export function addToHolds(holds: HoldsSoFar, at: number, level: number): void {
   if (!(at - holds.lastAt <= holds.longestGap)) {
     close(holds, 0);
@@ -36,13 +34,13 @@ export function addToHolds(holds: HoldsSoFar, at: number, level: number): void {
   holds.lastAt = at;
 }
 
-/** What was held, the stretch still going on included. */
+/** Includes the stretch still running. */
 export const holdsOf = ({ longest, since, lastAt }: HoldsSoFar): Holds => ({
   longest: longest.map((held, row) => Math.max(held, lastAt - (since[row] ?? Infinity))),
   since: [...since],
 });
 
-/** Copies are written out field by field: a spread makes another hidden class of each and slows every reading. */
+/** Field by field: a spread makes another hidden class of each copy and slows every reading. */
 export const copyOfHolds = (holds: HoldsSoFar, longestGap = holds.longestGap): HoldsSoFar => ({
   longest: [...holds.longest],
   since: [...holds.since],
@@ -51,7 +49,7 @@ export const copyOfHolds = (holds: HoldsSoFar, longestGap = holds.longestGap): H
   lastAt: holds.lastAt,
 });
 
-/** All the readings at once. @param bounds from the coldest to the hottest */
+/** @param bounds from the coldest to the hottest */
 export function measureHolds(readings: readonly CurveReading[], bounds: readonly Bound[], longestGap: number): Holds {
   const holds = beginHolds(bounds, longestGap);
   let level = 0;
@@ -63,9 +61,8 @@ export function measureHolds(readings: readonly CurveReading[], bounds: readonly
 }
 
 /**
- * The number of bounds at or below a temperature, walked from the level of the reading before.
- * @param value on the common scale
- * @param unit of the reading: a bound has a figure for each
+ * @param value on the common scale @param unit of the reading: a bound has a figure for each @param before level of the
+ * reading before
  */
 export function levelOf(value: number, unit: TemperatureUnit, bounds: readonly Bound[], before: number): number {
   let level = before;

@@ -6,13 +6,10 @@ import { note, type Finding } from './finding';
 import { instantWith, joinInstant, type CurveReading, type Instant } from './instant';
 
 const FLAT = 30 * 60_000;
-/** In the other unit the number would lie between its neighbours, give or take 2 °C. */
+/** In the other unit the number lies between its neighbours, give or take 2 °C. */
 const FITS = onCommonScale({ hundredths: 200, unit: '°C' });
 
-/**
- * What the core cannot have done, and what it may not have done, in order of time.
- * @param beside said by a person not to be of the core, in order too
- */
+/** @param inOrder of time @param beside set aside by a person, in order too */
 export function noteMovement(
   findings: Finding[],
   inOrder: readonly CurveReading[],

@@ -1,10 +1,10 @@
 import { scaled } from '../quantity/decimal';
 import type { ProductClass } from '../limit-sets/product-class';
 
-/** The piece whose core is read; or what has none, because it is stirred, pumped or heated by steam blown into it. */
+/** Something stirred, pumped or heated by injected steam has no core. */
 export type Piece = SolidPiece | { shape: 'stirred' };
 
-/** Its shape, and its smallest dimension (thickness of a slab, diameter of the others). */
+/** Smallest dimension: thickness of a slab, diameter of the others. */
 export type SolidPiece = {
   shape: (typeof pieceShapes)[number];
   smallest: { value: number; unit: (typeof pieceUnits)[number] };
@@ -13,12 +13,12 @@ export type SolidPiece = {
 export const pieceShapes = ['slab', 'cylinder', 'sphere'] as const;
 export const pieceUnits = ['mm', 'in'] as const;
 
-/** Where neither the plan nor its product says one: a thin sausage. Common practice, no source. */
+/** A thin sausage, where neither plan nor product states a piece. Common practice, no source. */
 export const unknownPiece: SolidPiece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
 
 const mm = (shape: SolidPiece['shape'], value: number): Piece => ({ shape, smallest: { value, unit: 'mm' } });
 
-/** The thinnest usual piece of a class, so that no true core of it is doubted. Common practice, no source. */
+/** Thinnest usual piece of a class, so that no true core is doubted. Common practice, no source. */
 const THINNEST: Partial<Record<ProductClass, Piece>> = {
   frankfurter: mm('cylinder', 16),
   'fresh pork sausage': mm('cylinder', 16),
@@ -40,15 +40,15 @@ const THINNEST: Partial<Record<ProductClass, Piece>> = {
   'cooked cured poultry': mm('slab', 15),
 };
 
-/** What a piece of this class is taken to be where the plan states none. */
+/** Where the plan states none. */
 export const usualPiece = (productClass: ProductClass | undefined): Piece => (productClass && THINNEST[productClass]) ?? unknownPiece;
 
-/** Half the smallest dimension in metres; undefined when it is no usable figure. */
+/** In metres; undefined without a usable figure. */
 export function halfOf({ smallest: { value, unit } }: SolidPiece): number | undefined {
   const thousandths = scaled(value, 3);
   if (thousandths === undefined || thousandths <= 0) return undefined;
   return (thousandths * (unit === 'in' ? 25.4 : 1)) / 2_000_000;
 }
 
-/** It moves as fast as what heats or chills it: no reading of it is too fast. */
+/** No reading is too fast: it moves as fast as its medium. */
 export const isStirred = (piece: Piece): piece is { shape: 'stirred' } => piece.shape === 'stirred';

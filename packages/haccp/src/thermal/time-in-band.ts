@@ -3,21 +3,19 @@ import { betweenBounds } from './crossing';
 import type { Curve } from './curve';
 import { coldOver, instantWith, joinInstant, warmOver, type CurveReading, type Instant } from './instant';
 
-/** Milliseconds a curve spent between two temperatures, counted in three ways. */
+/** In milliseconds. */
 export type BandTime = {
-  /** The longest the readings allow: a segment that may have been inside counts whole. */
+  /** Worst case: a segment that may have been inside counts whole. */
   longest: number;
   /** By straight lines between readings. */
   straight: number;
-  /**
-   * The straight-line time without the segments longer than the longest tolerated gap: what is sure in spite of them.
-   */
+  /** By straight lines, without the gaps longer than tolerated: sure in spite of them. */
   straightOutsideGaps: number;
-  /** The longest gap that touches the band, when it is longer than tolerated. */
+  /** Longest gap that touches the band, where longer than tolerated. */
   gap?: number;
 };
 
-/** A band and how it is counted. `error`: a reading may be wrong by so much either way, on the common scale. */
+/** `error`: a reading may be wrong by so much either way, on the common scale. */
 export type Band = { low: Bound; high: Bound; longestGap: number; error: number };
 
 export const noTime = (): BandTime => ({ longest: 0, straight: 0, straightOutsideGaps: 0, gap: undefined });
@@ -32,7 +30,6 @@ export function copyTime(time: BandTime, into: BandTime): BandTime {
 
 export const copyOfTime = (time: BandTime): BandTime => copyTime(time, noTime());
 
-/** Adds one segment. */
 export function addToBandTime(time: BandTime, band: Band, before: Instant, after: Instant): void {
   if (!mayHaveBeenInside(band, before, after)) return;
   const span = after.at - before.at;
@@ -43,7 +40,7 @@ export function addToBandTime(time: BandTime, band: Band, before: Instant, after
   else time.gap = Math.max(time.gap ?? 0, span);
 }
 
-/** Adds up the segments up to and including the reading `until`. */
+/** @param until index of the last reading, included */
 export function timeInBand(curve: Curve, low: Bound, high: Bound, longestGap: number, until: number): BandTime {
   const time = noTime();
   for (let i = 1; i <= until; i += 1) {
@@ -52,7 +49,6 @@ export function timeInBand(curve: Curve, low: Bound, high: Bound, longestGap: nu
   return time;
 }
 
-/** One instant of a prepared curve. */
 export function instantOf({ colder, warmer }: Curve, index: number): Instant {
   const instant = instantWith(colder[index] as CurveReading);
   const warm = warmer[index] as CurveReading;

@@ -2,10 +2,10 @@ import { isInstant, isPossible, isSetAside } from './curve';
 import type { FindingKind } from './finding';
 import type { CurveReading } from './instant';
 
-/** What loggers write for a probe that is not there, in hundredths of the logger's unit. */
+/** Loggers write these for a missing probe, in hundredths of the logger's unit. */
 const OPEN_CIRCUIT = new Set([-12_700, -20_000, 99_900, 655_350]);
 
-/** Why a reading is left out whatever its neighbours are; undefined when it can be true. */
+/** Left out whatever its neighbours are; undefined when it can be true. */
 export function valueFinding(reading: CurveReading): FindingKind | undefined {
   if (isSetAside(reading)) return 'not of the core';
   if (!isInstant(reading?.at)) return 'no time';

@@ -1,10 +1,10 @@
 import { HOTTEST_POSSIBLE, isUsableReading, type CurveReading } from './curve';
 
 const STEPS = { '°C': 9, '°F': 5 } as const;
-/** 300 °C in hundredths of each unit; a reading as hot as can be is not warmed to one that cannot. */
+/** 300 °C in hundredths of each unit; warming may not make a possible reading impossible. */
 const HOTTEST = { '°C': HOTTEST_POSSIBLE / 9, '°F': HOTTEST_POSSIBLE / 5 + 3200 } as const;
 
-/** Each reading as warm as its thermometer's error allows, on the common scale: the worse for chamber and freezer. */
+/** As warm as the thermometer's error allows, on the common scale: the worse case for chamber and freezer. */
 export function warmedBy(error: number, readings: readonly CurveReading[]): readonly CurveReading[] {
   if (error === 0) return readings;
   return readings.map((reading) => {
