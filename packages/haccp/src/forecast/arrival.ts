@@ -1,22 +1,20 @@
 import { fitLaw, hoursToGap, type LawPoint } from './fit-law';
 
-/** Hours from the first point to the target; Infinity where the medium is not beyond it. */
+/** Hours from the first point; Infinity where the medium is not beyond the target. */
 export type Arrival = { best: number; earliest: number; latest: number };
 
-/** How wrong the last reading may well be, °C. */
+/** °C */
 const PROBE_ERROR = [-0.3, 0, 0.3];
 /**
- * The law’s own share of the time still to go. Fitted to a quarter of an hour to one hour of a computed cylinder, whose
- * lag was not quite over, it was 4 to 7 % late.
+ * Share of the time still to go. Fitted to 15 to 60 min of a computed cylinder, whose lag was not quite over, the law
+ * was 4 to 7 % late.
  */
 const LAW_ERROR = 0.1;
 
 /**
- * The arrival by the law, and its range: fitted again with the medium so much and the last reading 0.3 °C off either
- * way, and a tenth of the time still to go wider. Undefined where the readings follow no law; where only a shifted fit
- * follows none, there is no latest arrival.
- * @param target the gap at the target
- * @param mediumErrors by how many °C every gap may be larger or smaller than it seems
+ * The range comes of fits with the medium and the last reading off either way, and a tenth of the time still to go.
+ * Undefined where the readings follow no law; without a latest where a shifted fit follows none. @param target the gap
+ * at the target @param mediumErrors by how many °C every gap may be off
  */
 export function arrivalAt(points: readonly LawPoint[], target: number, mediumErrors: readonly number[]): Arrival | undefined {
   const law = fitLaw(points);

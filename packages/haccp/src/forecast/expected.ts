@@ -3,7 +3,7 @@ import type { Coded, Phrase } from '../limits/verdict';
 import { aboutTime } from '../quantity/quantities';
 import type { Quantity } from '../quantity/quantity';
 
-/** What is known of an arrival; Infinity where it may never be. */
+/** Epoch ms; Infinity where it may never be. */
 export type Expected = {
   best: number;
   earliest: number;
@@ -16,7 +16,7 @@ export type Expected = {
 
 export type ExpectedState = 'on course' | 'at risk' | 'will miss' | 'expected';
 
-/** Why a forecast is what it is, and what to do about it. Times are from the last reading. */
+/** Times count from the last reading. */
 export function toldOfExpected(expected: Expected, state: ExpectedState, takeMore: boolean): { because: Coded[]; next: Coded[] } {
   const { best, earliest, latest, lastAt, by, target, way } = expected;
   const when = (instant: number) => (instant === Infinity ? { code: 'perhaps-never' } : inTime(instant - lastAt));
@@ -30,7 +30,6 @@ export function toldOfExpected(expected: Expected, state: ExpectedState, takeMor
 const mustBeThere = (by: number, lastAt: number): Coded =>
   by > lastAt ? coded('must-be-there', { when: inTime(by - lastAt) }) : coded('must-be-there-already');
 
-/** "in about 3 h 1 min" */
 function inTime(milliseconds: number): Phrase {
   const { code, figures } = aboutTime(milliseconds);
   return figures ? { code: `in-${code}`, figures } : { code: `in-${code}` };

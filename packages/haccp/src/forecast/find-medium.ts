@@ -1,20 +1,20 @@
 import { celsiusOf, type Course, type CoursePoint } from './course';
 
-/** The medium's temperature the law is fitted with, and how it is known. */
+/** For the law. */
 export type KnownMedium = { celsius: number; from: 'measured' | 'worked out from the readings' | 'set point' };
 
-/** What the medium may well be instead, °C. */
+/** `between` in °C, as the medium may be. */
 export type FoundMedium = { known: KnownMedium; between: readonly [coldest: number, warmest: number] };
 
 const COLDEST = -5;
 const WARMEST = 15;
-/** How wrong a medium may well be, °C either way. */
+/** °C either way. */
 const MEDIUM_ERROR = 2;
-/** A probe's usual error, °C. */
+/** Usual error, °C. */
 const PROBE_ERROR = 0.3;
-/** With less the formula divides two small differences, °C. */
+/** Below it the formula divides two small differences, °C. */
 const LEAST_BEND = 1;
-/** The middle reading stands in the middle to within a fiftieth of the span. */
+/** Tolerance of the middle reading, as a share of the span. */
 const IN_THE_MIDDLE = 1 / 50;
 
 /**
@@ -29,8 +29,8 @@ export function mediumFromThree(first: number, second: number, third: number): n
 }
 
 /**
- * A measured medium is taken as it is, and a set point unless the readings contradict it. Without either, while
- * cooling, the readings tell where they can. Undefined where nothing does.
+ * A measured medium is used as it is, a set point unless readings contradict it. Without either, readings give it while
+ * cooling. Undefined where nothing does.
  */
 export function findMedium({ task, medium, points }: Course): FoundMedium | undefined {
   const told = medium.is !== 'measured' && task.way === 'cooling' ? toldBy(points) : undefined;
@@ -42,7 +42,7 @@ export function findMedium({ task, medium, points }: Course): FoundMedium | unde
   return isContradicted ? told : { known: { celsius, from: medium.is }, between };
 }
 
-/** As wide as the errors of the three readings make it, and no narrower than a medium that was measured. */
+/** As wide as the errors of the three readings, and no narrower than for a measured medium. */
 function toldBy(points: readonly CoursePoint[]): FoundMedium | undefined {
   const [first, last] = [points[0], points[points.length - 1]];
   if (!first || !last) return undefined;

@@ -12,10 +12,9 @@ import { toldOfExpected, type Expected, type ExpectedState } from './expected';
 const HOUR = 3_600_000;
 
 /**
- * The forecast after the last reading added. On course: the latest of the range is in time; will miss: the earliest is
- * not; at risk: the range lies on both sides; expected: there is no deadline.
- * Good to 5 % of a first cooling stage after 30 to 60 min of falling readings, to 15 to 25 % of a second one unless the
- * chiller is logged. Of heating nothing is published; skin drying and evaporation slow it down.
+ * On course: the latest of the range is in time; will miss: the earliest is not; at risk: the range lies on both sides;
+ * expected: no deadline. Good to 5 % of a first cooling stage after 30 to 60 min of falling readings, to 15 to 25 % of
+ * a second one unless the chiller is logged. Of heating nothing is published; skin drying and evaporation slow it down.
  * @param by the deadline (epoch ms)
  */
 export function forecastOf(course: Course, by?: number): Forecast {
@@ -73,7 +72,6 @@ function stateOf({ earliest, latest, lastAt, by }: Expected): ExpectedState {
   return earliest > by || lastAt >= by ? 'will miss' : 'at risk';
 }
 
-/** Told when nothing tells the temperature of the medium. */
 export const MEDIUM_UNKNOWN: Forecast = {
   use: ADVICE,
   state: 'undetermined',

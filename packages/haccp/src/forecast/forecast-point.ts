@@ -12,13 +12,12 @@ import { MEDIUM_UNKNOWN } from './forecast-of';
 import { bestOf, forecastProbe, named } from './forecast-probes';
 import { mediaOf } from './media';
 
-/** When a running stage will reach the bound it waits for, and by when (epoch ms) it must. */
+/** `by` in epoch ms. */
 export type PointForecast = Forecast & { limitId: string; target: Quantity; by?: number };
 
 /**
- * The early warning at a control point taken as a series. Of several limits and probes, the forecast that somebody has
- * to know of first. Undefined while nothing is awaited, or nothing usable was read.
- * @param readings of the product alone; the surroundings stand apart
+ * Of several limits and probes, the most pressing forecast. Undefined while nothing is awaited or usable. @param
+ * readings of the product alone; the surroundings stand apart
  */
 export function forecastPoint(
   limits: readonly { limitId: string; limit: CriticalLimit }[],
@@ -46,7 +45,7 @@ export function forecastPoint(
   return first && asOf(first, context.now);
 }
 
-/** Each reading as far from the target as its thermometer’s error allows (on the common scale), as it will be judged. */
+/** As far from the target as the thermometer's error (on the common scale) allows, as it will be judged. */
 function farther(readings: readonly CurveReading[], way: Awaited['way'], error: number): readonly CurveReading[] {
   const side = way === 'cooling' ? 1 : -1;
   return readings.map(({ temperature: { hundredths, unit }, ...reading }) => ({
@@ -55,7 +54,7 @@ function farther(readings: readonly CurveReading[], way: Awaited['way'], error: 
   }));
 }
 
-/** Where the plan does not name what the product lies in, nobody can read it either. */
+/** A medium that the plan does not name cannot be read either. */
 const toName = (said: Forecast, surroundings: Surroundings | undefined): Forecast =>
   surroundings === undefined && said === MEDIUM_UNKNOWN ? { ...said, next: [coded('name-the-medium')] } : said;
 
@@ -69,16 +68,13 @@ const PRESSING: Record<Forecast['state'], number> = {
   reached: 5,
 };
 
-/** What will be too late comes first; among equals what is due first, then what will be there last. */
+/** Too late first; then the earliest deadline, then the last arrival. */
 const morePressing = (one: PointForecast, other: PointForecast): number =>
   PRESSING[one.state] - PRESSING[other.state] || dueOf(one) - dueOf(other) || bestOf(other) - bestOf(one);
 
 const dueOf = ({ by }: PointForecast): number => by ?? Number.MAX_SAFE_INTEGER;
 
-/**
- * A forecast some time after its last reading: once it should have come true and nobody has read, it says nothing any
- * more.
- */
+/** A forecast that should have come true, without a reading since, says nothing any more. */
 export function asOf(said: PointForecast, now: number | undefined): PointForecast {
   if (now === undefined || !('arrival' in said) || said.state === 'will miss') return said;
   const { limitId, target, by, probe } = said;

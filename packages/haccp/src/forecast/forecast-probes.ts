@@ -4,16 +4,13 @@ import type { Forecast } from './forecast';
 import { forecastOf } from './forecast-of';
 import type { MediumFrom } from './media';
 
-/** Readings as a whole, of one or several probes: the one that will be last governs. */
+/** Of several probes the last to arrive governs. */
 export function forecast(readings: readonly CurveReading[], task: ForecastTask, by?: number): Forecast {
   const forecasts = [...byProbe(readings)].map(([probe, own]) => named(forecastProbe(own, task, by, []), probe));
   return forecasts.reduce((worst, one) => (isWorse(one, worst) ? one : worst));
 }
 
-/**
- * The readings of one probe, in any order.
- * @param media what was read of the medium takes the place of the task's, the first of it for what was before, too
- */
+/** Readings in any order. @param media as read, instead of the task's; the first also stands for the time before it */
 export function forecastProbe(
   readings: readonly CurveReading[],
   task: ForecastTask,
@@ -46,5 +43,5 @@ function isWorse(one: Forecast, other: Forecast): boolean {
   return rank < 0 || (rank === 0 && bestOf(one) > bestOf(other));
 }
 
-/** The likely arrival (epoch ms), past every date where it is never. */
+/** Epoch ms; past every date where never. */
 export const bestOf = (one: Forecast): number => ('arrival' in one ? (one.arrival.best ?? Number.MAX_SAFE_INTEGER) : 0);

@@ -1,18 +1,18 @@
 import { isUsableReading, type CurveReading } from '../thermal/curve';
 import { celsiusOf, type Medium } from './course';
 
-/** A medium, and the instant (epoch ms) from which it was that. */
+/** `from` in epoch ms. */
 export type MediumFrom = { from: number; medium: Medium };
 
 /**
- * So far apart (°C) two readings may be of one medium: each is good to 2 °C, and the air of a chiller swings as it
- * starts and stops. Common practice, no source.
+ * °C between readings of one medium: each is good to 2 °C, and chiller air swings as it starts and stops. Common
+ * practice, no source.
  */
 const SWING = 4;
 
 /**
- * What was read of the surroundings, as the media one after the other: a reading farther than 4 °C from the first of
- * its medium is of another. The latest reading of each stands for all of it.
+ * A reading farther than 4 °C from the first of its medium begins another. The latest reading stands for the whole
+ * medium.
  */
 export function mediaOf(readings: readonly CurveReading[]): MediumFrom[] {
   const runs: CurveReading[][] = [];

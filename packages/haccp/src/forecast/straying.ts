@@ -1,17 +1,17 @@
 import { fitLaw, gapAt, type LawPoint } from './fit-law';
 
 /**
- * °C by which three points in a row leave the law: three times a probe's usual error where the law was fitted to them
- * too, more where it was not, since it then runs ahead. On a computed cylinder read every 1 to 15 min with 0.3 °C of
- * noise, a steady medium set it off at most once in ten runs; a door open for 40 min did in nearly every one.
+ * °C between the law and three points in a row: three times a probe's usual error where the law was fitted to them too,
+ * more where it runs ahead. On a computed cylinder read every 1 to 15 min with 0.3 °C of noise, a steady medium set it
+ * off at most once in ten runs; a door open for 40 min did in nearly every one.
  */
 const STRAY_WITHIN = 0.9;
 const STRAY_AHEAD = 2.5;
 const ENOUGH = 6;
 
 /**
- * True when the last three points leave the law farther and farther on one side: the medium has changed. Fewer than six
- * points cannot tell. Readings close together show it within the fit, sparse ones ahead of it.
+ * The last three points leave the law farther and farther on one side: the medium changed. Fewer than six points cannot
+ * tell. Close readings show it within the fit, sparse ones ahead of it.
  */
 export const isStraying = (points: readonly LawPoint[]): boolean =>
   points.length >= ENOUGH && (leaves(points, points, STRAY_WITHIN) || leaves(points, points.slice(0, -3), STRAY_AHEAD));

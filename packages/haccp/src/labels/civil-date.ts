@@ -1,6 +1,6 @@
 const DAY_MS = 86_400_000;
 
-/** A calendar day as whole days since 1970-01-01; undefined when the text is no day of the calendar ("2026-02-30"). */
+/** Days since 1970-01-01; undefined for no day of the calendar ("2026-02-30"). */
 export function dayNumber(date: string): number | undefined {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
   if (!match) return undefined;
@@ -8,10 +8,10 @@ export function dayNumber(date: string): number | undefined {
   return dateOf(day) === date ? day : undefined;
 }
 
-/** The calendar day of a day number: "2026-06-01". */
+/** "2026-06-01". */
 export const dateOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
-/** Day of the year, 1 to 366. */
+/** 1 to 366. */
 export function dayOfYear(date: string): number | undefined {
   const day = dayNumber(date);
   const newYear = dayNumber(`${date.slice(0, 4)}-01-01`);

@@ -1,13 +1,13 @@
 import { dayNumber, dayOfYear } from './civil-date';
 
-/** What a pattern is filled with. `product` is the product's short code. */
+/** `product` is its short code. */
 export type LotCodeParts = { date: string; n: number; product?: string };
 
-/** The longest value a batch or lot code may have: GS1 General Specifications, application identifier (10), X..20. */
+/** GS1 General Specifications, application identifier (10), X..20. */
 const LONGEST = 20;
 const ALLOWED = /^[A-Z0-9-]+$/;
 const PLACEHOLDER = /\{([^{}]*)\}/g;
-/** Stands in while a pattern is checked: the longest day, number and product code it must have room for. */
+/** Checks a pattern: the longest day, number and product code. */
 const WIDEST: LotCodeParts = { date: '2026-12-31', n: 99, product: 'AAAA' };
 
 const FILL: Record<string, (parts: LotCodeParts) => string | undefined> = {
@@ -22,10 +22,7 @@ const FILL: Record<string, (parts: LotCodeParts) => string | undefined> = {
   product: ({ product }) => product,
 };
 
-/**
- * The code of one lot: `lotCode('{YY}{DDD}-{n}', { date: '2026-05-10', n: 3 })` is "26130-3". Throws a RangeError that
- * says why not.
- */
+/** `lotCode('{YY}{DDD}-{n}', { date: '2026-05-10', n: 3 })` is "26130-3". Throws a RangeError that says why not. */
 export function lotCode(pattern: string, parts: LotCodeParts): string {
   const fault = patternFault(pattern) ?? partsFault(pattern, parts);
   if (fault) throw new RangeError(fault);
@@ -35,7 +32,7 @@ export function lotCode(pattern: string, parts: LotCodeParts): string {
   return code;
 }
 
-/** One sentence on what is wrong with a pattern; undefined when every lot can get a code of its own from it. */
+/** Undefined when every lot can get a code of its own. */
 export function patternFault(pattern: string): string | undefined {
   const names = [...pattern.matchAll(PLACEHOLDER)].map(([, name = '']) => name);
   const unknown = names.find((name) => !Object.hasOwn(FILL, name));
@@ -65,9 +62,9 @@ function codeFault(code: string): string | undefined {
   return undefined;
 }
 
-/** After the number, or between it and a product code, digits of one could be read as digits of the other. */
+/** Digits of the number could be read as digits of its neighbour. */
 const areJoined = (pattern: string): boolean => /\{n+\}(\{|[0-9])|\{product\}\{n+\}/.test(pattern);
 
-/** Of a pattern without a fault and parts without one: every placeholder is known and filled. */
+/** Only for a checked pattern and checked parts: every placeholder is known and filled. */
 const fill = (pattern: string, parts: LotCodeParts): string =>
   pattern.replace(PLACEHOLDER, (_, name: string) => FILL[name]?.(parts) as string);

@@ -1,10 +1,9 @@
 const LONE_SURROGATE = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;
 
 /**
- * JSON in the one form of RFC 8785: no white space, members sorted by UTF-16 code units, numbers and strings as
- * ECMAScript writes them. Members that are undefined are left out.
- * Throws a TypeError on what JSON cannot carry without loss: NaN, infinities, lone surrogates, BigInt, undefined in a
- * list, and anything that is not a plain object, list, text, number, boolean or null.
+ * RFC 8785: no white space, members sorted by UTF-16 code units, numbers and strings as ECMAScript writes them.
+ * Undefined members are left out. Throws a TypeError on what JSON cannot carry without loss: NaN, infinities, lone
+ * surrogates, BigInt, undefined in a list, and anything but plain objects, lists, texts, numbers, booleans and null.
  */
 export function canonicalJson(value: unknown): string {
   if (value === null || typeof value === 'boolean') return String(value);

@@ -1,6 +1,6 @@
 import { canonicalJson } from './canonical-json';
 
-/** One line of the ledger. All texts but `seq`, which counts from 1 within an establishment. */
+/** `seq` counts from 1 within an establishment. */
 export type LedgerEntry = {
   at: string;
   digest: string;
@@ -14,7 +14,7 @@ export type LedgerEntry = {
   hash: string;
 };
 
-/** SHA-256 of a text's UTF-8 bytes as 64 lower-case hexadecimal digits; this package has no Node modules of its own. */
+/** Of UTF-8 bytes, as 64 lower-case hexadecimal digits; passed in, because the package uses no Node modules. */
 export type Sha256 = (text: string) => string;
 
 /** The previous hash of the first entry. */

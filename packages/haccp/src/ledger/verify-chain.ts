@@ -5,21 +5,21 @@ import type { Coded } from '../limits/verdict';
 export type ChainFault = 'content altered' | 'entry missing' | 'order changed' | 'hash altered';
 export type ChainBreak = { seq: number; fault: ChainFault; because: Coded };
 
-/** Where a chain stood at some time, as a printed document shows it. */
+/** As a printed document shows it. */
 export type ChainHead = { seq: number; hash: string };
 export type ChainReport = { entries: number; head?: ChainHead; firstBreak?: ChainBreak };
 
-/** Feed the entries one by one, in order of their sequence; `finish` gives the report. Holds one entry at a time. */
+/** Entries come one by one, in order of their sequence; one is held at a time. */
 export type ChainCheck = { next(entry: LedgerEntry): void; finish(): ChainReport };
 
-/** Checks a whole chain. @param printed heads seen on paper: the chain must pass through each of them */
+/** @param printed heads seen on paper: the chain must pass through each of them */
 export function verifyChain(entries: Iterable<LedgerEntry>, sha256: Sha256, printed: readonly ChainHead[] = []): ChainReport {
   const check = checkChain(sha256, printed);
   for (const entry of entries) check.next(entry);
   return check.finish();
 }
 
-/** As `verifyChain`, for entries that come as a stream. */
+/** For entries that come as a stream. */
 export function checkChain(sha256: Sha256, printed: readonly ChainHead[] = []): ChainCheck {
   let entries = 0;
   let before: LedgerEntry | undefined;
@@ -72,7 +72,7 @@ function linkBreak(before: LedgerEntry | undefined, entry: LedgerEntry, sha256: 
     : { seq, fault: 'order changed', because: ofEntry('entry-exchanged', seq) };
 }
 
-/** The entry after it tells which was altered: it still carries the hash the entry had when it was written. */
+/** The entry after still carries the hash as it was written, which tells what was altered. */
 function breakOf(entry: LedgerEntry, recomputed: string, after: LedgerEntry | undefined): ChainBreak {
   const { seq } = entry;
   return after?.previousHash === recomputed

@@ -9,9 +9,9 @@ import { isUsableReading } from '../thermal/curve';
 const SWING = onCommonScale({ hundredths: 100, unit: '°C' });
 
 /**
- * What a core that cools cannot be colder than, on the common scale: the coldest that was read of what it lies in and
- * that is borne out, or its set point where nobody read it, less what the thermometer may be wrong by. A value that
- * stands alone may be a slip: beside a set point it counts for nothing. Undefined where neither is known.
+ * Lower bound of a cooling core, on the common scale: the coldest confirmed reading of its medium, or the set point
+ * where nobody read, less the thermometer's error. An unconfirmed value may be a slip: beside a set point it counts for
+ * nothing. Undefined where neither is known.
  */
 export function coldestAround(surroundings: Surroundings | undefined, error: number): number | undefined {
   if (!surroundings) return undefined;
@@ -22,5 +22,5 @@ export function coldestAround(surroundings: Surroundings | undefined, error: num
   return coldest === undefined ? undefined : coldest - Math.max(error, SWING);
 }
 
-/** Whether what is read at a control point lies in what is colder: its core cannot get colder than that. */
+/** The core cannot get colder than its medium. */
 export const isChill = (limits: readonly CriticalLimit[]): boolean => limits.some((limit) => kindOf(limit).isChill);

@@ -7,8 +7,8 @@ import { instantWith } from '../thermal/instant';
 import type { BesideReading } from './which-is-right';
 
 /**
- * How a reading moves faster than the core of the piece can since those before it that can be the core's, as the judges
- * have it. Undefined when it may be the core's, or the piece is not known.
+ * Compared with the readings before it that can be the core's, as the judges do. Undefined when it may be the core's,
+ * or the piece is unknown.
  */
 export function speedBeside(entered: CurveReading, known: BesideReading): 'rises' | 'falls' | undefined {
   const rate = known.piece && rateOf(known.piece);
@@ -25,5 +25,5 @@ export function speedBeside(entered: CurveReading, known: BesideReading): 'rises
 const before = ({ at }: CurveReading, known: BesideReading): CurveReading[] =>
   known.before.filter((one) => isUsableReading(one) && one.at <= at).sort((a, b) => a.at - b.at);
 
-/** Whether what is read at a control point is the core of a piece. A chamber in which something ripens has none. */
+/** A ripening chamber has no core. */
 export const isOfCore = (limits: readonly CriticalLimit[]): boolean => limits.some((limit) => kindOf(limit).isOfCore);

@@ -1,15 +1,15 @@
 import type { EnteredMass, MassUnit } from '../quantity/mass';
 import { massOf } from '../quantity/weigh';
 
-/** What dries gets lighter; so much more than before is frost, or another scale. Common practice, no source. */
+/** Percent of the heaviest. A drying piece gets lighter; more is frost or another scale. Common practice, no source. */
 const HEAVIER = 105n;
-/** From one weighing to the next it loses no more than half, as the judging has it. */
+/** Percent: a piece loses at most half from one weighing to the next, as when judged. */
 const LIGHTER = 50n;
 const UNITS: readonly MassUnit[] = ['g', 'kg', 'oz', 'lb'];
 
 export type UsualOfPiece = { least: bigint; most: bigint };
 
-/** The least and the most that a marked piece may weigh now, by its weighings before in order of time (femtograms). */
+/** @param before weighings of the piece in order of time (femtograms) */
 export function usualOfPiece(before: readonly bigint[]): UsualOfPiece | undefined {
   const last = before[before.length - 1];
   if (last === undefined) return undefined;
@@ -17,7 +17,7 @@ export function usualOfPiece(before: readonly bigint[]): UsualOfPiece | undefine
   return { least: (last * LIGHTER) / 100n, most: (heaviest * HEAVIER) / 100n };
 }
 
-/** Why to ask about the weight of a piece: the unit in which the same number would be usual, if there is one. */
+/** `meant` is the unit in which the same number would be usual, if there is one. */
 export function askAboutPiece(entered: EnteredMass, usual: UsualOfPiece): { meant?: EnteredMass } | undefined {
   const isUsual = (weight: EnteredMass) => massOf(weight) >= usual.least && massOf(weight) <= usual.most;
   if (isUsual(entered)) return undefined;

@@ -8,37 +8,35 @@ import type { Piece } from '../thermal/piece';
 import { coldestAround } from './coldest-around';
 import { speedBeside } from './speed-beside';
 
-/** What a reading that is being entered stands beside. */
 export type BesideReading = {
-  /** Of the same probe; only what was read before the new one tells where it was going. */
+  /** Of the same probe; readings after the new one are not used. */
   before: readonly CurveReading[];
   surroundings?: Surroundings;
-  /** Whose core is read, where one is: it says how fast that core can move. */
+  /** Whose core is read, if any. */
   piece?: Piece;
-  /** What the thermometer may be wrong by, on the common scale. */
+  /** Error of the thermometer, on the common scale. */
   error: number;
-  /** It lies in what is colder, and cannot get colder than that. */
+  /** The medium is colder. */
   isChilling: boolean;
 };
 
-/** Why a person is asked which is right, and what they may have meant instead. The number is never changed for them. */
+/** The number is never changed for the person. */
 export type WhichIsRight = { because: string; meant: Degrees[] };
 
 const celsius = (degrees: number): number => onCommonScale({ hundredths: degrees * 100, unit: '°C' });
 const HOUR = 3_600_000;
-/** A core moves as fast before its course is known, °C in an hour. Common practice, no source. */
+/** Speed before the course is known, °C in an hour. Common practice, no source. */
 const USUAL = { chilling: celsius(10), heating: celsius(30) };
-/** Two readings closer together tell no course. Common practice, no source. */
+/** Closer readings tell no course. Common practice, no source. */
 const APART = 5 * 60_000;
-/** On its course: half as much again as it was going, and two degrees. Common practice, no source. */
+/** On course: up to half as much again, and two degrees. Common practice, no source. */
 const ON = { times: 1.5, and: celsius(2) };
-/** Off its course: twice as much, and five degrees. Common practice, no source. */
+/** Off course: twice as much, and five degrees. Common practice, no source. */
 const OFF = { times: 2, and: celsius(5) };
 
 /**
- * Asks about a temperature by the course of its curve, by what the piece lies in and by how fast its core can move, not
- * by a fixed range: 31 °F after 94.7 °F in air of 33.5 °F is colder than the air, and 31 °C lies on the curve. Undefined
- * when nothing is odd.
+ * By the course of the curve, the medium and the speed of the core, not by a fixed range: 31 °F after 94.7 °F in air of
+ * 33.5 °F is colder than the air, and 31 °C lies on the curve. Undefined when nothing is odd.
  */
 export function whichIsRight(entered: CurveReading, known: BesideReading): WhichIsRight | undefined {
   if (!isUsableReading(entered)) return undefined;
@@ -65,10 +63,10 @@ export function whichIsRight(entered: CurveReading, known: BesideReading): Which
 export const sayWhich = ({ because, meant: [other] }: WhichIsRight): string =>
   `${because} ${other ? `Did you mean ${formatDegrees(other)}?` : 'Is it really so?'}`;
 
-/** What chills only falls: a rise is none of its courses, however the readings began. */
+/** A chilling core only falls, however the readings began. */
 const FALLS = -1;
 
-/** Where a probe was, how far it goes until an instant at its own pace, and at least how far one may. */
+/** `goes`: at its own pace until the instant; `may`: at least so far. */
 type Course = { last: CurveReading; was: number; goes: number; may: number; way: number };
 
 function courseTo(at: number, { before, isChilling }: BesideReading): Course | undefined {
@@ -94,13 +92,12 @@ function isOn(temperature: Degrees, { was, goes, way }: Course): boolean {
   return Math.abs(moved) <= (isBack ? 0 : ON.times * goes) + ON.and;
 }
 
-/** On from where it was, or hardly back: what chills does not rise, and what cooks does not fall. */
+/** A chilling core does not rise, a cooking core does not fall. */
 function isNoBack(temperature: Degrees, { was }: Course, { isChilling }: BesideReading): boolean {
   const moved = onCommonScale(temperature) - was;
   return isChilling ? moved <= ON.and : moved >= -ON.and;
 }
 
-/** Between what it lies in and where it was. */
 function canBe(temperature: Degrees, coldest: number, course: Course | undefined): boolean {
   const value = onCommonScale(temperature);
   return value >= coldest && (course === undefined || value <= course.was + ON.and);

@@ -1,8 +1,7 @@
-/** When something happened, as a person or a device says, and when it was entered by the server's clock: epoch ms. */
+/** Epoch ms: `at` by a person or device, `enteredAt` by the server's clock. */
 export type Stated = { at: number; enteredAt: number };
 
-/** Clocks that agree to the minute tell one time; what differs by more is never told by one of them alone. */
+/** Clocks that agree to the minute tell one time; of two times neither is told alone. */
 const ONE_TIME_MS = 60_000;
 
-/** Whether the moment a record states and the moment it was entered are two. */
 export const isTwoTimes = ({ at, enteredAt }: Stated): boolean => Math.abs(enteredAt - at) > ONE_TIME_MS;

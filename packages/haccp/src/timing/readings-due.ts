@@ -1,17 +1,16 @@
-/** How often a plan has something read: at least every so many minutes, or at least so many times in a lot. */
+/** At least every so many minutes, or so many times in a lot. */
 export type Frequency = { everyMinutes: number } | { timesInALot: number };
 
-/** How many readings are fewer than asked, and the longest time without one in milliseconds. */
+/** `longest` time without a reading, in milliseconds. */
 export type ReadingsDue = { missing: number; longest: number };
 
-/** So much of an interval late is let pass. Common practice, no source. */
+/** Share of an interval; the excess is let pass. Common practice, no source. */
 const LATE = 1.25;
 const MINUTE = 60_000;
 
 /**
- * Readings that a frequency asks for and that were not taken, by the moments of those that count. Between two of them
- * one is missing for each interval that passed without one; what came before the first is for the limits to judge.
- * @param taken epoch milliseconds, in any order
+ * One reading is missing for each interval without one; the limits judge what came before the first. @param taken epoch
+ * milliseconds, in any order
  */
 export function readingsDue(frequency: Frequency, taken: readonly number[]): ReadingsDue {
   const gaps = gapsIn([...taken].sort((a, b) => a - b));

@@ -1,12 +1,12 @@
-/** One lot or delivery that a hold covers, in femtograms. */
+/** In femtograms. */
 export type HeldProduct = {
-  /** What went in, less what left it with a record of its own: losses, samples, waste. */
+  /** Less losses, samples and waste, which have a record of their own. */
   there: bigint;
-  /** Condemned or sent back by decisions that do not speak for this hold: it is no longer there to be decided. */
+  /** Condemned or sent back for another hold: no longer there to decide. */
   gone: bigint;
-  /** What the decisions that speak for this hold are about. */
+  /** By decisions for this hold. */
   decided: bigint;
-  /** What of it was taken into other lots, by their id. The hold travels with it. */
+  /** The hold travels with it into other lots, by their id. */
   taken: readonly { into: string; mass: bigint }[];
 };
 
@@ -14,17 +14,16 @@ export type Decided = {
   atStake: bigint;
   decided: bigint;
   undecided: bigint;
-  /** All of it is decided, but for what scales do not agree about; and so is every lot that some of it went into. */
+  /** Up to the disagreement of scales; includes every lot that some of it went into. */
   isCovered: boolean;
 };
 
-/** One decision about a held product. `stays`: released or to be reworked; `leaves`: condemned or sent back. */
+/** `stays`: released or to be reworked; `leaves`: condemned or sent back. */
 export type DecisionMade = { mass: bigint; speaksForIt: boolean; becomes: 'stays' | 'leaves' | 'recalled' };
 
 /**
- * What the decisions about a product come to for one hold, in the order in which they were made. What is condemned for
- * another hold alone may be the very product that this one had released, which no weight can tell: it is taken to be, and
- * as much of what stays is undecided.
+ * @param made in order of time. Condemned for another hold may be the very product that this hold had released; no
+ * weight can tell, so it is taken to be, and as much of what stays is undecided.
  */
 export function countDecisions(made: readonly DecisionMade[]): Pick<HeldProduct, 'gone' | 'decided'> {
   let [gone, decided, released] = [0n, 0n, 0n];
@@ -45,11 +44,10 @@ export function countDecisions(made: readonly DecisionMade[]): Pick<HeldProduct,
 const nothing: HeldProduct = { there: 0n, gone: 0n, decided: 0n, taken: [] };
 
 /**
- * How much of a held product is decided: decided + undecided = at stake, and nothing is counted twice. Decisions made
- * about a product speak first for what is still in it, then for what was taken out of it. What was taken into another
- * lot is also decided when all of that lot is. A hundredth of the whole may be all of a small lot made from it, so a
- * hundredth that is undecided counts as nothing only where it also is a hundredth of what went there.
- * @param products every lot and delivery the hold has reached, by id; no lot goes into itself
+ * decided + undecided = at stake; nothing counts twice. Decisions cover first what is still in a product, then what was
+ * taken out. Product taken into a lot is decided when all of that lot is. A hundredth of the whole may be all of a
+ * small lot, so an undecided hundredth is negligible only if it also is one of what went there. @param products every
+ * lot and delivery the hold has reached, by id; no lot goes into itself
  */
 export function decidedOf(products: ReadonlyMap<string, HeldProduct>): (id: string) => Decided {
   const known = new Map<string, Decided>();
@@ -73,10 +71,7 @@ export function decidedOf(products: ReadonlyMap<string, HeldProduct>): (id: stri
   };
 }
 
-/**
- * Weights taken one by one never add up to the gram, so a hundredth of the whole counts as nothing (common practice, no
- * source).
- */
+/** Weights taken one by one never add up to the gram (common practice, no source). */
 export const isNegligible = (part: bigint, whole: bigint): boolean => part * 100n <= whole;
 
 const atLeastZero = (mass: bigint): bigint => (mass > 0n ? mass : 0n);

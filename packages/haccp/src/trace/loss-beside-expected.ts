@@ -1,16 +1,16 @@
 import { divide } from '../quantity/divide';
 
-/** Femtograms. `lost`: went in, and neither packed nor taken out for anything but the process itself. */
+/** Femtograms. `lost`: neither packed nor taken out for anything but the process itself. */
 export type Loss = { wentIn: bigint; lost: bigint; yieldPercent: number };
 
-/** The band of the expected loss, and by how much a loss lies outside it: above zero when too much is gone. */
+/** `beyond` is above zero when too much is gone. */
 export type LossBeside = { least: bigint; most: bigint; beyond: bigint };
 
-/** Shares of the band about the expected loss: half of it, never less than a fiftieth of what went in. Common practice, no source. */
+/** The band is half the expected loss either way, at least a fiftieth of what went in. Common practice, no source. */
 const HALF = 2n;
 const FIFTIETH = 50n;
 
-/** A loss beside the one that a formula expects. Below zero more came out than went in, as where water is taken up. */
+/** A loss below zero is a gain, as of water. */
 export function lossBesideExpected({ wentIn, lost, yieldPercent }: Loss): LossBeside {
   const millionths = BigInt(Math.round((100 - yieldPercent) * 10_000));
   const expected = divide(wentIn * millionths, 1_000_000n, 'nearest');

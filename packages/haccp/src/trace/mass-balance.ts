@@ -1,34 +1,28 @@
 import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 
-/**
- * What the records say became of one delivery or lot, in femtograms. `packed` is told apart but is still in the shop
- * until shipped.
- */
+/** In femtograms. `packed` is still in the shop until shipped. */
 export type Movements = {
-  /** Received, or made. */
   made: bigint;
-  /** Gone into other lots. */
+  /** Into other lots. */
   used: bigint;
-  /** Put into packages, shipped or not. */
+  /** Shipped or not. */
   packed: bigint;
   shipped: bigint;
-  /** Taken out with a record: trim, waste, samples, process loss, condemned. */
+  /** With a record: trim, waste, samples, process loss, condemned. */
   removed: bigint;
-  /** Counted as still there, packed or not. */
+  /** By count, packed or not. */
   onHand: bigint;
 };
 
-/** What is wrong with a balance. More than went in is as much a fault as less. */
+/** More than went in is as much a fault as less. */
 export const balanceFaults = ['below-zero', 'more-shipped-than-packed', 'unexplained', 'more-than-went-in'] as const;
 export type BalanceFault = (typeof balanceFaults)[number];
 
 export type MassBalance = Movements & {
-  /**
-   * Made less all that is accounted for: positive when something is missing, negative when more came out than went in.
-   */
+  /** Positive when something is missing, negative when more came out than went in. */
   unexplained: bigint;
-  /** Exact to two decimals, rounded away from 100 %: "99.99", "100", "104.5". Absent when nothing was made. */
+  /** Two decimals, rounded away from 100 %: "99.99", "100", "104.5". Absent when nothing was made. */
   percentAccounted?: string;
   fault?: BalanceFault;
 };

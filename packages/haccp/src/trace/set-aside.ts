@@ -1,21 +1,21 @@
-/** What happened to the product of a lot, in the order in which it was recorded. `reworked`: taken into another lot. */
+/** `reworked`: taken into another lot. */
 export type ProductEvent = { kind: 'packed' | 'shipped' | 'condemned' | 'to-rework' | 'reworked'; mass: bigint };
 
-/** What of a lot's packages may not leave, in femtograms, and what is still to be reworked. */
+/** In femtograms: packages that may not leave, and product to be reworked. */
 export type SetAside = {
-  /** Condemned in packages. */
+  /** In packages. */
   condemned: bigint;
-  /** In packages, decided to be reworked and not yet taken. */
+  /** In packages, not yet taken. */
   toRework: bigint;
-  /** Taken out of packages as rework. */
+  /** Taken from packages as rework. */
   opened: bigint;
-  /** Decided to be reworked and not yet taken, in packages or not. */
+  /** Not yet taken, in packages or not. */
   pending: bigint;
 };
 
 /**
- * A decision names a weight, not packages, so it is charged to the packages that were there when it was made: none of
- * them may leave as long as that is in doubt. What is beyond them was loose.
+ * A decision names a weight, not packages: it is charged to the packages of its time, and none of them may leave in
+ * doubt. The rest was loose.
  */
 export function setAside(events: readonly ProductEvent[]): SetAside {
   let there = 0n;

@@ -1,15 +1,12 @@
-/** Something went from one node into another: a receipt into a lot, a lot into packages, packages to a customer. */
+/** A receipt into a lot, a lot into packages, packages to a customer. */
 export type Link = { from: string; to: string };
 
 export type Direction = 'forward' | 'backward';
 
-/** Every node that can be reached, the starts first, nearest before farther; and the links walked. */
+/** The starts first, nearest before farther. */
 export type Reach<Kind extends Link> = { nodes: string[]; links: Kind[] };
 
-/**
- * Everything that came of the starts (forward) or everything they came of (backward).
- * Membership is by reachability alone, never by quantity: a gram that cannot be told apart puts the whole node in.
- */
+/** Membership is by reachability alone, never by quantity: a gram that cannot be told apart puts the whole node in. */
 export function walk<Kind extends Link>(links: readonly Kind[], starts: readonly string[], direction: Direction): Reach<Kind> {
   const near = direction === 'forward' ? 'from' : 'to';
   const far = direction === 'forward' ? 'to' : 'from';
