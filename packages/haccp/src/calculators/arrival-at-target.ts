@@ -16,13 +16,13 @@ export type ArrivalAtTarget = {
   unit: TemperatureUnit;
   way: 'cooling' | 'heating';
   target: number;
-  /** What the product lies in: the air of the chiller, the water, the smokehouse. */
+  /** Chiller air, water, the smokehouse. */
   medium: number;
-  /** Minutes from the first reading by which the target has to be reached. */
+  /** From the first reading to the deadline. */
   withinMinutes?: number;
 };
 
-/** When a core will be at its target, by the law of its last readings. Advice to act in time, never acceptance. */
+/** By the law of the last readings. Advice to act in time, never acceptance. */
 export function arrivalAtTarget(asked: ArrivalAtTarget): Calculation | CannotCalculate {
   const { readings, unit, way, target, medium, withinMinutes } = asked;
   const hundredths = scaled(target, 2);

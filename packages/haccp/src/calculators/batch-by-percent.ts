@@ -11,7 +11,7 @@ import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { grams, percent, typed } from './figures';
 
-/** Packages wanted; the yield is the packed weight as percent of the meat block or of everything that goes in. */
+/** `yieldPercent` is packed weight on the meat block or on everything that goes in. */
 export type PackagesWanted = {
   packages: number;
   net: EnteredMass;
@@ -21,7 +21,7 @@ export type PackagesWanted = {
 
 export type BatchByPercent = { lines: readonly FormulaLine[]; from: { trimmedMeat: EnteredMass } | PackagesWanted };
 
-/** What to weigh for the trimmed meat at hand, or back from the packages wanted, by lines of percent on the meat. */
+/** Percent on the meat, for the trimmed meat at hand or back from the packages wanted. */
 export function batchByPercent({ lines, from }: BatchByPercent): Calculation | CannotCalculate {
   const batch = batchOf(lines, wantedOf(from));
   if (isFault(batch)) return atFault(batch);

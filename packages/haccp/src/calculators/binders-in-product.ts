@@ -11,12 +11,11 @@ import { cautions } from './cautions';
 import { grams, typed } from './figures';
 import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
-/** Of which product the published limit is taken. */
 export const boundProducts = ['sausage', 'chili con carne', 'spaghetti with meat balls'] as const;
 
 export type BindersInProduct = {
   product: (typeof boundProducts)[number];
-  /** The finished product, of which the limit is a percentage. */
+  /** The limit is a percentage of it. */
   finished: EnteredMass;
   /** Cereal, dried milk, starch, soy flour and the like, together. */
   usual?: EnteredMass;
@@ -24,7 +23,7 @@ export type BindersInProduct = {
   caseinate?: EnteredMass;
 };
 
-/** Binders and extenders together, the strong ones counted with their factor, against the limit of the product. */
+/** Strong binders count with their factor. */
 export function bindersInProduct(given: BindersInProduct): Calculation | CannotCalculate {
   const { product, finished } = given;
   const whole = massOf(finished);

@@ -2,10 +2,8 @@ import type { Fault } from '../formula/fault';
 import type { OutOfRange } from '../growth/listeria-range';
 import type { Quantity } from '../quantity/quantity';
 
-/** Why something cannot be worked out, or what to do about it: a code, and the figures that cannot be used. */
 export type Why = { code: WhyCode; figures?: Record<string, Quantity | string | number> };
 
-/** What cannot be worked out, and why. */
 export type CannotCalculate = { cannot: Why[] };
 
 export type WhyCode =
@@ -59,7 +57,6 @@ export type WhyCode =
 
 export const cannot = (code: WhyCode, figures?: Why['figures']): CannotCalculate => ({ cannot: [figures ? { code, figures } : { code }] });
 
-/** What the domain found wrong with a figure, and what to do about it. */
 export const atFault = ({ fault }: Fault, ...then: WhyCode[]): CannotCalculate => ({
   cannot: [{ code: 'as-worded', figures: { said: fault } }, ...then.map((code): Why => ({ code }))],
 });

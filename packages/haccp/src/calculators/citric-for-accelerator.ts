@@ -12,7 +12,6 @@ import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-f
 
 export type CitricForAccelerator = { accelerator: EnteredMass; citric: EnteredMass };
 
-/** The share of the cure accelerator that citric acid or sodium citrate stands in for. */
 export function citricForAccelerator({ accelerator, citric }: CitricForAccelerator): Calculation | CannotCalculate {
   const [own, instead] = [massOf(accelerator), massOf(citric)];
   const share = replacedByCitric({ ascorbateOrErythorbate: own, citric: instead });

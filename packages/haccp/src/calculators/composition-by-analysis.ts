@@ -14,10 +14,9 @@ import { cautions } from './cautions';
 import { plainly } from './figures';
 import { amountOf, numberOf } from './published-figure';
 
-/** Analyses of a finished product: percentages by weight, and what a meter shows. */
+/** Percentages by weight, but for pH and aw. */
 export type CompositionByAnalysis = { moisture: number; protein: number; fat: number; salt: number; pH?: number; aw?: number };
 
-/** Added water, fat and added water, moisture to protein, salt in the water phase and, with pH and aw, how it keeps. */
 export function compositionByAnalysis(given: CompositionByAnalysis): Calculation | CannotCalculate {
   const { moisture, protein, fat, salt, pH, aw } = given;
   const exact = (value: number) => BigInt(scaled(value, 3) ?? -1);
@@ -33,7 +32,7 @@ export function compositionByAnalysis(given: CompositionByAnalysis): Calculation
   if (typeof stability === 'object') return atFault(stability);
   const keeps = aw === undefined ? undefined : keepsIn(aw);
   if (typeof keeps === 'object') return atFault(keeps);
-  const known = steps as StepWithValue[]; // none of them is a fault
+  const known = steps as StepWithValue[]; // Faults have returned before.
   return {
     given: Object.entries(given).map(([name, value]) => ({ what: wordFor('analysed', name), is: plainly(value) })),
     steps: known.map(({ what, rule, putIn, gives }) => ({ what, rule, putIn, gives })),

@@ -17,11 +17,11 @@ export type CureForMeat = {
   /** Percent of the substance in the curing salt. */
   strength: number;
   limit: ConcentrationLimit;
-  /** What the scale shows steps of. */
+  /** Step of the scale. */
   scale: EnteredMass;
 };
 
-/** How much curing salt a meat block takes, at least and at most, and whether the scale can weigh it. */
+/** At least and at most, and whether the scale can weigh it. */
 export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Calculation | CannotCalculate {
   const block = massOf(meat);
   const dose = doseFor(limit, block, strength);
@@ -63,7 +63,6 @@ export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Calc
   };
 }
 
-/** What the scale may show so that the weight is surely within, and whether it is fine enough for so little. */
 function onScale({ shows, because, isFineEnough }: DoseOnScale, { unit }: EnteredMass): Result {
   const what = coded(isFineEnough ? 'on-this-scale' : 'scale-too-coarse');
   if (!shows) return { what, is: because };

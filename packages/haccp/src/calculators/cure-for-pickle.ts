@@ -21,9 +21,9 @@ const limits = {
 
 export type CureForPickle = {
   substance: keyof typeof limits;
-  /** Everything the pickle weighs, the cure included. */
+  /** Cure included. */
   pickle: EnteredMass;
-  /** Pickle pumped in, or picked up by immersion, in percent of the green weight. */
+  /** Percent of the green weight, pumped in or picked up by immersion. */
   pump: number;
   /** Ingoing parts per million aimed at, a whole number. */
   ppm: number;
@@ -31,7 +31,6 @@ export type CureForPickle = {
   strength: number;
 };
 
-/** How much of a curing salt or accelerator goes into a pickle, rounded down, and what that makes of the limit. */
 export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureForPickle): Calculation | CannotCalculate {
   const whole = massOf(pickle);
   const parts = partsPerMillion(strength);
@@ -43,7 +42,7 @@ export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureFo
   if (salt > whole) {
     return cannot('too-much-for-the-pickle', { aimed, pumped, salt: grams(salt), pickle: grams(whole) });
   }
-  // The pickle and the pump have been used once already: they cannot be at fault.
+  // The pickle and the pump were checked above: no fault here.
   const held = substanceIn(salt, strength) as bigint;
   const ingoing = ingoingPpm({ method: 'pumped', substance: held, pickle: whole, pumpPercent: pump }) as Ratio;
   const [pureGrams, weigh] = [grams(pure, 4, 'down'), grams(salt, 3, 'down')];

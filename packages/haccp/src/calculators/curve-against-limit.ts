@@ -14,10 +14,7 @@ import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
 const ended: CurveContext = { ended: true };
 
-/**
- * Readings of one probe against one published limit, judged as a lot would be whose stage has ended.
- * @param piece whose core was read: how fast it can move at all
- */
+/** As a lot whose stage has ended; one probe. @param piece whose core was read: it bounds the speed */
 export function curveAgainstLimit(
   readings: readonly TypedReading[],
   unit: TemperatureUnit,

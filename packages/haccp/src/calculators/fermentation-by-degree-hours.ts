@@ -14,12 +14,11 @@ import { curveOf, momentOf, type TypedReading } from './typed-reading';
 const MINUTE = 60_000;
 const limit = { kind: 'degreeHours', ...degreeHoursFahrenheit } as const;
 
-/** Chamber temperature and pH at the same moments, from the beginning of fermentation. */
 export type FermentationReading = TypedReading & { pH: number };
 
 /**
- * Degree-hours of a fermentation until the pH is down, by the class of the hottest the chamber was. The figures printed
- * in °F are the confirmed ones and are used for readings in either unit.
+ * By the class of the hottest chamber reading. The figures printed in °F are the confirmed ones and are used for
+ * readings in either unit.
  */
 export function fermentationByDegreeHours(readings: readonly FermentationReading[], unit: TemperatureUnit): Calculation | CannotCalculate {
   if (readings.length === 0) return cannot('no-reading-given');

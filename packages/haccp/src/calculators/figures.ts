@@ -4,18 +4,14 @@ import type { EnteredMass } from '../quantity/mass';
 import type { Quantity } from '../quantity/quantity';
 import { roundedMass } from '../quantity/weigh';
 
-/** A weight as it was typed. */
 export const typed = ({ value, unit }: EnteredMass): Quantity => ({ value: String(value), unit });
 
-/** A weight in grams, rounded once for reading. */
 export const grams = (femtograms: bigint, decimals = 3, rounding: Rounding = 'nearest'): Quantity =>
   roundedMass(femtograms, 'g', decimals, rounding);
 
-/** A percentage with its four decimals. */
 export function percent(value: number): Quantity {
   const parts = scaled(value, 4);
   return { value: parts === undefined ? String(value) : decimalText(parts, 4), unit: '%' };
 }
 
-/** A number that has no unit. */
 export const plainly = (value: number | string): Quantity => ({ value: String(value), unit: 'ratio' });

@@ -12,7 +12,7 @@ import { curveOf, factsOf, type TypedReading } from './typed-reading';
 /** Two hours between two readings of a freezer or a frozen centre. Common practice, no source. */
 const LONGEST_GAP_SECONDS = 7200;
 
-/** Pork frozen against trichinae, by the air of the freezer and the thickness, or by the centre of the meat. */
+/** By the freezer air and the thickness, or by the centre of the meat. */
 export function freezingOfPork(
   read: FreezingLimit['read'],
   readings: readonly TypedReading[],
@@ -22,7 +22,7 @@ export function freezingOfPork(
   const curve = curveOf(readings, unit);
   const source = read.what === 'centre' ? centreSource : thicknessSource;
   const limit: FreezingLimit = { kind: 'freezing', read, longestGapSeconds: LONGEST_GAP_SECONDS, source };
-  // Who works it out gives the readings since the meat went in.
+  // Readings begin when the meat goes in.
   const startAt = Math.min(...curve.map(({ at }) => at));
   return {
     given: [

@@ -17,7 +17,7 @@ export type GrowthWhileCooling = {
   cured: boolean;
 };
 
-/** What C. perfringens may have done while a cooked product cooled: a screening for a person, never a verdict. */
+/** A screening for a person, never a verdict. */
 export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhileCooling): Calculation | CannotCalculate {
   const outcome = estimateGrowth(curveOf(readings, unit), species);
   if (outcome.kind === 'undetermined') return { cannot: [outcome.because, outcome.next] as Why[] };
@@ -46,7 +46,6 @@ export function growthWhileCooling({ readings, unit, species, cured }: GrowthWhi
   };
 }
 
-/** The figures of a set, as they go into the rule. */
 export const lawOfGrowth = ({ b, minCelsius, c, maxCelsius, q0 }: GrowthSet) =>
   sum`b ${b}, Tmin ${minCelsius} °C, c ${c}, Tmax ${maxCelsius} °C, q0 ${q0}`;
 

@@ -14,7 +14,7 @@ import type { Calculation } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 
-/** What 70 °C for 2 min is taken to stand for. */
+/** 70 °C for 2 min stands for these. */
 const processes = {
   'cooked product': { printed: cooked70For2, set: listeria70For2 },
   burgers: { printed: burgers70For2, set: ecoliO157InBurgers },
@@ -26,8 +26,8 @@ const REFERENCE_MINUTES = 2;
 export type HoldAtAnotherTemperature = { product: (typeof heldProducts)[number]; value: number; unit: TemperatureUnit };
 
 /**
- * A hold that is to stand for 70 °C for 2 min: the printed row first, the law behind the rows beside it as support for
- * a process authority. Refused below the coldest printed row.
+ * The printed row stands for 70 °C for 2 min; the law behind the rows supports a process authority. Refused below the
+ * coldest printed row.
  */
 export function holdAtAnotherTemperature({ product, value, unit }: HoldAtAnotherTemperature): Calculation | CannotCalculate {
   const { printed, set } = processes[product];
@@ -73,6 +73,6 @@ export function holdAtAnotherTemperature({ product, value, unit }: HoldAtAnother
   };
 }
 
-/** Milliseconds, rounded up: to the second from a minute on, and to the tenth of a second below. */
+/** Milliseconds, rounded up: to the second from a minute on, to the tenth of a second below. */
 const roundedUp = (seconds: number): number =>
   seconds < 60 ? Math.ceil(seconds * 10) * 100 : Math.ceil(Number(seconds.toFixed(3))) * 1000;

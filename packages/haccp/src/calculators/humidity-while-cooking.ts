@@ -9,7 +9,7 @@ import { cautions } from './cautions';
 
 const MINUTE = 60_000;
 
-/** Minutes of cooking and of humidity in all, and what the core reached. */
+/** `cooking` and `humid` in minutes; `endpoint` of the core. */
 export type HumidityWhileCooking = {
   option: HumidityOption;
   cooking: number;
@@ -18,7 +18,6 @@ export type HumidityWhileCooking = {
   unit: TemperatureUnit;
 };
 
-/** Whether a cook was humid for long enough by one of the four options. */
 export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }: HumidityWhileCooking): Calculation | CannotCalculate {
   const [cooked, wet] = [Math.round(cooking * MINUTE), Math.round(humid * MINUTE)];
   if (humid > cooking) return cannot('humid-longer-than-cooked', { humid: minutes(humid), cooking: minutes(cooking) });

@@ -13,18 +13,17 @@ import { ingoingOf } from './published-figure';
 
 export type IngoingByMethod = {
   method: Cure['method'];
-  /** Curing salt weighed, and the substance in it in percent. */
+  /** `strength`: percent of the substance in the salt. */
   salt: EnteredMass;
   strength: number;
   /** Meat for chopped and dry-cured, the pickle made for the others, everything in the batch for `per batch`. */
   weight: EnteredMass;
-  /** The meat beside the pickle, immersed until even. */
+  /** Beside the pickle, for immersion until even. */
   meat?: EnteredMass;
-  /** Percent of the green weight pumped in or picked up. */
+  /** Percent of the green weight, pumped in or picked up. */
   pump?: number;
 };
 
-/** Ingoing parts per million by the way the cure gets into the meat. */
 export function ingoingByMethod(asked: IngoingByMethod): Calculation | CannotCalculate {
   const { method, salt, strength, weight } = asked;
   const substance = substanceIn(massOf(salt), strength);

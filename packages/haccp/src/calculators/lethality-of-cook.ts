@@ -19,7 +19,7 @@ import { curveOf, factsOf, type TypedReading } from './typed-reading';
 const ended: CurveContext = { ended: true };
 const references = lethalitySets.filter(({ use }) => use === 'reference');
 
-/** A cook by the printed table and, beside it and never instead of it, the lethality its curve adds up to. */
+/** The printed table judges; the lethality of the curve only stands beside it. */
 export function lethalityOfCook(
   readings: readonly TypedReading[],
   unit: TemperatureUnit,

@@ -9,11 +9,11 @@ import type { CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { plainly } from './figures';
 
-/** What L. monocytogenes may do in a chilled pack; refused, naming the figure, outside what the model covers. */
+/** Refused outside the range of the model, naming the figure. */
 export function listeriaInThePack(product: ListeriaProduct, storage: Storage): Calculation | CannotCalculate {
   const growth = listeriaGrowth(product, [storage]);
   if (growth.kind === 'undetermined') return { cannot: [growth.why] };
-  const [rate] = growth.rates as readonly [ListeriaRate & Storage]; // of the one storage asked for
+  const [rate] = growth.rates as readonly [ListeriaRate & Storage]; // of the one storage
   const { waterActivity } = factorsOf(product, storage.celsius);
   const days = daysToHundredfold(rate);
   const [kept, hours] = [figure(storage.celsius, '°C'), figure(storage.hours, 'h')];

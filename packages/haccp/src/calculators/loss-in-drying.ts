@@ -11,12 +11,11 @@ import { percent, typed } from './figures';
 
 const DAY = 86_400_000;
 
-/** A piece on the scale, days after it was hung. */
+/** Days since it was hung. */
 export type TypedWeighing = { days: number; weight: number };
 
 export type LossInDrying = { weighings: readonly TypedWeighing[]; unit: MassUnit; percent: number };
 
-/** How much weight was lost, and when the loss aimed at will be there: an honest range, or too early to tell. */
 export function lossInDrying({ weighings, unit, percent: aimed }: LossInDrying): Calculation | CannotCalculate {
   const all = weighings.map(({ days, weight }) => ({ at: Math.round(days * DAY), mass: massOf({ value: weight, unit }) }));
   const drying = inOrder(all);

@@ -15,13 +15,13 @@ import { countedBy, figureOfIngoing, ingoingOf, judgedBefore, numberOf } from '.
 export type NitriteFromNaturalSource = {
   natural: EnteredMass;
   meat: EnteredMass;
-  /** The lot on the bag that is weighed. */
+  /** As on the bag that is weighed. */
   ingredientLot: string;
   certificate: NitriteCertificate;
   limit: ConcentrationLimit;
 };
 
-/** Nitrite that a natural source brings by the certificate of its lot, at least and at most, and what a limit makes of it. */
+/** At least and at most, by the certificate of its lot. */
 export function nitriteFromNaturalSource(asked: NitriteFromNaturalSource): Calculation | CannotCalculate {
   const { natural, meat, ingredientLot, certificate, limit } = asked;
   if (limit.substance !== 'sodium nitrite') return cannot('certificate-limit-on-another');

@@ -7,10 +7,8 @@ import type { Calculation, Step } from './calculation';
 import { atFault, cannot, type CannotCalculate } from './cannot';
 import { grams, percent, typed } from './figures';
 
-/** What the percentage is of, and either the percentage or the weight. */
 export type PercentAndWeight = { base: EnteredMass; percent?: number; weight?: EnteredMass };
 
-/** From percent to weight or from weight to percent, on the meat block or on anything else. */
 export function percentAndWeight({ base, percent: share, weight }: PercentAndWeight): Calculation | CannotCalculate {
   if ((share === undefined) === (weight === undefined)) return cannot('percent-or-weight');
   const result = weight ? toPercent(base, weight) : toWeight(base, share as number);

@@ -10,13 +10,13 @@ import { cautions } from './cautions';
 import { percent } from './figures';
 import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
-/** Phosphate in the pickle and pickle in the meat, in percent. */
+/** In percent: phosphate in the pickle, pickle in the meat. */
 export type PhosphateInPumpedMeat = { pickle: number; pump: number };
 
-/** 0.5 % of the meat food product, held on the green weight: never heavier than the product, so the strict side. */
+/** 0.5 % of the meat food product. The green weight is never heavier, so it is the strict side. */
 const mostInMeat: FigureLimit = { kind: 'figure', of: 'phosphate on the green weight', unit: '%', max: 500, source: phosphate.source };
 
-/** Phosphate that a pickle brings into pumped meat, on its green and on its pumped weight. */
+/** On the green and on the pumped weight. */
 export function phosphateInPumpedMeat({ pickle, pump }: PhosphateInPumpedMeat): Calculation | CannotCalculate {
   const brought = pumpedPhosphate(pickle, pump);
   if (isFault(brought)) return atFault(brought, 'percentages-above-zero');

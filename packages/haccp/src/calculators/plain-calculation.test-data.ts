@@ -6,7 +6,6 @@ import type { CannotCalculate } from './cannot';
 
 type Plain<Line> = { [Name in keyof Line]: Line[Name] extends LinePart | undefined ? string : Line[Name] };
 
-/** A calculation as a test reads it: codes, and figures in their units. */
 export type PlainCalculation = {
   given: Plain<Calculation['given'][number]>[];
   steps: Plain<Calculation['steps'][number]>[];
@@ -35,7 +34,6 @@ export function plainly(outcome: Calculation | CannotCalculate): PlainCalculatio
   };
 }
 
-/** Its results by their codes, or why there are none. */
 export function resultsBy(outcome: Calculation | CannotCalculate): Record<string, string> {
   const { results, cannot } = plainly(outcome);
   return cannot === undefined ? Object.fromEntries(results.map(({ what, is }) => [what, is])) : { cannot };

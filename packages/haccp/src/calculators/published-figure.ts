@@ -28,7 +28,7 @@ import type { JudgedBefore } from './calculation';
 
 const tables: readonly Table[] = [curing, accelerators, phosphates, leastNitrite, composition, binders, antioxidants, fermenting, drying];
 
-/** The figures of composition, curing and drying published for inspected establishments, by the id of their row. */
+/** By the id of the row: composition, curing and drying in inspected establishments. */
 const figures = new Map<string, FigureLimit>(
   tables.flatMap(rowsOf).flatMap((cells) => {
     const limit = readLimit(cells, set);
@@ -37,14 +37,14 @@ const figures = new Map<string, FigureLimit>(
   }),
 );
 
-/** The published figure of a row. Throws a RangeError where no row has the id, which is a slip in the code. */
+/** Throws a RangeError where no row has the id: a slip in the code. */
 export function publishedFigure(id: string): FigureLimit {
   const figure = figures.get(id);
   if (!figure) throw new RangeError(`No published figure is called ${id}`);
   return figure;
 }
 
-/** An ingoing limit as a figure in ppm of the substance weighed; one counted as an ion is converted at its use. */
+/** In ppm of the substance weighed; one counted as an ion is converted at its use. */
 export function figureOfIngoing(limit: ConcentrationLimit): FigureLimit {
   const { substance, min, countedAs, source } = limit;
   const most = mostThousandths(limit);
@@ -58,20 +58,20 @@ export function figureOfIngoing(limit: ConcentrationLimit): FigureLimit {
   };
 }
 
-/** What the limit counts of so much of the substance: the substance itself, or its ion. */
+/** The substance itself, or its ion. */
 export function countedBy(limit: ConcentrationLimit, { numerator, denominator }: Ratio): OrFault<Ratio> {
   if (!isCountable(limit)) return { fault: `${limit.substance} cannot be counted as ${limit.countedAs}.` };
   const share = countedShare(limit);
   return { numerator: numerator * share.numerator, denominator: denominator * share.denominator };
 }
 
-/** Judged before anything is weighed: what to do about a miss is said by the calculation, there is no lot to hold. */
+/** Before weighing there is no lot to hold: the calculation says what to do. */
 export function judgedBefore(figure: OrFault<Ratio>, limit: FigureLimit, then: string): JudgedBefore {
   const verdict = judgeFigure(isFault(figure) ? undefined : figure, limit);
   return { verdict: verdict.kind === 'missed' ? { ...verdict, then: coded(then) } : verdict, limit };
 }
 
-/** An exact figure rounded once for reading: 162.274 ppm, 1.9. */
+/** Rounded once for reading: 162.274 ppm, 1.9. */
 export const amountOf = (
   { numerator, denominator }: Ratio,
   unit: QuantityUnit,
@@ -82,8 +82,6 @@ export const amountOf = (
   unit,
 });
 
-/** An ingoing amount, to the hundredth of a part per million. */
 export const ingoingOf = (ratio: Ratio, rounding: Rounding = 'nearest'): Quantity => amountOf(ratio, 'ppm', rounding, 2);
 
-/** An exact figure as a number with three decimals. */
 export const numberOf = ({ numerator, denominator }: Ratio): number => Number(divide(numerator * 1000n, denominator, 'nearest')) / 1000;

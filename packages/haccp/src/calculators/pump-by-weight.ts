@@ -9,7 +9,6 @@ import { atFault, type CannotCalculate } from './cannot';
 import { grams, typed } from './figures';
 import { amountOf, numberOf } from './published-figure';
 
-/** How much was pumped in, in percent of the green weight, from the weights before and after. */
 export function pumpByWeight({ green, pumped }: { green: EnteredMass; pumped: EnteredMass }): Calculation | CannotCalculate {
   const [before, after] = [massOf(green), massOf(pumped)];
   const pump = pumpPercent(before, after);

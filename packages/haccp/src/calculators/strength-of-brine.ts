@@ -9,7 +9,6 @@ import { atFault, type CannotCalculate } from './cannot';
 import { grams, typed } from './figures';
 import { amountOf, numberOf } from './published-figure';
 
-/** Strength of a brine in percent by weight, from the salt and the water weighed. */
 export function strengthOfBrine({ salt, water }: { salt: EnteredMass; water: EnteredMass }): Calculation | CannotCalculate {
   const strength = brineStrength(massOf(salt), massOf(water));
   if (isFault(strength)) return atFault(strength);

@@ -17,7 +17,7 @@ const water: Source = {
 };
 const atmosphere: Source = { citation: 'US Standard Atmosphere', edition: '1976', confirmed: true };
 
-/** What a thermometer should show in boiling water, here and today: by barometer, weather report or height. */
+/** Here and today: by barometer, weather report or height. */
 export function thermometerInBoilingWater(air: Air, unit: TemperatureUnit): Calculation | CannotCalculate {
   const boiling = boilingWater(air, unit);
   if (boiling.kind === 'undetermined') return { cannot: boiling.why };

@@ -11,7 +11,7 @@ import type { Calculation } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 
-/** How long the core has to stay at a temperature, by the printed row at or below it: never a row between two. */
+/** By the printed row at or below it, never between two rows. */
 export function timeAtTemperature(value: number, unit: TemperatureUnit, limit: DwellLimit, title: string): Calculation | CannotCalculate {
   const rows = rowsOf(limit);
   const coldest = rows?.[0];

@@ -5,19 +5,17 @@ import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import type { Fact } from './calculation';
 
-/** A reading typed without a lot: minutes since the first. */
+/** Minutes since the first reading. */
 export type TypedReading = { minutes: number; value: number };
 
 const MINUTE = 60_000;
 
-/** Typed readings as a curve that begins at instant 0. */
+/** Instant 0 is the start. */
 export const curveOf = (readings: readonly TypedReading[], unit: TemperatureUnit): CurveReading[] =>
   readings.map(({ minutes, value }) => ({ at: Math.round(minutes * MINUTE), temperature: degrees(value, unit) }));
 
-/** Each reading as it was typed. */
 export const factsOf = (readings: readonly TypedReading[], unit: TemperatureUnit): Fact[] =>
   readings.map(({ minutes, value }) => ({ what: momentOf(minutes), is: degreesOf(degrees(value, unit)) }));
 
-/** When a reading was taken, from the first on. */
 export const momentOf = (minutes: number): Fact['what'] =>
   minutes === 0 ? coded('at-the-start') : coded('after-time', { time: timeOf(minutes * MINUTE) });

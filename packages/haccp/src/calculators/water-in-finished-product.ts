@@ -26,7 +26,6 @@ export const wateredProducts = Object.keys(rows) as [WateredProduct, ...WateredP
 /** Percentages as analysed. Fat counts in a frankfurter alone. */
 export type WaterInFinishedProduct = { product: WateredProduct; moisture: number; protein: number; fat?: number };
 
-/** How much moisture a product may hold by its protein, and how its analysis stands to it. */
 export function waterInFinishedProduct(given: WaterInFinishedProduct): Calculation | CannotCalculate {
   const { product, moisture, protein, fat } = given;
   const isFrankfurter = product === 'frankfurter or bologna';
@@ -69,7 +68,7 @@ type Method = { figure: OrFault<Ratio>; allowed: bigint; what: string; putIn: Su
 
 function methodOf({ unit, max = 0 }: FigureLimit, { product, moisture, protein, fat = 0 }: WaterInFinishedProduct): Method {
   const most = Number(decimalText(max, 3));
-  const exact = (value: number) => scaledBig(value, 3) as bigint; // read before as an analysis
+  const exact = (value: number) => scaledBig(value, 3) as bigint; // checked above
   if (unit === 'ratio') {
     return {
       figure: moistureToProtein(exact(moisture), exact(protein)),

@@ -27,7 +27,7 @@ export type WaterInFormula = {
   others: EnteredMass;
 };
 
-/** The most water or ice that a formula takes where it may be so many percent of all ingredients, rounded down. */
+/** Water is a percentage of all ingredients; rounded down. */
 export function waterInFormula({ product, others }: WaterInFormula): Calculation | CannotCalculate {
   const { max = 0, source } = publishedFigure(rows[product]);
   const share = percent(max / 1000);

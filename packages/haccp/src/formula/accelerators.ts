@@ -1,13 +1,10 @@
 import type { Ratio } from './curing-species';
 import type { OrFault } from './fault';
 
-/** Femtograms of what speeds up the cure. */
+/** Femtograms. */
 export type Accelerators = { ascorbateOrErythorbate: bigint; citric: bigint };
 
-/**
- * How much of the accelerator citric acid or sodium citrate stands in for, in percent by weight of both: up to 50 % may
- * be replaced (9 CFR 424.21(c)).
- */
+/** Citric acid or sodium citrate in percent by weight of both: up to 50 % may be replaced (9 CFR 424.21(c)). */
 export function replacedByCitric({ ascorbateOrErythorbate, citric }: Accelerators): OrFault<Ratio> {
   const all = ascorbateOrErythorbate + citric;
   if (ascorbateOrErythorbate < 0n || citric < 0n || all <= 0n) return { fault: 'There is no accelerator to replace.' };

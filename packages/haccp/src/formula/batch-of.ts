@@ -3,20 +3,17 @@ import type { OrFault } from './fault';
 import { faultsOf, percentParts, type FormulaLine } from './formula';
 import { scaleFormula, type Target } from './scale-formula';
 
-/** What a lot is scaled from. Weights in femtograms; the yield is packed weight as percent of what it is counted on. */
+/** Femtograms. `yieldPercent` is packed weight on what `yieldOn` names. */
 export type Wanted =
   | { trimmedMeat: bigint }
   | { packages: number; netWeight: bigint; yieldPercent: number; yieldOn: 'meat block' | 'everything' };
 
-/** Femtograms: the meat, every line to weigh, and all of it together. */
+/** Femtograms. */
 export type Batch<Line extends FormulaLine> = { meat: bigint; lines: Target<Line>[]; all: bigint };
 
 const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
 
-/**
- * A formula scaled to the trimmed meat at hand, or back from the packages wanted through the yield: never less meat
- * than they take. Whatever cannot be used comes back as one sentence.
- */
+/** By trimmed meat, or back from packages through the yield: never less meat than they take. */
 export function batchOf<Line extends FormulaLine>(lines: readonly Line[], wanted: Wanted): OrFault<Batch<Line>> {
   const [wrong] = faultsOf(lines);
   if (wrong) return { fault: wrong.because };
@@ -33,7 +30,7 @@ function meatFor(lines: readonly FormulaLine[], wanted: Exclude<Wanted, { trimme
   if (yieldParts === undefined) return { fault: `A yield of ${yieldPercent} % cannot be used.` };
   if (!Number.isSafeInteger(packages) || packages <= 0) return { fault: `${packages} packages cannot be made.` };
   if (netWeight <= 0n) return { fault: 'A package has no net weight.' };
-  const others = lines.reduce((sum, { percent }) => sum + (percentParts(percent) as bigint), 0n); // sound: faultsOf
+  const others = lines.reduce((sum, { percent }) => sum + (percentParts(percent) as bigint), 0n); // faultsOf checked them
   const perMeat = yieldOn === 'meat block' ? WHOLE : WHOLE + others;
   return divide(BigInt(packages) * netWeight * WHOLE * WHOLE, yieldParts * perMeat, 'up');
 }

@@ -2,15 +2,15 @@ import type { Ratio } from './curing-species';
 import type { OrFault } from './fault';
 
 /**
- * What a sausage is bound and extended with: `strong` is isolated soy protein and sodium caseinate, of which 2 % count
- * as 3.5 % of the others (9 CFR 319.140 and 424.21(c)).
+ * `strong` is isolated soy protein and sodium caseinate, of which 2 % count as 3.5 % of the others (9 CFR 319.140 and
+ * 424.21(c)).
  */
 export type Binder = { mass: bigint; strength: 'usual' | 'strong' };
 
 /** 3.5 ÷ 2 = 1.75, kept as quarters. */
 const QUARTERS = { usual: 4n, strong: 7n } as const;
 
-/** All binders together as percent of the usual ones, on the finished weight. */
+/** Percent of the finished weight, as usual binders. */
 export function binderPercent(binders: readonly Binder[], finished: bigint): OrFault<Ratio> {
   if (finished <= 0n) return { fault: 'The finished product has no weight.' };
   if (binders.some(({ mass }) => mass < 0n)) return { fault: 'A binder cannot weigh less than nothing.' };

@@ -2,19 +2,18 @@ import { percentOf } from './percent-of';
 import type { Ratio } from './curing-species';
 import type { Fault, OrFault } from './fault';
 
-/** Brine strength in percent by weight: salt ÷ (salt + water). */
+/** Percent by weight: salt ÷ (salt + water). */
 export const brineStrength = (salt: bigint, water: bigint): OrFault<Ratio> =>
   salt < 0n || water < 0n ? belowNothing : percentOf(salt, salt + water);
 
-/** Pump in percent of the green weight: (pumped − green) ÷ green. Below nothing, meat has lost weight: a fault. */
+/** Percent of the green weight: (pumped − green) ÷ green. */
 export const pumpPercent = (green: bigint, pumped: bigint): OrFault<Ratio> =>
   pumped < green ? { fault: 'The meat weighs less than before it was pumped.' } : percentOf(pumped - green, green);
 
 /**
- * Salt in the water phase, in percent, from analyses in one unit (thousandths of a percent, or weights).
- * `salt/(salt+water)` is the definition of FSIS training material "Principles of Preservation of Shelf-Stable Dried
- * Meat Products" (2005), p. 160, and of FSIS-GD-2023-0002; `salt/water` is what some authors mean. Name it on the
- * record.
+ * Percent, from analyses in one unit (thousandths of a percent, or weights). `salt/(salt+water)` is the definition of
+ * FSIS training material "Principles of Preservation of Shelf-Stable Dried Meat Products" (2005), p. 160, and of
+ * FSIS-GD-2023-0002; `salt/water` is what some authors mean. Name it on the record.
  */
 export function saltInWaterPhase(salt: bigint, water: bigint, formula: WaterPhase = 'salt/(salt+water)'): OrFault<Ratio> {
   if (salt < 0n || water < 0n) return belowNothing;
@@ -22,7 +21,7 @@ export function saltInWaterPhase(salt: bigint, water: bigint, formula: WaterPhas
 }
 export type WaterPhase = 'salt/(salt+water)' | 'salt/water';
 
-/** Moisture ÷ protein, from analyses in one unit. A labelling standard, no proof of safety. */
+/** From analyses in one unit. A labelling standard, no proof of safety. */
 export function moistureToProtein(moisture: bigint, protein: bigint): OrFault<Ratio> {
   if (moisture < 0n || protein <= 0n) return { fault: 'Moisture and protein have to be analysed first.' };
   return { numerator: moisture, denominator: protein };

@@ -2,34 +2,28 @@ import type { RestrictedSubstance } from './restricted-substance';
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 
-/** What one lot is made of. Femtograms throughout. */
+/** Femtograms throughout. */
 export type Composition = {
-  /**
-   * The meat block: fresh meat as trimmed, and the meat in whatever was reworked. The base of every ingoing
-   * concentration.
-   */
+  /** Fresh trimmed meat, and the meat in rework. The base of every ingoing concentration. */
   meat: bigint;
-  /** The part of it still to be seasoned: fresh meat and plain meat of earlier lots. Targets are scaled on this. */
+  /** Fresh meat and plain meat of earlier lots; targets are scaled on it. */
   toSeason: bigint;
-  /** Everything that went in. */
   all: bigint;
   substances: ReadonlyMap<RestrictedSubstance, bigint>;
-  /** The entries it was added up from, each of which a scale may have been wrong about. */
+  /** The entries behind the sums; a scale may be wrong about each. */
   parts?: Parts;
 };
 
-/** An ingredient as weighed; `percent` is its content of the substance. */
+/** `percent` is its content of the substance. */
 export type WeighedIn = { mass: bigint; substance?: RestrictedSubstance; percent?: number };
-/** So much of an earlier lot, and what that lot is made of. */
 export type Reworked = { mass: bigint; of: Composition };
 export type Parts = { freshMeat: readonly bigint[]; weighed: readonly WeighedIn[]; reworked: readonly Reworked[] };
 
 const MILLION = 1_000_000n;
 
 /**
- * Adds up a lot. Rework brings along its share of the meat and of every restricted substance that went into its own
- * lot, so that cure is neither forgotten nor weighed in a second time. Shares are whole femtograms that keep the ratio
- * of their lot, so that what was exactly on a limit stays on it. They are taken of what went in; water lost since then
+ * Rework brings its share of meat and of every restricted substance of its lot: cure is neither forgotten nor added
+ * twice. Shares are whole femtograms that keep the ratio, so what is exactly on a limit stays on it. Water lost since
  * is not known and would raise both alike.
  */
 export function compose(parts: Parts): Composition {
@@ -53,7 +47,7 @@ export function compose(parts: Parts): Composition {
   };
 }
 
-/** The femtograms of a substance that rework brings along. */
+/** Femtograms. */
 export function carriedBy({ mass, of }: Reworked, substance: RestrictedSubstance): bigint {
   const held = of.substances.get(substance) ?? 0n;
   if (of.meat > 0n) return (meatIn({ mass, of }) * held) / of.meat;

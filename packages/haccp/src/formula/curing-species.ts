@@ -1,10 +1,10 @@
 import { decimalText } from '../quantity/decimal';
 import { divide } from '../quantity/divide';
 
-/** What a figure for nitrite or nitrate can be a figure of: the salt as weighed, or the ion. */
+/** The salt as weighed, or the ion. */
 export type CuringSpecies = 'NaNO₂' | 'KNO₂' | 'NO₂' | 'NaNO₃' | 'KNO₃' | 'NO₃';
 
-/** An exact fraction, denominator above zero unless the figures it was made of were unusable. */
+/** Exact; the denominator is above zero unless the figures were unusable. */
 export type Ratio = { numerator: bigint; denominator: bigint };
 
 /**
@@ -25,17 +25,15 @@ const molarMass: Record<CuringSpecies, bigint> = {
 export const isNitrate = (species: CuringSpecies): boolean => species.endsWith('NO₃');
 
 /**
- * Mass of `to` that holds as many nitrite (or nitrate) ions as one mass of `from`: 0.6668 g NO₂ in a gram of NaNO₂.
- * Undefined between nitrite and nitrate, which no rule adds up by their ions.
+ * Equal ions: 0.6668 g NO₂ in a gram of NaNO₂. Undefined between nitrite and nitrate, which no rule adds up by their
+ * ions.
  */
 export function asSpecies(from: CuringSpecies, to: CuringSpecies): Ratio | undefined {
   if (isNitrate(from) !== isNitrate(to)) return undefined;
   return { numerator: molarMass[to], denominator: molarMass[from] };
 }
 
-/**
- * A ppm figure of one species said as another, for reading: `formatPpmAs(80, 'NO₂', 'NaNO₂')` is "119.98 ppm as NaNO₂".
- */
+/** For reading: `formatPpmAs(80, 'NO₂', 'NaNO₂')` is "119.98 ppm as NaNO₂". */
 export function formatPpmAs(ppm: number, from: CuringSpecies, to: CuringSpecies, decimals = 2): string {
   const ratio = asSpecies(from, to);
   if (!ratio || !Number.isSafeInteger(ppm)) return `no figure as ${to}`;

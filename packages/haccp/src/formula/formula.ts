@@ -1,15 +1,14 @@
 import { scaled } from '../quantity/decimal';
 
-/** One line of a formula: an ingredient as percent of the meat block, with at most four decimals. */
+/** Percent of the meat block, at most four decimals. */
 export type FormulaLine = { name: string; percent: number };
 
-/** What is wrong with one line, by its index, in a sentence that names it. */
+/** `line` is its index; the sentence names it. */
 export type FormulaFault = { line: number; because: string };
 
 /** A dish may hold far more stock than meat; above this a decimal point has slipped. */
 const MOST_PERCENT = 1000;
 
-/** Everything that is wrong with a formula's lines; empty when it can be used. */
 export function faultsOf(lines: readonly FormulaLine[]): FormulaFault[] {
   const named = new Set<string>();
   const faults: FormulaFault[] = [];
@@ -22,7 +21,7 @@ export function faultsOf(lines: readonly FormulaLine[]): FormulaFault[] {
   return faults;
 }
 
-/** Ten-thousandths of a percent, exactly; undefined for a percentage that cannot be used. */
+/** Exact ten-thousandths of a percent; undefined for an unusable percentage. */
 export function percentParts(percent: number): bigint | undefined {
   const parts = scaled(percent, 4);
   return parts !== undefined && parts > 0 && percent <= MOST_PERCENT ? BigInt(parts) : undefined;

@@ -4,10 +4,7 @@ import { partsPerMillion } from '../quantity/percent';
 import type { Ratio } from './curing-species';
 import { isFault, type Fault, type OrFault } from './fault';
 
-/**
- * How a substance gets into the meat. Femtograms throughout; `substance` is the pure substance, not the mix.
- * `pickle` is the pickle made, with everything in it.
- */
+/** Femtograms; `substance` is pure, not the mix. `pickle` is all of the pickle made. */
 export type Cure =
   | { method: 'chopped' | 'dry-cured'; substance: bigint; greenMeat: bigint }
   | { method: 'pumped' | 'massaged'; substance: bigint; pickle: bigint; pumpPercent: number }
@@ -15,7 +12,7 @@ export type Cure =
   | { method: 'immersed until even'; substance: bigint; greenMeat: bigint; pickle: bigint }
   | { method: 'per batch'; substance: bigint; batch: bigint };
 
-/** What each figure is a figure of, as it has to be said beside it. */
+/** Every figure is told with its base. */
 export const basisOf: Record<Cure['method'], string> = {
   chopped: 'green weight of the meat block',
   'dry-cured': 'green weight of the meat',
@@ -29,10 +26,9 @@ export const basisOf: Record<Cure['method'], string> = {
 const MILLION = 1_000_000n;
 
 /**
- * Ingoing parts per million as an exact fraction. FSIS Directive 7620.3, as quoted by later authors; the handbook's own
- * examples were not read: chopped and dry-cured, substance × 10⁶ ÷ green weight (pp. 12, 24); pumped, massaged and
- * immersed by pick-up, substance × pump × 10⁶ ÷ pickle (p. 19); immersed until even (method 2), substance × 10⁶ ÷ (meat
- * + pickle).
+ * Ingoing parts per million, exact. FSIS Directive 7620.3, as quoted by later authors; the handbook's own examples were
+ * not read: chopped and dry-cured, substance × 10⁶ ÷ green weight (pp. 12, 24); pumped, massaged and immersed by
+ * pick-up, substance × pump × 10⁶ ÷ pickle (p. 19); immersed until even (method 2), substance × 10⁶ ÷ (meat + pickle).
  */
 export function ingoingPpm(cure: Cure): OrFault<Ratio> {
   if (cure.substance < 0n) return { fault: 'A substance cannot weigh less than nothing.' };
@@ -66,7 +62,7 @@ function byPickle(substance: bigint, pickle: bigint, percent: number): OrFault<R
   return typeof parts === 'bigint' ? { numerator: substance * parts, denominator: pickle } : parts;
 }
 
-/** The femtograms of substance a pickle takes to give `ppm` after pumping, rounded down. */
+/** Femtograms, rounded down. */
 export function substanceForPickle(ppm: number, pickle: bigint, pumpPercent: number): bigint | Fault {
   const parts = partsOf(pumpPercent);
   if (typeof parts !== 'bigint') return parts;
@@ -74,7 +70,7 @@ export function substanceForPickle(ppm: number, pickle: bigint, pumpPercent: num
   return pickle > 0n ? divide(BigInt(ppm) * pickle, parts, 'down') : { fault: 'The pickle has no weight.' };
 }
 
-/** The femtograms of substance in a mix that holds `percent` of it, rounded up. */
+/** Femtograms, rounded up. */
 export function substanceIn(mix: bigint, percent: number): bigint | Fault {
   const parts = partsOf(percent);
   if (typeof parts !== 'bigint') return parts;

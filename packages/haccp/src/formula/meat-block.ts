@@ -1,16 +1,15 @@
 import { divide } from '../quantity/divide';
 import { percentParts } from './formula';
 
-/** What goes into a lot: femtograms, and whether it is meat. Water, ice, spice and binder are not (9 CFR 424.21(c)). */
+/** Femtograms. Water, ice, spice and binder are no meat (9 CFR 424.21(c)). */
 export type Input = { mass: bigint; isMeat: boolean };
 
-/** The meat block: the femtograms of meat alone, the base of every ingoing concentration. */
+/** Femtograms: the base of every ingoing concentration. */
 export const sumMeatBlock = (inputs: readonly Input[]): bigint => inputs.reduce((sum, { mass, isMeat }) => (isMeat ? sum + mass : sum), 0n);
 
 /**
- * Femtograms of trimmed meat for the packages wanted = count × net weight ÷ yield, rounded up.
- * @param yieldPercent packed weight as percent of the meat block; above 100 where more is added than lost
- * Throws a RangeError when count, weight or yield cannot be used.
+ * Femtograms of trimmed meat = count × net weight ÷ yield, rounded up. @param yieldPercent packed weight as percent of
+ * the meat block; above 100 where more is added than lost. Throws a RangeError on an unusable figure.
  */
 export function meatForPackages(count: number, netWeight: bigint, yieldPercent: number): bigint {
   const parts = percentParts(yieldPercent);

@@ -3,24 +3,23 @@ import { partsPerMillion } from '../quantity/percent';
 import { asSpecies, type Ratio } from './curing-species';
 import type { OrFault } from './fault';
 
-/** What the supplier's certificate says of one lot of cultured celery powder or the like; percentages by weight. */
+/** Of one lot of cultured celery powder or the like; percentages by weight. */
 export type NitriteCertificate = {
   ingredientLot: string;
   percent: number;
-  /** Percentage points the certificate allows either side. */
+  /** Percentage points either side. */
   plusMinus?: number;
   as: 'NaNO₂' | 'NO₂';
 };
 
-/** Femtograms of sodium nitrite the weighing brings, at least and at most. */
+/** Femtograms of sodium nitrite. */
 export type NitriteBrought = { least: bigint; most: bigint };
 
 const MILLION = 1_000_000n;
 
 /**
- * Sodium nitrite in a natural source, by the certificate of the very lot weighed: its strength differs from lot to lot,
- * so without one, or with that of another lot, nothing is worked out. A least limit is judged on `least`, a most on
- * `most`.
+ * Strength differs from lot to lot: only the certificate of the very lot weighed counts. A least limit is judged on
+ * `least`, a most on `most`.
  */
 export function nitriteByCertificate(
   mass: bigint,

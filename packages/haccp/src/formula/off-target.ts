@@ -1,9 +1,9 @@
-/** A twentieth of the target either way. Common practice, no source: what a limit depends on is judged by its limit. */
+/** Either way. Common practice, no source: what a limit depends on is judged by its limit. */
 const TWENTIETH = 20n;
 
 /**
- * By how much an ingredient is off its target, in femtograms, above zero when too much: nothing while it is within a
- * twentieth of the target, or within one step of the scale, which can show no less.
+ * Femtograms, above zero when too much; zero within a twentieth of the target, or within one step of the scale, which
+ * can show no less.
  */
 export function offTarget(target: bigint, weighed: bigint, step: bigint): bigint {
   const off = weighed - target;

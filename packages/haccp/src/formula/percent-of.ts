@@ -5,7 +5,7 @@ import { percentParts } from './formula';
 
 const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
 
-/** Femtograms of so many percent of a weight: 0.25 % of 10 kg is 25 g. */
+/** Femtograms: 0.25 % of 10 kg is 25 g. */
 export function weightOf(percent: number, base: bigint, rounding: Rounding = 'nearest'): bigint | Fault {
   const parts = percentParts(percent);
   if (parts === undefined) return { fault: `${percent} % cannot be used: above 0, at most 1000, with four decimals.` };
@@ -13,14 +13,14 @@ export function weightOf(percent: number, base: bigint, rounding: Rounding = 'ne
   return divide(base * parts, WHOLE, rounding);
 }
 
-/** A weight as percent of another, exactly: 25 g in 10 kg is 0.25 %. */
+/** Exact: 25 g in 10 kg is 0.25 %. */
 export function percentOf(weight: bigint, base: bigint): OrFault<Ratio> {
   if (base <= 0n) return { fault: 'There is no weight to take a percentage of.' };
   if (weight < 0n) return { fault: 'A weight below nothing has no percentage.' };
   return { numerator: weight * 100n, denominator: base };
 }
 
-/** The percentage a formula would write: four decimals, rounded once. */
+/** Four decimals, rounded once. */
 export function formulaPercentOf(weight: bigint, base: bigint): number | Fault {
   const exact = percentOf(weight, base);
   if ('fault' in exact) return exact;

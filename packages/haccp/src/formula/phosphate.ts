@@ -7,8 +7,8 @@ export type PumpedPhosphate = { ofGreen: Ratio; ofPumped: Ratio };
 const MILLION = 1_000_000n;
 
 /**
- * Phosphate that a pickle brings, in percent of the green and of the pumped weight: pickle % × pump %, and the same
- * over 100 % + pump. The rule prints 5 % in the pickle at 10 % pump and 0.5 % of the product (9 CFR 424.21(c)).
+ * In percent, of the green weight: pickle % × pump %; of the pumped weight: the same over 100 % + pump. The rule prints
+ * 5 % in the pickle at 10 % pump and 0.5 % of the product (9 CFR 424.21(c)).
  */
 export function pumpedPhosphate(picklePercent: number, pumpPercent: number): OrFault<PumpedPhosphate> {
   const [pickle, pump] = [partsPerMillion(picklePercent), partsPerMillion(pumpPercent)];

@@ -2,33 +2,36 @@ import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 import type { Weight } from './within-scales';
 
-/** Something that went in, and what its item says it holds. */
+/** Percentages as stated by its item. */
 export type Holding = {
   mass: bigint;
   name: string;
   saltPercent?: number;
-  waterPercent?: number /** Of its scale, either way. */;
+  waterPercent?: number;
+  /** Of its scale, either way. */
   error?: bigint;
 };
 
-/** Salt and water of a lot, femtograms, or the first thing in it of which they are not known. */
+/** Femtograms; or the first thing of unknown salt or water. */
 export type SaltAndWater = { salt: bigint; water: bigint } | { lacking: string };
 
-/** So much of an earlier lot of which so much went in. */
+/** `all` is the whole earlier lot. */
 export type ReworkedPhase = {
   mass: bigint;
   name: string;
   all: bigint;
   of: SaltAndWater;
-  error?: bigint /** All of that lot, by what its scales may be wrong by. */;
+  error?: bigint;
+  /** `all` within the errors of its scales. */
   allWithin?: Weight;
 };
 
 const MILLION = 1_000_000n;
 
 /**
- * What went in adds up: salt rounded down and water up, each by less than a femtogram an entry, because a least is asked
- * for; each weighing off by its error to the same side. Water lost or taken up since is not known. One thing whose salt or water is not known leaves both unknown.
+ * A least limit needs salt rounded down and water up, each by less than a femtogram an entry, and every weighing off by
+ * its error to that side. Later loss or gain of water is not known. One thing of unknown salt or water leaves both
+ * unknown.
  */
 export function saltAndWater(parts: readonly Holding[], reworked: readonly ReworkedPhase[]): SaltAndWater {
   let [salt, water] = [0n, 0n];

@@ -1,7 +1,7 @@
 import { scaled } from '../quantity/decimal';
 import type { Fault } from './fault';
 
-/** Stability of a dried or fermented sausage by its pH and water activity. */
+/** Of a dried or fermented sausage. */
 export type Stability = 'shelf stable' | 'perishable' | 'very perishable';
 
 export type Analysed = { pH: number; aw: number };
@@ -21,8 +21,8 @@ export function stabilityOf({ pH, aw }: Analysed): Stability | Fault {
 }
 
 /**
- * In which package a water activity alone keeps (FSIS Compliance Guideline for Meat and Poultry Jerky, 2014, pp. 15-16,
- * read in extracts): up to 0.85 in air; up to 0.91 in vacuum, labelled "Refrigerate After Opening"; else refrigerated.
+ * By water activity alone (FSIS Compliance Guideline for Meat and Poultry Jerky, 2014, pp. 15-16, read in extracts): up
+ * to 0.85 in air; up to 0.91 in vacuum, labelled "Refrigerate After Opening"; else refrigerated.
  */
 export type KeepsIn = 'air' | 'vacuum, refrigerate after opening' | 'refrigeration';
 export function keepsIn(aw: number): KeepsIn | Fault {

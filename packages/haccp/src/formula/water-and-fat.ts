@@ -3,15 +3,12 @@ import { scaled } from '../quantity/decimal';
 import type { Ratio } from './curing-species';
 import type { Fault, OrFault } from './fault';
 
-/** Percentages as analysed, with at most three decimals. */
+/** Percent, at most three decimals. */
 export type Analysis = { moisture: number; protein: number; fat: number };
 
 const PROTEIN_TIMES = 4n;
 
-/**
- * Added water of a finished product = moisture − 4 × protein, in percent, never below nothing (the definition also
- * stands in Michigan Food Law 289.7113(b)).
- */
+/** Percent: moisture − 4 × protein, never below zero (the definition also stands in Michigan Food Law 289.7113(b)). */
 export function addedWater(analysis: Pick<Analysis, 'moisture' | 'protein'>): OrFault<Ratio> {
   const [moisture, protein] = [percentThousandths(analysis.moisture), percentThousandths(analysis.protein)];
   if (moisture === undefined || protein === undefined) return unusable(analysis);
@@ -19,14 +16,14 @@ export function addedWater(analysis: Pick<Analysis, 'moisture' | 'protein'>): Or
   return { numerator: added > 0n ? added : 0n, denominator: 1000n };
 }
 
-/** Fat and added water together, in percent: the sum that frankfurters are held to. */
+/** In percent; frankfurters are limited by this sum. */
 export function fatAndAddedWater(analysis: Analysis): OrFault<Ratio> {
   const [fat, added] = [percentThousandths(analysis.fat), addedWater(analysis)];
   if ('fault' in added) return added;
   return fat === undefined ? unusable(analysis) : { numerator: added.numerator + fat, denominator: 1000n };
 }
 
-/** Fat, or anything else analysed in percent, as a figure to judge. */
+/** Of fat, or anything else analysed in percent. */
 export function analysed(percent: number): OrFault<Ratio> {
   const parts = percentThousandths(percent);
   return parts === undefined
@@ -35,8 +32,8 @@ export function analysed(percent: number): OrFault<Ratio> {
 }
 
 /**
- * The most water a formula takes when it may be `percent` of all ingredients, the water included:
- * others × percent ÷ (100 − percent), rounded down. 102 lb of others take 3.154… lb at 3 %.
+ * Water is included in the ingredients: others × percent ÷ (100 − percent), rounded down. 102 lb of others take 3.154…
+ * lb at 3 %.
  */
 export function mostWaterInAll(others: bigint, percent: number): bigint | Fault {
   const parts = percentThousandths(percent);

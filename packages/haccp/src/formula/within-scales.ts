@@ -3,23 +3,21 @@ import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 import type { Composition, Reworked } from './composition';
 
-/** What the scales may be wrong by in each weighing, either way; femtograms. */
+/** In each weighing, either way; femtograms. */
 export type ScaleErrors = { ingredient: bigint; meat: bigint };
-/** Does the plan state any? Where it states none, nothing is assumed. */
+/** Where the plan states no error, none is assumed. */
 export const isStated = ({ ingredient, meat }: ScaleErrors): boolean => ingredient > 0n || meat > 0n;
-/** What a substance is counted on. */
 export type Base = 'meat' | 'all';
-/** Femtograms of the substance, and of what it is counted on. */
+/** Femtograms. */
 export type Share = { substance: bigint; base: bigint };
-/** Towards more of the substance in its base, or towards less. */
+/** Towards more of the substance in its base, or less. */
 export type Way = 1n | -1n;
 
 const MILLION = 1_000_000n;
 
 /**
- * A substance on its base at the worst that the scales allow one way: every weighing off by the whole error. Rework has
- * the worst share of its own lot, and there is as much of it as makes matters worse: less of it where it is milder than
- * the rest.
+ * Worst case one way: every weighing is off by the whole error. Rework has the worst share of its lot, and as much of
+ * it counts as makes matters worse: less where it is milder than the rest.
  */
 export function shareWithin(of: Composition, substance: RestrictedSubstance, base: Base, errors: ScaleErrors, way: Way): Share {
   const { parts } = of;
@@ -39,10 +37,10 @@ export function shareWithin(of: Composition, substance: RestrictedSubstance, bas
   return share;
 }
 
-/** How much of the base it brings at least and at most, and the substance in that. */
+/** `least` and `most` of the base; `richness` is the substance in it. */
 type ReworkWithin = { least: bigint; most: bigint; richness: Share };
 
-/** What rework of a lot without meat brings: its share of all that went in, on no meat of its own. */
+/** Rework without meat brings its share of all that went in, on no meat of its own. */
 function ofNoMeat({ mass, of }: Reworked, substance: RestrictedSubstance, base: Base, errors: ScaleErrors, way: Way): bigint {
   if (base === 'all' || of.meat > 0n) return 0n;
   const brought: Share = { substance: 0n, base: 0n };
@@ -58,10 +56,10 @@ function reworkWithin({ mass, of }: Reworked, substance: RestrictedSubstance, ba
   return { least: part(least, meat.least, all.most, 'down'), most: part(most, meat.most, all.least, 'up'), richness: inner };
 }
 
-/** Femtograms, at least and at most. */
+/** Femtograms. */
 export type Weight = { least: bigint; most: bigint };
 
-/** All that rework may bring of a substance, whatever else is in: each at its worst by itself. */
+/** Each rework at its own worst, whatever else is in. */
 export function broughtWithin(reworked: readonly Reworked[], substance: RestrictedSubstance, errors: ScaleErrors): Weight {
   const brought = (way: Way): bigint => {
     const share: Share = { substance: 0n, base: 0n };
@@ -75,7 +73,6 @@ export function broughtWithin(reworked: readonly Reworked[], substance: Restrict
   return { least: brought(-1n), most: brought(1n) };
 }
 
-/** The meat block, or all that went in, by what the scales may be wrong by. */
 export function weightWithin(of: Composition, base: Base, errors: ScaleErrors): Weight {
   const { parts } = of;
   if (!parts) return { least: of[base], most: of[base] };
@@ -102,7 +99,7 @@ function add(share: Share, richness: Share, base: bigint, way: Way): void {
   share.substance += richness.base > 0n ? divide(base * richness.substance, richness.base, rounding(way)) : 0n;
 }
 
-/** No less than nothing. */
+/** Never below zero. */
 const off = (mass: bigint, error: bigint): bigint => (mass + error > 0n ? mass + error : 0n);
 const held = (mass: bigint, percent: number | undefined, way: Way): bigint =>
   divide(mass * BigInt(partsPerMillion(percent ?? 0) ?? 0), MILLION, rounding(way));

@@ -15,10 +15,7 @@ const N = [
   650.17534844798,
 ] as const;
 
-/**
- * Saturation temperature of water (K) at an absolute pressure (MPa): IAPWS-IF97 backward equation, 611 Pa to 22.064
- * MPa.
- */
+/** K at an absolute pressure (MPa): IAPWS-IF97 backward equation, 611 Pa to 22.064 MPa. */
 export function saturationKelvin(megapascal: number): number {
   const beta = megapascal ** 0.25;
   const e = beta ** 2 + N[3] * beta + N[6];
@@ -28,11 +25,11 @@ export function saturationKelvin(megapascal: number): number {
   return (N[10] + d - Math.sqrt((N[10] + d) ** 2 - 4 * (N[9] + N[10] * d))) / 2;
 }
 
-/** Pressure (hPa) at a height (m) in the US Standard Atmosphere 1976, up to 11 000 m. */
+/** hPa at a height (m) in the US Standard Atmosphere 1976, up to 11 000 m. */
 export const standardPressure = (metres: number): number => 1013.25 * (1 - (0.0065 * metres) / 288.15) ** 5.255876;
 
-/** Where water boils (°C) at an absolute pressure (hPa): 99.974 °C at 1013.25 hPa on the scale of 1990, not 100. */
+/** °C at an absolute pressure (hPa): 99.974 °C at 1013.25 hPa on the scale of 1990, not 100. */
 export const boilingCelsius = (hectopascal: number): number => saturationKelvin(hectopascal / 10_000) - 273.15;
 
-/** The ice point is the same at any height. Prefer it: it needs no barometer. */
+/** The same at any height, so it needs no barometer: preferred. */
 export const icePoint = (unit: TemperatureUnit): Degrees => ({ hundredths: unit === '°C' ? 0 : 3200, unit });

@@ -4,14 +4,13 @@ import type { Degrees, TemperatureUnit } from '../quantity/temperature';
 import { boilingCelsius } from './boiling-point';
 import { stationPressure, type Air } from './station-pressure';
 
-/** What a thermometer should show in boiling water, here and today, and how well that is known. */
 export type BoilingWater = { kind: 'known'; reads: Degrees; goodTo: Degrees; hectopascal: number } | { kind: 'undetermined'; why: Why[] };
 
-/** Hundredths °C, rounded up in °F: a barometer good to 1 hPa; the weather, which a height knows nothing of. */
+/** Hundredths °C, rounded up in °F: a barometer good to 1 hPa; by height the weather is unknown. */
 const BY_BAROMETER = { '°C': 3, '°F': 6 };
 const BY_HEIGHT = { '°C': 60, '°F': 108 };
 
-/** To the tenth of a degree. A weather report is taken to be no better than the height it was worked back with. */
+/** To the tenth of a degree. A weather report is no better than the height it was converted with. */
 export function boilingWater(air: Air, unit: TemperatureUnit): BoilingWater {
   const pressure = stationPressure(air);
   if (pressure.kind === 'undetermined') return pressure;

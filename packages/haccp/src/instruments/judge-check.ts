@@ -3,10 +3,10 @@ import { scaled } from '../quantity/decimal';
 import { amountOf, differenceOf } from '../quantity/quantities';
 import type { QuantityUnit } from '../quantity/quantity';
 
-/** A check of an instrument against a known value, all in the instrument's own unit with at most three decimals. */
+/** In the instrument's own unit, at most three decimals. */
 export type Check = { expected: number; observed: number; tolerance: number; unit: QuantityUnit };
 
-/** Met when the instrument is off by no more than its tolerance. Compared in thousandths, without rounding. */
+/** Compared in thousandths, without rounding. */
 export function judgeCheck({ expected, observed, tolerance, unit }: Check): Verdict {
   const [should, shown, allowed] = [expected, observed, tolerance].map((value) => scaled(value, 3));
   if (should === undefined || shown === undefined || allowed === undefined) {

@@ -3,7 +3,6 @@ import { isDegrees, type Measurement } from '../limits/measurement';
 import type { Coded } from '../limits/verdict';
 import { differenceOf } from '../quantity/quantities';
 
-/** What the instrument may be wrong by, allowed for in the limit. */
 export const notedError = (error: Measurement, of: Exclude<Measured, 'percent'>): Coded => ({
   code: `allowed-for-${of}`,
   figures: { error: isDegrees(error) ? differenceOf(error.hundredths, error.unit, 2) : differenceOf(error.thousandths, 'ratio') },

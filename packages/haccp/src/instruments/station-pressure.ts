@@ -3,8 +3,8 @@ import type { Quantity } from '../quantity/quantity';
 import { standardPressure } from './boiling-point';
 
 /**
- * What is known of the air where the water boils. Weather services and most house barometers give a pressure reduced to
- * sea level: taken as it is, 1005 hPa at 1600 m would put the boiling point 5.3 °C too high.
+ * Weather services and most house barometers reduce the pressure to sea level: taken as it is, 1005 hPa at 1600 m puts
+ * the boiling point 5.3 °C too high.
  */
 export type Air =
   | { from: 'barometer'; hectopascal: number; metres?: number }
@@ -17,10 +17,12 @@ const LOWEST_METRES = -430;
 const HIGHEST_METRES = 9000;
 const LEAST_HECTOPASCAL = 300;
 const MOST_HECTOPASCAL = 1100;
-/** Weather moves the pressure by some 20 hPa either way; twice that is another height, or another kind of pressure. */
+/**
+ * hPa. Weather moves the pressure by some 20 hPa either way; twice that is another height, or another kind of pressure.
+ */
 const WEATHER = 40;
 
-/** The absolute pressure at the place, hPa; undetermined where the figures cannot be, or contradict one another. */
+/** Absolute pressure at the place, hPa; undetermined for impossible or contradictory figures. */
 export function stationPressure(air: Air): StationPressure {
   const metres = air.metres ?? 0;
   if (!(metres >= LOWEST_METRES && metres <= HIGHEST_METRES)) {
@@ -37,7 +39,7 @@ export function stationPressure(air: Air): StationPressure {
   return hectopascal < usual ? undetermined(notThere, 'check-height-and-barometer') : undetermined(notThere, 'as-weather-report');
 }
 
-/** Reduced pressure back up to the place: × (1 − 0.0065 h ÷ 288.15)^5.255876. */
+/** Sea-level pressure at the place: × (1 − 0.0065 h ÷ 288.15)^5.255876. */
 function pressureOf(air: Air): number {
   switch (air.from) {
     case 'barometer':

@@ -2,7 +2,7 @@ import { foodCode } from '../limit-sets/sources';
 import type { Source } from '../limits/source';
 import type { TemperatureUnit } from '../quantity/temperature';
 
-/** What a food thermometer may be off by, either way: ± 2 °F, or ± 1 °C where its scale is in °C. Hundredths. */
+/** Hundredths, either way: ± 2 °F, or ± 1 °C where its scale is in °C. */
 export const foodThermometerTolerance: Record<TemperatureUnit, number> & { source: Source } = {
   '°F': 200,
   '°C': 100,
