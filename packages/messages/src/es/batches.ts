@@ -3,7 +3,7 @@ import { translated } from '../translated';
 
 export const batches = translated<typeof english>()({
   title: 'Calcular una tanda',
-  'by-formula': 'Con la fórmula {version}; nada de esto se registra.',
+  'by-formula': 'Con la fórmula {version}; nada de esto se anota.',
   'no-formula': 'Todavía sin fórmula',
   'by-the-formula': 'Una tanda se calcula con la fórmula.',
   'begin-with': 'Partir de',
@@ -25,7 +25,7 @@ export const batches = translated<typeof english>()({
   'sheet-title': '{product}, fórmula {version}',
   'not-a-record': 'No es un registro',
   'get-ready':
-    'Esta hoja ayuda a preparar el trabajo. Lo que cuenta se pesa en el lote y se juzga allí, frente a la carne recortada de ese día.',
+    'Esta hoja ayuda a preparar el trabajo. Lo que cuenta se pesa en el lote y se evalúa allí, frente a la carne recortada de ese día.',
   'everything-in': 'Todo lo que entra',
   'packed-expected': 'Empacado, según lo esperado',
   'to-be-weighed': 'Lo que se pesa',
@@ -66,5 +66,5 @@ export const batches = translated<typeof english>()({
   weighed: 'Pesado',
   initials: 'Iniciales',
   'never-more': 'Las sales de cura son tóxicas en exceso: nunca pese más que el máximo.',
-  'what-counts': 'Lo que cuenta se pesa en el lote y se juzga allí, frente a la carne ya recortada.',
+  'what-counts': 'Lo que cuenta se pesa en el lote y se evalúa allí, frente a la carne ya recortada.',
 });

@@ -2,12 +2,12 @@ import type { calculators as english } from '../en/calculators';
 import { translated } from '../translated';
 
 export const calculators = translated<typeof english>()({
-  calculators: 'Calculadoras',
+  calculators: 'Cálculos',
   'published-limits': 'Límites publicados',
   'own-limits': 'Límites propios',
-  under: 'Antes de un lote o junto a él. Nada de esto se registra.',
-  'no-such-calculator': 'No existe esa calculadora',
-  'all-calculators': 'Todas las calculadoras',
+  under: 'Antes de un lote o junto a él. Nada de esto se anota.',
+  'no-such-calculator': 'No existe ese cálculo',
+  'all-calculators': 'Todos los cálculos',
   calculate: 'Calcular',
   calculating: 'Calculando…',
   'calculation-below': 'El cálculo está abajo.',
@@ -24,7 +24,7 @@ export const calculators = translated<typeof english>()({
   'beside-it': 'A su lado',
   nothing: 'Nada',
   'limits-caution':
-    'Un límite publicado es una referencia. Su plan debe validarse; deciden los códigos locales, el inspector y una autoridad de procesos con licencia. Una cifra marcada «sin confirmar» no se leyó en su fuente.',
+    'Un límite publicado es una referencia. Su plan debe validarse; deciden los normas locales, el inspector y una autoridad de procesos con licencia. Una cifra marcada “sin confirmar” no se leyó en su fuente.',
   'own-set': '{set} (propio)',
   'another-edition': '{set} (otra edición)',
   'set-of': '{title}, {edition}',
@@ -67,7 +67,7 @@ export const calculators = translated<typeof english>()({
   'counts-between': 'vale desde {from} hasta {until}',
   'not-confirmed': 'sin confirmar: {known}',
   only: 'Solo {conditions}',
-  'in-force-in': 'En vigor en',
+  'in-force-in': 'Vigente en',
   'force-law': 'ley',
   'force-standard': 'norma',
   'force-guide': 'guía oficial',

@@ -15,7 +15,7 @@ export const daySheet = translated<typeof english>()({
   'judged-by-none': 'No lo evalúa ningún límite',
   finished: '{point}: terminado',
   'so-far': '{point} hasta ahora',
-  'taken-out': 'Retirado: {kind}',
+  'taken-out': 'Sacado: {kind}',
   packed: 'Empacado {code}',
   'count-weight': '{count} × {weight}',
   'use-by': 'Caduca el {day}',

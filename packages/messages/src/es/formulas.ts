@@ -18,7 +18,7 @@ export const formulas = translated<typeof english>()({
   'version-not-used': 'Fórmula {version}, ningún lote la usa todavía',
   'version-used': 'Fórmula {version}, {lots, plural, one {la usa # lote} other {la usan # lotes}}',
   'not-planned':
-    'El plan en vigor no fija límite para lo siguiente: {substances}. En su lugar figuran los límites publicados para carne picada.',
+    'El plan vigente no fija límite para lo siguiente: {substances}. En su lugar figuran los límites publicados para carne molida.',
   'earlier-stay': 'Las versiones anteriores siguen con los lotes que se hicieron con ellas.',
   'no-item': 'Todavía no hay artículos',
   'go-to-receiving': 'Ir a Recepción',
@@ -32,14 +32,14 @@ export const formulas = translated<typeof english>()({
   in: 'En',
   gives: 'Aporta',
   limit: 'Límite',
-  judged: 'Juicio',
+  judged: 'Evaluación',
   'it-holds': 'contiene {percent}',
   'with-the-others': '{ppm} con los demás que la contienen',
   unconfirmed: '{citation}; sin confirmar en la fuente misma',
   within: 'Dentro del límite',
   'above-the-most': 'Por encima del máximo permitido',
   'below-the-least': 'Por debajo del mínimo exigido',
-  'cannot-be-judged': 'Todavía no se puede juzgar',
+  'cannot-be-judged': 'Todavía no se puede evaluar',
   meats: 'Carnes',
   'add-meat': 'Agregar una carne',
   'add-ingredient': 'Agregar un ingrediente',
@@ -66,5 +66,5 @@ export const formulas = translated<typeof english>()({
   'save-as': 'Guardar como fórmula {version}',
   'throw-away': 'Descartar el borrador',
   'curing-caution':
-    'Las sales de cura son tóxicas en exceso. Las ppm de aquí resultan de los porcentajes; decide lo que se pesó frente a la carne ya recortada. Lea el contenido en la etiqueta de cada entrega: la sal de cura se vende con 6.25 % de nitrito y con otros contenidos. Los códigos locales, su inspector y una autoridad de procesos con licencia deciden qué se permite.',
+    'Las sales de cura son tóxicas en exceso. Las ppm de aquí resultan de los porcentajes; decide lo que se pesó frente a la carne ya recortada. Lea el contenido en la etiqueta de cada entrega: la sal de cura se vende con 6.25 % de nitrito y con otros contenidos. Los normas locales, su inspector y una autoridad de procesos con licencia deciden qué se permite.',
 });

@@ -56,7 +56,7 @@ export const lots = translated<typeof english>()({
   'put-in-meat': 'Agregar carne',
   'weigh-ingredient': 'Pesar un ingrediente',
   pack: 'Empacar',
-  'take-out': 'Retirar',
+  'take-out': 'Sacar',
   unforeseen: 'Algo imprevisto',
   review: 'Revisión',
   next: 'Siguiente',

@@ -8,7 +8,7 @@ export const paperPlan = translated<typeof english>()({
   'flow-diagram': 'Diagrama de flujo',
   notes: 'Notas',
   'set-is-a-reference':
-    'Un conjunto de límites es una referencia, no una prueba. El plan tiene que validarse para lo que de verdad se hace, con respaldo archivado (9 CFR 417.4(a)(1)). Deciden las normas locales, el inspector y una autoridad de proceso acreditada.',
+    'Un conjunto de límites es una referencia, no una prueba. El plan tiene que validarse para lo que de verdad se hace, con respaldo archivado (9 CFR 417.4(a)(1)). Deciden las normas locales, el inspector y una autoridad de procesos con licencia.',
   adoption: 'Adopción',
   'to-know': 'Por saber',
   written: 'Escrito',
@@ -28,7 +28,7 @@ export const paperPlan = translated<typeof english>()({
   no: 'no',
   'clock-starts': 'El reloj empieza',
   follows: 'Sigue a',
-  recorded: 'Registrado',
+  recorded: 'Anotado',
   'moment-starts': 'El momento: inicia el reloj de {points}.',
   'lies-in': 'Está en',
   piece: 'Pieza',
@@ -49,7 +49,7 @@ export const paperPlan = translated<typeof english>()({
   'who-decides':
     'Si se retira del mercado, y hasta dónde, se decide con su inspector y la autoridad; llámelos primero. Un paquete que no se puede distinguir de los alcanzados cuenta entre ellos.',
   'every-delivery': 'Todas las entregas de este número',
-  'none-is-recorded': 'No hay ninguna registrada.',
+  'none-is-recorded': 'No hay ninguna anotada.',
   delivery: 'Entrega',
   'what-from-whom': 'Qué, de quién',
   'what-became': 'Qué se hizo de ello',

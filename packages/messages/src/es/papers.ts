@@ -7,9 +7,9 @@ export const papers = translated<typeof english>()({
   'lot-record': 'Registro de lote',
   'monitoring-log': 'Registro de monitoreo',
   'deviation-reports': 'Informes de desviación',
-  ledger: 'Libro mayor',
+  ledger: 'Cadena de registros',
   'who-judges':
-    'Larderbook guarda registros y los compara con límites. Si un plan es correcto lo valida el establecimiento y lo juzgan el inspector y la autoridad.',
+    'Larderbook guarda registros y los compara con límites. Si un plan es correcto lo valida el establecimiento y lo evalúan el inspector y la autoridad.',
   'for-inspector': 'Para el inspector',
   'signed-in-to-read':
     'Inició sesión para leer los registros de {establishment}. Todo se puede abrir e imprimir; desde aquí no se puede cambiar nada.',

@@ -80,7 +80,7 @@ export const reviews = translated<typeof english>()({
   target: 'Objetivo',
   weighed: 'Pesado',
   'not-weighed': 'sin pesar',
-  ingoing: 'Entrante',
+  ingoing: 'Agregado',
   'meat-block': 'Bloque de carne',
   packed: 'Empacado',
   'packages-weighing': '{count, plural, one {# paquete} other {# paquetes}}, {weight}',

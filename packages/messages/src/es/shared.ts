@@ -49,7 +49,7 @@ export const shared = translated<typeof english>()({
   'critical-limit-missed': 'Límite crítico no cumplido: {what}',
   measured: 'Medido',
   limit: 'Límite',
-  'missed-by': 'Diferencia',
+  'missed-by': 'No cumplido por',
   'corrected-later': 'Corregida por una entrada posterior',
   caution: 'Precaución',
   'step-done': 'hecho',

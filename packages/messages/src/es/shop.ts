@@ -71,7 +71,7 @@ export const shop = translated<typeof english>()({
   'entry-deviation-closing': 'Cierre de una desviación',
   'entry-removal': 'Salida de un lote',
   'entry-input': 'Carne agregada',
-  'entry-weighing': 'Pesada',
+  'entry-weighing': 'Pesaje',
   'entry-lot': 'Lote',
   'entry-supplier': 'Proveedor',
   'entry-item': 'Artículo',

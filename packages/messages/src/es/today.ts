@@ -4,7 +4,7 @@ import { translated } from '../translated';
 export const today = translated<typeof english>()({
   title: 'Hoy',
   'record-delivery': 'Anotar una entrega',
-  'start-lot': 'Empezar un lote',
+  'start-lot': 'Iniciar un lote',
   'nothing-waits': 'No hay nada pendiente',
   'nothing-waits-hint': 'No hay ninguna etapa en curso, y nada está retenido, atrasado o por revisar.',
   'shop-today': 'El negocio hoy',
@@ -59,6 +59,6 @@ export const today = translated<typeof english>()({
   'why-plan': 'Parta de un plan con límites publicados, ajústelo a su proceso y fírmelo.',
   'do-delivery': 'Anote una entrega',
   'why-delivery': 'Desde entonces la carne está en el libro.',
-  'do-lot': 'Empiece su primer lote',
+  'do-lot': 'Inicie su primer lote',
   'why-lot': 'Tiene su propia hoja, desde la carne que entra hasta los paquetes que salen.',
 });

@@ -67,7 +67,7 @@ test.each<[CriticalLimit, string, string]>([
   [
     { kind: 'growth', species: 'mixed or unknown', log10: 100, longestGapSeconds: 3600, source },
     'at most 1 log of C. perfringens while cooling, predicted for mixed or unknown meat',
-    'a lo sumo 1 log de C. perfringens durante el enfriamiento, según el modelo para carne mezclada o desconocida',
+    'como máximo 1 log de C. perfringens durante el enfriamiento, según el modelo para carne mixta o desconocida',
   ],
   [
     {
@@ -160,7 +160,7 @@ test('what lots are judged by comes first, then what adopting the plan affirms a
     'The plan says what supports it: Only inside a gap.',
   ]);
   expect(spanish.sayConditions(conditions.slice(2, 3))).toEqual([
-    'Solo con por lo menos 100 ppm de nitrito de sodio agregado sobre el bloque de carne: se juzga por lo que entra en cada lote.',
+    'Solo con por lo menos 100 ppm de nitrito de sodio agregado sobre el bloque de carne: se evalúa por lo que entra en cada lote.',
   ]);
   expect(english.sayConditions()).toEqual([]);
 });

@@ -5,13 +5,13 @@ export const usual = translated<typeof english>()({
   'receiving-meat': 'Recepción de la carne',
   'salmonella-listeria-monocytogenes-and-other': 'Salmonella, Listeria monocytogenes y otros patógenos en la carne cruda',
   'they-are-found-in-raw': 'De vez en cuando se encuentran en la carne cruda, sea quien sea el proveedor.',
-  'killed-later-at-the-control': 'Se eliminan después, en el punto de control «{killedAt}».',
+  'killed-later-at-the-control': 'Se eliminan después, en el punto de control “{killedAt}”.',
   'growth-of-pathogens-on-the': 'Crecimiento de patógenos en el camino hasta aquí',
   'every-delivery-is-judged-by':
-    'Cada entrega se juzga por su temperatura en la puerta; la que no cumple se rechaza, o se retiene con una desviación.',
-  'temperature-at-receipt-kept-with': 'Temperatura en la recepción, registrada con la entrega.',
+    'Cada entrega se evalúa por su temperatura en la puerta; la que no cumple se rechaza, o se retiene con una desviación.',
+  'temperature-at-receipt-kept-with': 'Temperatura en la recepción, anotada con la entrega.',
   'residues-of-drugs-and-pesticides': 'Residuos de medicamentos y plaguicidas',
-  'the-meat-comes-from-inspected': 'La carne viene de establecimientos inspeccionados; su número se registra con cada entrega.',
+  'the-meat-comes-from-inspected': 'La carne viene de establecimientos inspeccionados; su número se anota con cada entrega.',
   'approved-suppliers': 'Proveedores aprobados.',
   'bone-splinters-metal-plastic-from': 'Astillas de hueso, metal o plástico del proveedor',
   'seldom-found-and-looked-for': 'Se encuentran pocas veces, y se buscan al recortar la carne.',
@@ -19,7 +19,7 @@ export const usual = translated<typeof english>()({
   'receiving-ingredients-and-packaging': 'Recepción de ingredientes y empaques',
   'allergens-that-the-label-does': 'Alérgenos que la etiqueta no nombra',
   'each-items-allergens-are-recorded':
-    'Los alérgenos de cada artículo se registran cuando se compra por primera vez, y la etiqueta se revisa antes de empacar.',
+    'Los alérgenos de cada artículo se anotan cuando se compra por primera vez, y la etiqueta se revisa antes de empacar.',
   'allergens-of-the-item-label': 'Alérgenos del artículo; revisión de la etiqueta al empacar.',
   'packaging-not-meant-for-food': 'Empaque que no es para alimentos',
   'a-letter-of-guarantee-is': 'Hay una carta de garantía archivada para cada clase de empaque.',
@@ -55,7 +55,7 @@ export const usual = translated<typeof english>()({
   'air-of-the-smokehouse': 'Aire del ahumadero',
   'air-of-the-oven': 'Aire del horno',
   'the-label-is-the-one':
-    'La etiqueta es la de este producto: su nombre, cada ingrediente en orden descendente, cada alérgeno que tiene la fórmula, el peso neto, la fecha de consumo, el número de establecimiento y cómo conservarlo.',
+    'La etiqueta es la de este producto: su nombre, cada ingrediente en orden descendente, cada alérgeno que tiene la fórmula, el peso neto, la fecha de caducidad, el número de establecimiento y cómo conservarlo.',
   'label-and-allergens': 'Etiqueta y alérgenos',
   'allergens-that-the-label-does-not': 'Alérgenos que la etiqueta no nombra.',
   'the-label-on-the-machine': 'La etiqueta en la máquina y en el primer paquete, junto a la fórmula.',
@@ -75,16 +75,16 @@ export const usual = translated<typeof english>()({
   'measure-a-second-package-move':
     'Mida un segundo paquete. Lleve el lote a una cámara fría que funcione y reténgalo. Encuentre desde cuándo estuvo demasiado caliente: el producto por encima del límite más tiempo del que usted puede respaldar se decomisa. Haga reparar el frío y tome dos veces las lecturas del día siguiente.',
   'thermometer-checked-in-ice-water':
-    'Termómetro comprobado en agua con hielo, 32 °F (0 °C), tan seguido como dice su ficha. Los registros se revisan antes del envío.',
+    'Termómetro verificado en agua con hielo, 32 °F (0 °C), tan seguido como dice su ficha. Los registros se revisan antes del envío.',
   'weighing-curing-salt-and-ingredients': 'Pesaje de la sal de cura y de los ingredientes',
   'too-much-nitrite-it-is': 'Demasiado nitrito: en exceso es tóxico',
   'a-few-grams-decide-and': 'Unos pocos gramos deciden, y la sal de cura parece sal una vez que pierde su color.',
-  'weighed-against-the-trimmed-meat': 'Se pesa contra la carne recortada en el punto de control «Sal de cura».',
+  'weighed-against-the-trimmed-meat': 'Se pesa contra la carne recortada en el punto de control “Sal de cura”.',
   'too-little-nitrite-to-hold': 'Demasiado poco nitrito para contener a Clostridium botulinum',
   'the-weight-is-aimed-just': 'El peso se busca apenas por debajo del máximo, y {otherwise}.',
   'by-curing-salt': 'Sal de cura.',
   'an-ingredient-with-an-allergen': 'Un ingrediente con un alérgeno que la fórmula no nombra',
-  'ingredients-are-weighed-from-the': 'Los ingredientes se pesan según la fórmula, uno por uno, de entregas registradas.',
+  'ingredients-are-weighed-from-the': 'Los ingredientes se pesan según la fórmula, uno por uno, de entregas anotadas.',
   'weighings-of-the-lot': 'Pesajes del lote.',
   'grinding-and-mixing': 'Molienda y mezclado',
   'metal-from-plate-and-knife': 'Metal del plato y de la cuchilla',
@@ -98,7 +98,7 @@ export const usual = translated<typeof english>()({
   'clips-and-pieces-of-casing': 'Grapas y pedazos de tripa',
   'links-are-looked-over-while': 'Las piezas se revisan al colgarlas.',
   'curing-salt': 'Sal de cura',
-  'nitrite-beyond-what-is-allowed': 'Nitrito por encima de lo permitido en carne picada; en exceso es tóxico.',
+  'nitrite-beyond-what-is-allowed': 'Nitrito por encima de lo permitido en carne molida; en exceso es tóxico.',
   'weight-of-the-curing-salt': 'Peso de la sal de cura contra el peso de la carne recortada; de los dos resulta la concentración.',
   'a-scale-that-shows-0':
     'Una báscula que muestra 0.1 g o mejor. El contenido de nitrito se lee en la bolsa de esta entrega: 6.25 % o lo que diga.',
@@ -107,15 +107,15 @@ export const usual = translated<typeof english>()({
   'do-not-mix-set-meat':
     'No mezcle. Separe la carne y la sal de cura y retenga el lote. Pese las dos de nuevo. Si es demasiada: agregue más carne recortada hasta que la concentración esté dentro de su límite, o decomise; nunca calcule a ojo. Encuentre cómo se llegó al peso equivocado, muestre el próximo pesaje a una segunda persona y escriba por qué no pudo haber salido producto con demasiado nitrito.',
   'scale-checked-with-a-test':
-    'Báscula comprobada con una pesa patrón. El propietario observa un pesaje por semana. Los registros se revisan antes del envío.',
+    'Báscula verificada con una pesa patrón. El propietario observa un pesaje por semana. Los registros se revisan antes del envío.',
   'fermentation-begins': 'Comienza la fermentación',
   'degree-hours-counted-from-later': 'Grados-hora contados desde más tarde de lo que comenzaron.',
   'the-sausages-hang-in-the': 'Los embutidos están colgados en la cámara: la fermentación comienza ahora.',
   'the-moment-the-first-sausages': 'El momento en que los primeros embutidos del lote quedan colgados en la cámara.',
-  'recorded-as-they-are-hung': 'Se registra al colgarlos; un toque toma la hora del día.',
+  'recorded-as-they-are-hung': 'Se anota al colgarlos; un toque toma la hora del día.',
   'every-lot-once': 'Cada lote, una vez.',
   'the-sausage-maker': 'El embutidor.',
   'without-a-recorded-start-no':
-    'Sin un comienzo registrado no se sabe si los grados-hora son pocos: retenga el lote hasta que quien lo colgó haya registrado cuándo fue.',
+    'Sin un comienzo anotado no se sabe si los grados-hora son pocos: retenga el lote hasta que quien lo colgó haya anotado cuándo fue.',
   'the-reviewer-compares-it-with': 'Quien revisa lo compara con el último pesaje y con la primera lectura de la cámara.',
 });

@@ -8,7 +8,7 @@ export const dwell = translated<typeof english>()({
   'dwell-held.margin': '{spare} de margen',
   'dwell-held.because': 'El centro se mantuvo a {at} o más durante {held}; se necesitan {needed}.',
   'dwell-gap.measured': '{held} a {at} o más',
-  'dwell-gap.because': 'No hay ninguna lectura durante {gap}; entre dos lecturas pueden pasar a lo sumo {tolerated}.',
+  'dwell-gap.because': 'No hay ninguna lectura durante {gap}; entre dos lecturas pueden pasar como máximo {tolerated}.',
   'dwell-gap.next': 'Agregue del registrador las lecturas que faltan, o vuelva a mantener: {at} durante {needed}.',
   'dwell-holding.measured': '{held} a {at} o más',
   'dwell-holding.margin': 'faltan {left}',

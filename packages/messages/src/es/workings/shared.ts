@@ -5,7 +5,7 @@ export const shared = translated<typeof english>()({
   'caution-curing':
     'Las sales de cura son tóxicas en exceso: péselas en una báscula lo bastante fina, nunca por cucharadas, y guárdelas aparte y teñidas.',
   'caution-limits':
-    'Un límite publicado es una referencia. Su plan debe validarse; deciden los códigos locales, el inspector y una autoridad de procesos con licencia.',
+    'Un límite publicado es una referencia. Su plan debe validarse; deciden los normas locales, el inspector y una autoridad de procesos con licencia.',
   'caution-model':
     'La estimación de un modelo apoya una decisión y nunca la toma. Si el producto puede usarse lo decide una autoridad de procesos.',
   'against-limit': 'Frente al límite',
@@ -24,10 +24,10 @@ export const shared = translated<typeof english>()({
   'from-cooking': 'fin de la cocción → {to}',
   'estimate-of-other-products': 'Estimación de un modelo: D y z se midieron en otros productos; un factor de dos a tres es normal.',
   'coldest-point-of-moist-product':
-    'Medido en el punto más frío de producto húmedo, con su opción de humedad; entre 50 y 130 °F a lo sumo 6 h.',
+    'Medido en el punto más frío de producto húmedo, con su opción de humedad; entre 50 y 130 °F como máximo 6 h.',
   'salmonella-is-not-listeria': 'Que muera Salmonella no dice nada de Listeria monocytogenes, que aguanta más calor.',
   'no-open-model': 'Para producto curado no hay un modelo de crecimiento público con parámetros confirmados.',
-  'judge-by-stages-and-cure': 'Juzgue por las etapas del programa de curados y por el nitrito y eritorbato pesados; decide una persona.',
+  'judge-by-stages-and-cure': 'Evalúe por las etapas del programa de curados y por el nitrito y eritorbato pesados; decide una persona.',
   'nothing-read-of-cooling': 'No hay ninguna lectura utilizable del enfriamiento.',
   'nothing-read-of-cooling+probe': 'No hay ninguna lectura utilizable del enfriamiento de la sonda {probe}.',
   'one-reading-of-cooling': 'Hay una sola lectura del enfriamiento: no muestra ningún tiempo en que algo creciera o no.',
