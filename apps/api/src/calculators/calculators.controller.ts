@@ -21,8 +21,9 @@ import {
   type Piece,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
+import { SignedIn, type Person } from '../platform/person';
 import { airOf } from './air-of';
-import { publishedLimit } from './published-limit';
+import { limitNamed, publishedLimit } from './published-limit';
 import { calculated } from './calculated';
 
 /** Nothing is read from the book, nothing is written. */
@@ -34,14 +35,17 @@ export class CalculatorsController {
   }
 
   @Route(contract.calculateHold)
-  hold(@Input() { value, unit, limit: key }: contract.InputOf<typeof contract.calculateHold>) {
-    const { title, limit } = publishedLimit(key, 'dwell');
+  hold(@Input() { value, unit, limit: key }: contract.InputOf<typeof contract.calculateHold>, @SignedIn() by: Person) {
+    const { title, limit } = limitNamed(key, by.voice, 'dwell');
     return calculated(timeAtTemperature(value, unit, limit, title));
   }
 
   @Route(contract.calculateCurve)
-  curve(@Input() { readings, unit, limit: key, shape, thinnest }: contract.InputOf<typeof contract.calculateCurve>) {
-    const { title, limit } = publishedLimit(key, 'dwell', 'cooling', 'bandTime');
+  curve(
+    @Input() { readings, unit, limit: key, shape, thinnest }: contract.InputOf<typeof contract.calculateCurve>,
+    @SignedIn() by: Person,
+  ) {
+    const { title, limit } = limitNamed(key, by.voice, 'dwell', 'cooling', 'bandTime');
     const piece = pieceOf(shape, thinnest);
     return calculated(curveAgainstLimit(readings, unit, limit, title, piece));
   }
@@ -57,8 +61,8 @@ export class CalculatorsController {
   }
 
   @Route(contract.calculateLethality)
-  lethality(@Input() { readings, unit, limit: key }: contract.InputOf<typeof contract.calculateLethality>) {
-    const { title, limit } = publishedLimit(key, 'dwell');
+  lethality(@Input() { readings, unit, limit: key }: contract.InputOf<typeof contract.calculateLethality>, @SignedIn() by: Person) {
+    const { title, limit } = limitNamed(key, by.voice, 'dwell');
     return calculated(lethalityOfCook(readings, unit, limit, title));
   }
 

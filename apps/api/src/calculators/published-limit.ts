@@ -1,6 +1,9 @@
 import { catalogue, type CriticalLimit } from '@larderbook/haccp';
+import type { Voice } from '@larderbook/messages';
 import { Problem } from '../platform/problem';
+import { limitsIn } from '../platform/tell';
 import { told } from '../platform/told';
+import { titleOf } from '../products/published-limits';
 
 type OfKind<K extends CriticalLimit['kind']> = Extract<CriticalLimit, { kind: K }>;
 
@@ -12,6 +15,12 @@ export function publishedLimit<K extends CriticalLimit['kind']>(key: string, ...
     throw new Problem('cannot-be-calculated', told('limit-of-another-kind', { title }));
   }
   return { title, limit };
+}
+
+/** The same, called as a reader in this voice calls it. */
+export function limitNamed<K extends CriticalLimit['kind']>(key: string, voice: Voice, ...kinds: K[]): { title: string; limit: OfKind<K> } {
+  const { title, limit } = publishedLimit(key, ...kinds);
+  return { title: titleOf(key, title, limitsIn(voice).sayName), limit };
 }
 
 const isOfKind = <K extends CriticalLimit['kind']>(limit: CriticalLimit, kinds: K[]): limit is OfKind<K> =>

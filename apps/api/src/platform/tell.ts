@@ -1,5 +1,5 @@
 import { limitTeller, teller, type LimitTeller, type Teller, type Voice } from '@larderbook/messages';
-import { allWords } from '@larderbook/messages/all';
+import { allWords, wordsTogether } from '@larderbook/messages/all';
 
 export const english: Voice = { language: 'en', timeZone: 'UTC', timeStyle: 'US' };
 
@@ -8,6 +8,8 @@ export const { tell } = teller({ verdicts: allWords.verdicts.en, limits: allWord
 export const tellerIn = (voice: Voice): Teller =>
   teller({ verdicts: allWords.verdicts[voice.language], limits: allWords.limits[voice.language] }, voice);
 
-export const limitsIn = (voice: Voice): LimitTeller => limitTeller(allWords.limits[voice.language], voice);
+const wordsOfLimits = wordsTogether('published', 'limits');
+
+export const limitsIn = (voice: Voice): LimitTeller => limitTeller(wordsOfLimits[voice.language], voice);
 
 export const englishLimits = limitsIn(english);

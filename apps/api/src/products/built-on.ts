@@ -18,7 +18,8 @@ function newestOf(printed: PrintedRow[], inUse: LimitSet | undefined): PrintedRo
   return of(inUse?.jurisdiction) ?? of(printed[0]?.set.jurisdiction);
 }
 
-export function sayEdition({ title, edition }: LimitSet, isInUse: boolean, { say }: Reasons): string {
-  const named = title.includes(edition) ? title : say('edition', { title, edition });
+export function sayEdition({ title: printed, edition }: LimitSet, isInUse: boolean, { say, limits }: Reasons): string {
+  const title = limits.sayName(printed);
+  const named = printed.includes(edition) ? title : say('edition', { title, edition });
   return isInUse ? say('edition-here', { edition: named }) : named;
 }

@@ -2,6 +2,7 @@ import type { compareLimitSets, InputOf, ReplyOf } from '@larderbook/contracts';
 import { differencesBetween, type Condition, type Difference, type LimitRow, type LimitSet } from '@larderbook/haccp';
 import { codeOf, say, write, type Voice, type WordsOf } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
+import { limitsIn } from '../platform/tell';
 import { temperatureOf, timeHeld } from './otherwise';
 import { reasonsIn } from './reasons-in';
 import { headOf, knownSet } from './show-limit-set';
@@ -17,13 +18,18 @@ export function compareSets(
   const [here, there] = [knownSet(hereId, own), knownSet(thereId, own)];
   const { onlyHere, onlyThere, notRead, differing } = differencesBetween(here, there);
   const told = tellerOf(voice);
+  const { sayName } = limitsIn(voice);
   return {
-    here: headOf(here),
-    there: headOf(there),
-    onlyHere: onlyHere.map(({ title }) => title),
-    onlyThere: onlyThere.map(({ title }) => title),
-    notRead: notRead.map(({ title }) => title),
-    differing: differing.map(({ here: row, differences }) => ({ rowId: row.id, title: row.title, differences: differences.map(told) })),
+    here: headOf(here, sayName),
+    there: headOf(there, sayName),
+    onlyHere: onlyHere.map(({ title }) => sayName(title)),
+    onlyThere: onlyThere.map(({ title }) => sayName(title)),
+    notRead: notRead.map(({ title }) => sayName(title)),
+    differing: differing.map(({ here: row, differences }) => ({
+      rowId: row.id,
+      title: sayName(row.title),
+      differences: differences.map(told),
+    })),
   };
 }
 

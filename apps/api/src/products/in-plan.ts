@@ -1,5 +1,6 @@
 import type { LimitThatApplies, PlanContent } from '@larderbook/contracts';
 import { figureOf, type CriticalLimit, type LimitRow } from '@larderbook/haccp';
+import type { LimitTeller } from '@larderbook/messages';
 import { printedWhere } from './printed-where';
 
 /** `name` is the control point that judges by the limit. */
@@ -9,7 +10,7 @@ export const judgedBy = ({ controlPoints }: PlanContent): JudgedBy[] =>
   controlPoints.flatMap(({ name, limits }) => limits.map(({ limit }) => ({ name, limit })));
 
 /** A figure changed in the plan is its owner's own, not a set's. */
-export function inPlan(row: LimitRow, judged: JudgedBy[] | undefined): LimitThatApplies['inPlan'] {
+export function inPlan(row: LimitRow, judged: JudgedBy[] | undefined, { sayName }: LimitTeller): LimitThatApplies['inPlan'] {
   if (!judged) return { kind: 'no plan', at: [], from: [] };
   const figure = figureOf(row.limit);
   const same = judged.filter(({ limit }) => figureOf(limit) === figure);
@@ -18,7 +19,7 @@ export function inPlan(row: LimitRow, judged: JudgedBy[] | undefined): LimitThat
   const onTheSame = judged.flatMap(({ name, limit }) =>
     printedWhere(limit)
       .filter((printed) => printed.row.id === row.id)
-      .map(({ set }) => ({ name, title: set.title })),
+      .map(({ set }) => ({ name, title: sayName(set.title) })),
   );
   if (onTheSame.length === 0) return { kind: 'nothing', at: [], from: [] };
   return { kind: 'another figure', at: namesOf(onTheSame), from: [...new Set(onTheSame.map(({ title }) => title))] };

@@ -19,7 +19,7 @@ export class LimitSetsController {
 
   @Route(contract.listLimitSets)
   async list(@SignedIn() by: Person) {
-    return { sets: listSets(await this.db.transaction(by, ownEditions)) };
+    return { sets: listSets(await this.db.transaction(by, ownEditions), limitsIn(by.voice)) };
   }
 
   @Route(contract.showLimitSet)

@@ -39,8 +39,8 @@ export function limitsForProduct({ productClass, where, judged, now, limits: tol
     jurisdiction,
     place,
     placesToSay: jurisdiction && place === undefined ? [...placesIn[jurisdiction]] : [],
-    set: set && { ...named(set), isPartial: set.isPartial === true, isUsual: where.limitSet === undefined },
-    newer: newer && named(newer),
+    set: set && { ...named(set, told), isPartial: set.isPartial === true, isUsual: where.limitSet === undefined },
+    newer: newer && named(newer, told),
     nitriteCountedAs: nitriteCountedAs(applying.map(({ row }) => row)),
     limits: limits.toSorted((a, b) => rankOf(a) - rankOf(b)),
   };
@@ -53,7 +53,7 @@ function shown({ row, isForClass, alsoNeeds }: Applies, { judged, today, told }:
   const isOver = hasEnded(row, today);
   return {
     rowId: row.id,
-    title: row.title,
+    title: told.sayName(row.title),
     purpose: row.purpose,
     says: told.formatPrinted(row.limit),
     isForClass,
@@ -62,15 +62,15 @@ function shown({ row, isForClass, alsoNeeds }: Applies, { judged, today, told }:
     force: row.force,
     known: row.known,
     source: row.limit.source,
-    note: row.note,
+    note: row.note && told.sayName(row.note),
     ended: isOver ? row.validUntil : undefined,
     offeredFirst: row.isDefault === true && row.limit.source.confirmed && !isOver,
-    inPlan: limit ? inPlan(row, judged) : { kind: 'not at a step', at: [], from: [] },
+    inPlan: limit ? inPlan(row, judged, told) : { kind: 'not at a step', at: [], from: [] },
     limit,
   };
 }
 
-const named = ({ id, title, edition }: LimitSet) => ({ setId: id, title, edition });
+const named = ({ id, title, edition }: LimitSet, { sayName }: LimitTeller) => ({ setId: id, title: sayName(title), edition });
 
 /** Within a purpose: limits to begin with, those read in their source, others, ended ones. */
 function rankOf({ purpose, offeredFirst, source, force, ended }: LimitThatApplies): number {

@@ -11,9 +11,9 @@ type SetHead = ReplyOf<typeof listLimitSets>['sets'][number];
 const usual = new Set<string>(Object.values(usualSetOf));
 
 /** The usual set of each jurisdiction comes first, one's own editions last. */
-export const listSets = (own: readonly OwnEdition[]): SetHead[] => [
-  ...limitSets.map(headOf).sort((a, b) => Number(b.usual) - Number(a.usual)),
-  ...own.map(headOf),
+export const listSets = (own: readonly OwnEdition[], { sayName }: LimitTeller): SetHead[] => [
+  ...limitSets.map((set) => headOf(set, sayName)).sort((a, b) => Number(b.usual) - Number(a.usual)),
+  ...own.map((set) => headOf(set)),
 ];
 
 /** `newer` is the newest edition that has replaced the set by `now`. Throws `no-such-set`. */
@@ -23,8 +23,13 @@ export function showSet(
 ): ReplyOf<typeof showLimitSet> {
   const set = knownSet(setId, own);
   const newer = newerEditionOf([...limitSets, ...own], { setId, today: now.toISOString().slice(0, 10) });
-  return { set: headOf(set), newer: newer && headOf(newer), rows: set.rows.map((row) => rowOf(row, usedBy, limits)) };
+  const { sayName } = limits;
+  const told = 'own' in set ? { ...limits, sayName: asTyped } : limits;
+  return { set: headOf(set, sayName), newer: newer && headOf(newer, sayName), rows: set.rows.map((row) => rowOf(row, usedBy, told)) };
 }
+
+/** What an owner wrote is nobody's to translate. */
+const asTyped = (text: string): string => text;
 
 /** Throws `no-such-set`. */
 export function knownSet(setId: string, own: readonly LimitSet[]): LimitSet | OwnEdition {
@@ -33,15 +38,15 @@ export function knownSet(setId: string, own: readonly LimitSet[]): LimitSet | Ow
   return set;
 }
 
-export function headOf(set: LimitSet | OwnEdition): SetHead {
+export function headOf(set: LimitSet | OwnEdition, sayName: LimitTeller['sayName'] = asTyped): SetHead {
   const { id, jurisdiction, title, edition, validFrom, rows } = set;
-  const head = { setId: id, jurisdiction, title, edition, validFrom, usual: usual.has(id), rows: rows.length };
-  return 'own' in set ? { ...head, own: set.own } : head;
+  const head = { setId: id, jurisdiction, edition, validFrom, usual: usual.has(id), rows: rows.length };
+  return 'own' in set ? { ...head, title, own: set.own } : { ...head, title: sayName(title) };
 }
 
-const rowOf = (row: LimitRow, usedBy: PlansUsing, { formatPrinted, sayRow, sayCondition }: LimitTeller): LimitRowShown => ({
+const rowOf = (row: LimitRow, usedBy: PlansUsing, { formatPrinted, sayRow, sayCondition, sayName }: LimitTeller): LimitRowShown => ({
   rowId: row.id,
-  title: row.title,
+  title: sayName(row.title),
   purpose: row.purpose,
   says: formatPrinted(row.limit),
   table: kindOf(row.limit)
@@ -54,6 +59,6 @@ const rowOf = (row: LimitRow, usedBy: PlansUsing, { formatPrinted, sayRow, sayCo
   validFrom: row.validFrom,
   validUntil: row.validUntil,
   conditions: row.conditions.map(sayCondition),
-  note: row.note,
+  note: row.note && sayName(row.note),
   usedBy: isOfKind(row.limit, 'figure') ? [] : usedBy(row.limit),
 });

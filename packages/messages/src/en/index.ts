@@ -57,4 +57,5 @@ export const places = {
   'cannot-calculate': () => import('./cannot-calculate'),
   'starter-plans': () => import('./starter-plans'),
   reassessing: () => import('./reassessing'),
+  published: () => import('./published'),
 };

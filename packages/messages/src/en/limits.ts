@@ -1,8 +1,11 @@
+import { publishedLimits } from './published/limits';
+
 /**
  * What a limit asks, in one line as its source prints it; what has to hold before it may be used; and what stands beside
  * it at a control point.
  */
 export const limits = {
+  ...publishedLimits,
   'least-and-most': '{least} and {most}',
   'no-bound': 'no bound set',
   'advised-only': '{figure}, advised',

@@ -39,6 +39,7 @@ import { problemDetails } from './problem-details';
 import { problems } from './problems';
 import { productLimits } from './product-limits';
 import { products } from './products';
+import { published } from './published';
 import { reassessing } from './reassessing';
 import { receiving } from './receiving';
 import { recording } from './recording';
@@ -115,4 +116,5 @@ export const all = {
   'cannot-calculate': cannotCalculate,
   'starter-plans': starterPlans,
   reassessing,
+  published,
 } satisfies AllOf;

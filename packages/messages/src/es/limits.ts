@@ -1,7 +1,8 @@
 import type { limits as english } from '../en/limits';
 import { translated } from '../translated';
+import { publishedLimits } from './published/limits';
 
-export const limits = translated<typeof english>()({
+const own = translated<typeof english>()({
   'least-and-most': '{least} y {most}',
   'no-bound': 'sin cifra indicada',
   'advised-only': '{figure}, recomendado',
@@ -17,11 +18,11 @@ export const limits = translated<typeof english>()({
   'stage-in-all': '{before}, y {stage} en {time} en total',
   'begun-within': 'comenzado dentro de {time} desde la cocción, luego {stages}',
   'band-within': '{band} en {time} en total',
-  'growth-beef': 'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para carne de res',
-  'growth-chicken': 'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para pollo',
-  'growth-pork': 'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para cerdo',
+  'growth-beef': 'como máximo {logs} log de C. perfringens durante el enfriamiento, según el modelo para carne de res',
+  'growth-chicken': 'como máximo {logs} log de C. perfringens durante el enfriamiento, según el modelo para pollo',
+  'growth-pork': 'como máximo {logs} log de C. perfringens durante el enfriamiento, según el modelo para cerdo',
   'growth-mixed-or-unknown':
-    'a lo sumo {logs} log de C. perfringens durante el enfriamiento, según el modelo para carne mixta o desconocida',
+    'como máximo {logs} log de C. perfringens durante el enfriamiento, según el modelo para carne mixta o desconocida',
   'kill-at-least': '≥ {logs} log ({set}: D {minutes} a {reference}, z {z}), contado desde {floor}',
   'degree-hours-below': '≤ {most} por debajo de {top}',
   'degree-hours-up-to': '≤ {most} hasta {top}',
@@ -80,15 +81,15 @@ export const limits = translated<typeof english>()({
   'name-australia': 'Australia',
   'name-new-zealand': 'Nueva Zelanda',
 
-  'nitrite-on-meat-block': 'por lo menos {least} de nitrito de sodio añadido sobre el bloque de carne',
-  'nitrite-on-batch': 'por lo menos {least} de nitrito de sodio añadido sobre la tanda',
-  'accelerator-on-meat-block': 'por lo menos {least} de eritorbato o ascorbato añadido sobre el bloque de carne',
-  'accelerator-on-batch': 'por lo menos {least} de eritorbato o ascorbato añadido sobre la tanda',
+  'nitrite-on-meat-block': 'por lo menos {least} de nitrito de sodio agregado sobre el bloque de carne',
+  'nitrite-on-batch': 'por lo menos {least} de nitrito de sodio agregado sobre la tanda',
+  'accelerator-on-meat-block': 'por lo menos {least} de eritorbato o ascorbato agregado sobre el bloque de carne',
+  'accelerator-on-batch': 'por lo menos {least} de eritorbato o ascorbato agregado sobre la tanda',
   'asks-salt': 'por lo menos {least} de sal en la fase acuosa, {formula}',
   'for-products': 'para: {products}',
   'in-places': 'en {places}',
   'asked-and': '{one}, y {other}',
-  'judged-with': 'Solo con {asked}: se juzga por lo que entra en cada lote.',
+  'judged-with': 'Solo con {asked}: se evalúa por lo que entra en cada lote.',
   'adopting-affirms': 'Al adoptar el plan se afirma: {statement}',
   'plan-supports': 'El plan dice qué lo respalda: {asked}',
   'support-read': 'Leído en la fuente por el negocio: {words}',
@@ -96,14 +97,14 @@ export const limits = translated<typeof english>()({
   'support-own': 'Respaldo archivado: {words}',
 
   'clock-at-end': 'desde el final de {stage}',
-  'clock-at-answer': 'desde que se registra en {answer}',
-  'clock-at-both': 'desde el final de {stage}; el comienzo del enfriamiento se registra en {answer}',
+  'clock-at-answer': 'desde que se anota en {answer}',
+  'clock-at-both': 'desde el final de {stage}; el comienzo del enfriamiento se anota en {answer}',
   'frequency-every': 'por lo menos cada {time}',
   'frequency-times': '{times, plural, one {por lo menos una vez en un lote} other {por lo menos # veces en un lote}}',
   'piece-cylinder': 'cilindro, {size} en lo más delgado',
   'piece-sphere': 'esfera, {size} en lo más delgado',
   'piece-slab': 'plancha, {size} en lo más delgado',
-  'piece-stirred': 'removido o bombeado: sin centro',
+  'piece-stirred': 'revuelto o bombeado: sin centro',
   'error-temperature': '± {error} del termómetro',
   'error-mass': '± {error} de la báscula para ingredientes y piezas',
   'error-mass-step': '± {error} de la báscula para ingredientes y piezas, que muestra pasos de {step}',
@@ -116,14 +117,14 @@ export const limits = translated<typeof english>()({
   'substance-sodium-erythorbate': 'eritorbato de sodio',
   'substance-phosphate': 'fosfato',
   'class-cooked-sausage': 'Embutido cocido',
-  'class-frankfurter': 'Salchicha tipo Frankfurt',
-  'class-luncheon-meat': 'Carne de almuerzo',
+  'class-frankfurter': 'Salchicha de Frankfurt',
+  'class-luncheon-meat': 'Carne fría',
   'class-smoked-pork-sausage': 'Embutido de cerdo ahumado',
-  'class-fresh-pork-sausage': 'Embutido fresco de cerdo',
-  'class-whole-hog-sausage': 'Embutido de cerdo entero',
-  'class-fresh-beef-sausage': 'Embutido fresco de res',
-  'class-breakfast-sausage': 'Embutido de desayuno',
-  'class-italian-sausage': 'Embutido italiano',
+  'class-fresh-pork-sausage': 'Salchicha fresca de cerdo',
+  'class-whole-hog-sausage': 'Salchicha de cerdo entero',
+  'class-fresh-beef-sausage': 'Salchicha fresca de res',
+  'class-breakfast-sausage': 'Salchicha para desayuno',
+  'class-italian-sausage': 'Salchicha italiana',
   'class-ground-beef': 'Carne molida de res',
   'class-patties': 'Tortitas de carne',
   'class-dry-sausage': 'Embutido seco',
@@ -145,3 +146,5 @@ export const limits = translated<typeof english>()({
   'class-sterilised-cured-meat': 'Carne curada esterilizada',
   'class-baby-food': 'Alimento infantil',
 });
+
+export const limits = { ...publishedLimits, ...own };

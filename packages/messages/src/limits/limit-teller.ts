@@ -26,7 +26,7 @@ export type LimitTeller = {
   formatPrinted(limit: CriticalLimit): string[];
   /** A word or two; undefined where the figures say it. */
   formatAbout(limit: CriticalLimit): string | undefined;
-  /** Translates a known name and leaves any other as it is. */
+  /** Translates a known name, or what a published row says, and leaves anything else as it is. */
   sayName(name: string): string;
   /** "Canada, Québec" */
   sayWhere(where: { jurisdiction?: string; place?: string }): string;

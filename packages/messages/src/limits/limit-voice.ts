@@ -15,7 +15,7 @@ export type LimitVoice = {
   locale: string;
   number: (decimal: string) => string;
   quantity: (figure: Quantity) => string;
-  /** Translates a known name and leaves any other as it is. */
+  /** Translates a known name, or what a published row says, and leaves anything else as it is. */
   name: (name: string) => string;
 };
 
@@ -27,6 +27,6 @@ export function limitVoice(words: LimitWords, voice: Voice): LimitVoice {
     locale,
     number: (decimal) => writeNumber(decimal, locale),
     quantity: (figure) => writeQuantity(figure, locale),
-    name: (name) => plain[codeOf('name', name)] ?? name,
+    name: (name) => plain[codeOf('name', name)] ?? plain[name] ?? name,
   };
 }

@@ -18,15 +18,16 @@ export function tellCondition(condition: Condition, { say, name }: LimitVoice): 
       return say('asks-salt', { least: figureOf(condition.least, 3, '%'), formula: condition.formula });
     case 'statement':
     case 'support':
-      return condition.says;
+      return name(condition.says);
   }
 }
 
 /** Lots are judged by some conditions; adopting the plan affirms others, and the plan supports the rest. */
 export function tellConditions(conditions: readonly LimitCondition[], voice: LimitVoice): string[] {
-  const { say } = voice;
+  const { say, name } = voice;
   const judged = conditions.filter(isOfFormulation).map((condition) => tellCondition(condition, voice));
-  const says = (kind: 'statement' | 'support') => conditions.flatMap((condition) => (condition.kind === kind ? [condition.says] : []));
+  const says = (kind: 'statement' | 'support') =>
+    conditions.flatMap((condition) => (condition.kind === kind ? [name(condition.says)] : []));
   return [
     ...(judged.length === 0 ? [] : [say('judged-with', { asked: judged.reduce((one, other) => say('asked-and', { one, other })) })]),
     ...says('statement').map((statement) => say('adopting-affirms', { statement })),

@@ -41,7 +41,7 @@ const tellings: { [K in LimitKind]: Telling<LimitOf<K>> } = {
     about: (_, { say }) => say('about-weight-lost'),
   },
   freezing: { line: tellFreezing, about: (_, { say }) => say('about-frozen') },
-  attestation: { line: ({ statement }) => statement, about: (_, { say }) => say('about-answer') },
+  attestation: { line: ({ statement }, { name }) => name(statement), about: (_, { say }) => say('about-answer') },
 };
 
 export const tellingOf = <Limit extends CriticalLimit>({ kind }: Limit): Telling<Limit> => tellings[kind] as unknown as Telling<Limit>;

@@ -7,6 +7,7 @@ import { Dialog } from '../../../ui/dialog';
 import { Problem } from '../../../ui/problem';
 import { Stack } from '../../../ui/stack';
 import { TextArea } from '../../../ui/text-area';
+import { useLimits } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import { previewAnswer } from '../preview/preview-value';
 import { amendsOf, type Amending } from './amending';
@@ -92,11 +93,12 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
 const LONG = 160;
 
 function Statements({ limits }: Pick<ControlPointOnLot['controlPoint'], 'limits'>) {
+  const { sayName } = useLimits();
   return limits.map(
     ({ limitId, limit }) =>
       isOfKind(limit, 'attestation') && (
         <p key={limitId} className={css.statement} data-long={limit.statement.length > LONG || undefined}>
-          {limit.statement}
+          {sayName(limit.statement)}
         </p>
       ),
   );

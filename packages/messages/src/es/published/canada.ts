@@ -1,0 +1,53 @@
+/** Titles and notes of what holds in Canada, by the words of the set. */
+export const canada = {
+  Canada: 'Canadá',
+  'The rows that were read; the table has more.': 'Las filas que se leyeron; la tabla tiene más.',
+  'Pork and meat other than poultry, food premises': 'Cerdo y carne que no es de ave, locales de alimentos',
+  'Ground poultry, poultry pieces and mixtures, food premises': 'Ave molida, piezas de ave y mezclas, locales de alimentos',
+  'Whole poultry, food premises': 'Ave entera, locales de alimentos',
+  'Mechanically tenderized beef, label message': 'Res ablandada mecánicamente, mensaje de la etiqueta',
+  'Cooling of intact muscle, 50 to 20 °C': 'Enfriamiento de músculo intacto, de 50 a 20 °C',
+  'Roast beef, turkey breast, pork loin; not tenderized.': 'Rosbif, pechuga de pavo, lomo de cerdo; sin ablandar.',
+  'Cooling of intact muscle to 4 °C from the start of cooling':
+    'Enfriamiento de músculo intacto hasta 4 °C desde el comienzo del enfriamiento',
+  'Copies disagree whether it runs from the start of cooling or of cooking; cooling is taken as meant.':
+    'Las copias no concuerdan en si corre desde el comienzo del enfriamiento o de la cocción; se toma el del enfriamiento.',
+  'Cooling, rapid schedule': 'Enfriamiento, programa rápido',
+  'The second limit counts from 54 °C: 7 h in all. From fragments of the manual.':
+    'El segundo límite cuenta desde 54 °C: 7 h en total. De fragmentos del manual.',
+  'Cooling in food premises': 'Enfriamiento en locales de alimentos',
+  'The first stage was read; the hours of the second are remembered.': 'La primera etapa se leyó; las horas de la segunda son de memoria.',
+  'Cooling in food premises, first stage': 'Enfriamiento en locales de alimentos, primera etapa',
+  Refrigerated: 'Refrigerado',
+  'Barbecued, roasted or broiled meat or poultry, kept cold': 'Carne o ave a la parrilla, asada u horneada, conservada fría',
+  'Barbecued, roasted or broiled meat or poultry, kept hot': 'Carne o ave a la parrilla, asada u horneada, conservada caliente',
+  'Perishable food, internal and surrounding': 'Alimento perecedero, por dentro y alrededor',
+  Frozen: 'Congelado',
+  Hot: 'Caliente',
+  'Red meat, storage and shipping': 'Carne roja, almacenamiento y envío',
+  'May leave warmer only with extra controls through shipping and receiving.':
+    'Puede salir más caliente solo con controles adicionales durante el envío y la recepción.',
+  'Air of the processing room': 'Aire de la sala de proceso',
+  'Nitrite and nitrate together in cured meat': 'Nitrito y nitrato juntos en carne curada',
+  'By weight, before smoking, cooking or fermentation. Judged here on the meat block, which is never heavier than the batch: the strict side.':
+    'Por peso, antes de ahumar, cocer o fermentar. Aquí se evalúa sobre el bloque de carne, que nunca pesa más que la tanda: el lado estricto.',
+  'Least nitrite or nitrate for a product to be cured': 'Nitrito o nitrato mínimo para que un producto sea curado',
+  'Nitrite in side bacon': 'Nitrito en tocino de panza',
+  'Nitrate in slow-cured, dry and semi-dry products': 'Nitrato en productos de curado lento, secos y semisecos',
+  'Degree-hours, highest below 33 °C': 'Grados-hora, máxima por debajo de 33 °C',
+  'Degree-hours, highest 33-37 °C': 'Grados-hora, máxima de 33 a 37 °C',
+  'Degree-hours, highest above 37 °C': 'Grados-hora, máxima por encima de 37 °C',
+  'Base 15.6 °C of the chamber, until pH 5.3; the band follows the highest temperature before that.':
+    'Base de 15.6 °C de la cámara, hasta pH 5.3; la clase depende de la temperatura más alta antes de eso.',
+  'Shelf-stable fermented product, nitrite and nitrate': 'Producto fermentado estable sin refrigeración, nitrito y nitrato',
+  'Shelf-stable fermented product, salt': 'Producto fermentado estable sin refrigeración, sal',
+  'E. coli O157:H7 in fermented sausage, validated process': 'E. coli O157:H7 en embutido fermentado, proceso validado',
+  'No keep-cold statement: dried': 'Sin leyenda de conservar en frío: secado',
+  'No keep-cold statement: acid': 'Sin leyenda de conservar en frío: ácido',
+  'No keep-cold statement: fermented, acidity': 'Sin leyenda de conservar en frío: fermentado, acidez',
+  'Together with water activity ≤ 0.90.': 'Junto con una actividad de agua ≤ 0.90.',
+  'No keep-cold statement: fermented, water activity': 'Sin leyenda de conservar en frío: fermentado, actividad de agua',
+  'Together with pH ≤ 5.3.': 'Junto con pH ≤ 5.3.',
+  'Not supporting Listeria: acidity': 'No favorece a Listeria: acidez',
+  'Not supporting Listeria: water activity': 'No favorece a Listeria: actividad de agua',
+};
