@@ -60,10 +60,10 @@ describe('beside the edition in use', () => {
     );
   });
 
-  test('a reader of Spanish is told so in Spanish, the title of a set as it is printed', () => {
+  test('a reader of Spanish is told so in Spanish, the title of a set too', () => {
     const asked = { now, where: retail('us-retail-2013') };
     expect(askedFor(planWith('us-retail-2022', 'cook-poultry'), asked, reasonsIn({ ...english, language: 'es' }))).toEqual([
-      'Curing salt: se basa en US, retail and catering, Food Code 2022. US, retail and catering, Food Code 2013, en uso ' +
+      'Curing salt: se basa en EE. UU., venta al por menor y servicio de comidas, Food Code 2022. EE. UU., venta al por menor y servicio de comidas, Food Code 2013, en uso ' +
         'aquí, imprime 15 s para 165 °F en lugar de sin tiempo de mantenimiento, hasta donde se sabe. Reevalúe el plan.',
     ]);
   });
