@@ -54,7 +54,7 @@ describe('added water and fat, 9 CFR 319.140 and 319.180 (the latter from memory
   // 9 CFR 319.141: 3 % of total ingredients. 102 × 3 ÷ 97 = 3.1546… lb.
   test('100 lb of meat and 2 lb of seasoning take 3.15 lb of water at most', () => {
     const most = mostWaterInAll(lb(102), 3);
-    if (typeof most !== 'bigint') throw new Error(most.fault);
+    if (typeof most !== 'bigint') throw new Error(most.fault.code);
     expect(formatMass(most, 'lb', 2, 'down')).toBe('3.15 lb');
     expect(verdict(percentOf(most, lb(102) + most), 'water-fresh-pork-sausage')).toMatch(/^met/);
     expect(verdict(percentOf(most + 1n, lb(102) + most + 1n), 'water-fresh-pork-sausage')).toMatch(/^missed/);
@@ -78,7 +78,7 @@ describe('binders, 9 CFR 424.21(c) and 319.140', () => {
 describe('phosphate and accelerators, 9 CFR 424.21(c)', () => {
   test('5 % in the pickle at 10 % pump: 0.5 % of the green weight, 0.4545 % of the pumped', () => {
     const phosphate = pumpedPhosphate(5, 10);
-    if (isFault(phosphate)) throw new Error(phosphate.fault);
+    if (isFault(phosphate)) throw new Error(phosphate.fault.code);
     expect(verdict(phosphate.ofGreen, 'phosphate-poultry')).toBe('met 0.5 %');
     expect(verdict(phosphate.ofPumped, 'phosphate-poultry')).toBe('met 0.455 %');
     const more = pumpedPhosphate(5.001, 10);
@@ -136,7 +136,7 @@ describe('drying (FSIS training material of 2005, pp. 157-168)', () => {
 
 /** Hundredths of a percent rounded half up: worked out beforehand in decimals. */
 const toThree = (figure: OrFault<Ratio>): string =>
-  isFault(figure) ? figure.fault : (Number((figure.numerator * 100_000n) / figure.denominator) / 100_000).toFixed(3);
+  isFault(figure) ? figure.fault.code : (Number((figure.numerator * 100_000n) / figure.denominator) / 100_000).toFixed(3);
 
 describe('salt in the water phase: salt ÷ (salt + water) × 100', () => {
   test.each([

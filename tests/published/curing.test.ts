@@ -18,6 +18,7 @@ import {
   type ConcentrationLimit,
   type Cure,
   type EnteredMass,
+  type Fault,
 } from '@larderbook/haccp';
 import { told } from '../support/told';
 
@@ -27,8 +28,8 @@ const ingoing = (substance: bigint, percent: number, meat: bigint, limit: Concen
   return `${kind} ${measured}`;
 };
 const hundredPounds = mass(100, 'lb');
-const worked = <Result>(result: Result | { fault: string }): Result => {
-  if (typeof result === 'object' && result !== null && 'fault' in result) throw new Error(result.fault);
+const worked = <Result>(result: Result | Fault): Result => {
+  if (typeof result === 'object' && result !== null && 'fault' in result) throw new Error(result.fault.code);
   return result as Result;
 };
 const sayCure = (cure: Cure, decimals = 2) => formatIngoing(worked(ingoingPpm(cure)), decimals);

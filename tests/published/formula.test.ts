@@ -24,14 +24,15 @@ import {
   type Cure,
   type CuringSpecies,
   type FigureLimit,
+  type Fault,
 } from '@larderbook/haccp';
 import { told } from '../support/told';
 
 const g = (value: number) => massOf({ value, unit: 'g' });
 const kg = (value: number) => massOf({ value, unit: 'kg' });
 const lb = (value: number) => massOf({ value, unit: 'lb' });
-const worked = <Result>(result: Result | { fault: string }): Result => {
-  if (typeof result === 'object' && result !== null && 'fault' in result) throw new Error(result.fault);
+const worked = <Result>(result: Result | Fault): Result => {
+  if (typeof result === 'object' && result !== null && 'fault' in result) throw new Error(result.fault.code);
   return result as Result;
 };
 const say = (cure: Cure, decimals = 2) => formatIngoing(worked(ingoingPpm(cure)), decimals);

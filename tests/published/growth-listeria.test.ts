@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import {
   daysToHundredfold,
   factorsOf,
-  listeriaByTemperature,
   listeriaGrowth,
   listeriaRate,
   outOfRange,
@@ -79,16 +78,6 @@ test('storage that changes: 10 days at 4 °C, one at 9 °C, 10 at 4 °C', () => 
   expect(growth.kind === 'estimate' && growth.log10).toBeCloseTo(3.3367, 4);
 });
 
-/** Mataragas et al. 2006, from a public collection of models. */
-test.each([
-  [4, 0.0851],
-  [8, 0.2743],
-  [12, 0.5711],
-])('a second opinion by temperature alone at %s °C', (celsius, perDay) => {
-  const opinion = { is: 'model estimate', log10PerDay: expect.closeTo(perDay, 4) };
-  expect(listeriaByTemperature(celsius)).toMatchObject(opinion);
-});
-
 describe('outside what the equations cover nothing is said, and the variable is named', () => {
   test.each([
     ['frozen hard', { ...a }, -18, 'celsius'],
@@ -122,9 +111,5 @@ describe('outside what the equations cover nothing is said, and the variable is 
     ['no time', [{ celsius: 4, hours: NaN }]],
   ])('%s', (_case, storage) => {
     expect(listeriaGrowth(a, storage)).toMatchObject({ kind: 'undetermined', variable: 'hours' });
-  });
-
-  test.each([3.99, 16.01, NaN])('the second opinion at %s °C', (celsius) => {
-    expect(listeriaByTemperature(celsius)).toMatchObject({ kind: 'undetermined', variable: 'celsius' });
   });
 });

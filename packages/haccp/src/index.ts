@@ -176,7 +176,6 @@ export * from './growth/listeria-product';
 export * from './growth/listeria-range';
 export * from './growth/listeria-rate';
 export * from './growth/listeria-storage';
-export * from './growth/listeria-by-temperature';
 export * from './thermal/instant';
 export * from './thermal/around-core';
 export * from './thermal/core-speed';

@@ -16,7 +16,7 @@ export function formulaFaults(lines: readonly Line[], items: ReadonlyMap<string,
   return [
     ...meatFault(lines).map((fault) => ({ pointer: '#/lines', ...fault })),
     ...named.flatMap(({ part, item }, index) => misplaced(part, item).map((fault) => ({ pointer: `#/lines/${index}`, ...fault }))),
-    ...faultsOf(called).map(({ line, because }) => ({ pointer: `#/lines/${line}`, ...told('as-worded', { said: because }) })),
+    ...faultsOf(called).map(({ line, because }) => ({ pointer: `#/lines/${line}`, ...because })),
   ];
 }
 

@@ -1,15 +1,15 @@
-import type { Fault } from '../formula/fault';
+import type { Fault, FaultCode } from '../formula/fault';
+import type { CodedAs } from '../limits/coded';
 import type { OutOfRange } from '../growth/listeria-range';
-import type { Quantity } from '../quantity/quantity';
 
-export type Why = { code: WhyCode; figures?: Record<string, Quantity | string | number> };
+export type Why = CodedAs<WhyCode>;
 
 export type CannotCalculate = { cannot: Why[] };
 
 export type WhyCode =
+  | FaultCode
   | 'add-readings-of-cooling'
   | 'as-weather-report'
-  | 'as-worded'
   | 'enter-it-again'
   | 'enter-in-hectopascal'
   | 'enter-the-height'
@@ -31,7 +31,6 @@ export type WhyCode =
   | 'fat-too'
   | 'height-of-no-shop'
   | 'humid-longer-than-cooked'
-  | 'meat-weighs-nothing'
   | 'meat-too'
   | 'no-binder'
   | 'no-cooking-time'
@@ -58,5 +57,5 @@ export type WhyCode =
 export const cannot = (code: WhyCode, figures?: Why['figures']): CannotCalculate => ({ cannot: [figures ? { code, figures } : { code }] });
 
 export const atFault = ({ fault }: Fault, ...then: WhyCode[]): CannotCalculate => ({
-  cannot: [{ code: 'as-worded', figures: { said: fault } }, ...then.map((code): Why => ({ code }))],
+  cannot: [fault, ...then.map((code): Why => ({ code }))],
 });

@@ -77,7 +77,7 @@ describe('binders and extenders', () => {
   test.each([
     [{}, 'no-binder'],
     [{ usual: lb(201) }, 'binders-outweigh'],
-    [{ finished: lb(0), usual: lb(1) }, 'no weight'],
+    [{ finished: lb(0), usual: lb(1) }, 'product-weighs-nothing'],
   ])('with %j it cannot be', (wrong, why) => {
     expect(plainly(bindersInProduct({ ...sausage, ...wrong }))).toMatchObject({ cannot: expect.stringContaining(why) });
   });
@@ -107,8 +107,8 @@ describe('water in a finished product', () => {
 
   test.each([
     [{ product: 'frankfurter or bologna', moisture: 56, protein: 11 }, 'fat-too'],
-    [{ product: 'jerky', moisture: 101, protein: 11 }, '101 % is no analysis'],
-    [{ product: 'jerky', moisture: 30, protein: 0 }, 'have to be analysed'],
+    [{ product: 'jerky', moisture: 101, protein: 11 }, 'analysis-unusable 101 %'],
+    [{ product: 'jerky', moisture: 30, protein: 0 }, 'not-analysed'],
   ] as const)('%j cannot be', (given, why) => {
     expect(plainly(waterInFinishedProduct(given))).toMatchObject({ cannot: expect.stringContaining(why) });
   });
@@ -123,8 +123,8 @@ describe('percent and weight', () => {
   test.each([
     [{ base: kg(10) }, 'percent-or-weight'],
     [{ base: kg(10), percent: 1, weight: kg(1) }, 'percent-or-weight'],
-    [{ base: kg(0), percent: 1 }, 'no weight'],
-    [{ base: kg(0), weight: kg(1) }, 'no weight'],
+    [{ base: kg(0), percent: 1 }, 'no-weight-to-take-from'],
+    [{ base: kg(0), weight: kg(1) }, 'no-weight-to-take-from'],
   ])('%j cannot be', (given, why) => {
     expect(plainly(percentAndWeight(given))).toMatchObject({ cannot: expect.stringContaining(why) });
   });

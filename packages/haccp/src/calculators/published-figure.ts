@@ -1,7 +1,7 @@
 import { coded } from '../limits/coded';
 import { judgeFigure } from '../kinds/figure/judge-figure';
 import { isOfKind } from '../kinds/of-kind';
-import { isFault, type OrFault } from '../formula/fault';
+import { faultOf, isFault, type OrFault } from '../formula/fault';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import type { Ratio } from '../formula/curing-species';
 import {
@@ -60,7 +60,7 @@ export function figureOfIngoing(limit: ConcentrationLimit): FigureLimit {
 
 /** The substance itself, or its ion. */
 export function countedBy(limit: ConcentrationLimit, { numerator, denominator }: Ratio): OrFault<Ratio> {
-  if (!isCountable(limit)) return { fault: `${limit.substance} cannot be counted as ${limit.countedAs}.` };
+  if (!isCountable(limit)) return faultOf('no-ion-to-count', { ion: limit.countedAs as string });
   const share = countedShare(limit);
   return { numerator: numerator * share.numerator, denominator: denominator * share.denominator };
 }

@@ -1,5 +1,5 @@
 import type { Ratio } from './curing-species';
-import type { OrFault } from './fault';
+import { faultOf, type OrFault } from './fault';
 
 /** Femtograms. */
 export type Accelerators = { ascorbateOrErythorbate: bigint; citric: bigint };
@@ -7,6 +7,6 @@ export type Accelerators = { ascorbateOrErythorbate: bigint; citric: bigint };
 /** Citric acid or sodium citrate in percent by weight of both: up to 50 % may be replaced (9 CFR 424.21(c)). */
 export function replacedByCitric({ ascorbateOrErythorbate, citric }: Accelerators): OrFault<Ratio> {
   const all = ascorbateOrErythorbate + citric;
-  if (ascorbateOrErythorbate < 0n || citric < 0n || all <= 0n) return { fault: 'There is no accelerator to replace.' };
+  if (ascorbateOrErythorbate < 0n || citric < 0n || all <= 0n) return faultOf('no-accelerator');
   return { numerator: citric * 100n, denominator: all };
 }

@@ -1,5 +1,6 @@
 import { divide } from '../quantity/divide';
-import type { OrFault } from './fault';
+import { asGiven } from '../quantity/quantities';
+import { faultOf, type OrFault } from './fault';
 import { faultsOf, percentParts, type FormulaLine } from './formula';
 import { scaleFormula, type Target } from './scale-formula';
 
@@ -19,7 +20,7 @@ export function batchOf<Line extends FormulaLine>(lines: readonly Line[], wanted
   if (wrong) return { fault: wrong.because };
   const meat = 'trimmedMeat' in wanted ? wanted.trimmedMeat : meatFor(lines, wanted);
   if (typeof meat !== 'bigint') return meat;
-  if (meat <= 0n) return { fault: 'The meat block has no weight: weigh the trimmed meat first.' };
+  if (meat <= 0n) return faultOf('meat-weighs-nothing');
   const scaled = scaleFormula(lines, meat);
   return { meat, lines: scaled, all: scaled.reduce((sum, { target }) => sum + target, meat) };
 }
@@ -27,9 +28,9 @@ export function batchOf<Line extends FormulaLine>(lines: readonly Line[], wanted
 function meatFor(lines: readonly FormulaLine[], wanted: Exclude<Wanted, { trimmedMeat: bigint }>) {
   const { packages, netWeight, yieldPercent, yieldOn } = wanted;
   const yieldParts = percentParts(yieldPercent);
-  if (yieldParts === undefined) return { fault: `A yield of ${yieldPercent} % cannot be used.` };
-  if (!Number.isSafeInteger(packages) || packages <= 0) return { fault: `${packages} packages cannot be made.` };
-  if (netWeight <= 0n) return { fault: 'A package has no net weight.' };
+  if (yieldParts === undefined) return faultOf('yield-unusable', { yield: asGiven(yieldPercent, '%') });
+  if (!Number.isSafeInteger(packages) || packages <= 0) return faultOf('packages-unusable', { packages: asGiven(packages, 'ratio') });
+  if (netWeight <= 0n) return faultOf('package-weighs-nothing');
   const others = lines.reduce((sum, { percent }) => sum + (percentParts(percent) as bigint), 0n); // faultsOf checked them
   const perMeat = yieldOn === 'meat block' ? WHOLE : WHOLE + others;
   return divide(BigInt(packages) * netWeight * WHOLE * WHOLE, yieldParts * perMeat, 'up');

@@ -1,5 +1,5 @@
 import type { Ratio } from './curing-species';
-import type { OrFault } from './fault';
+import { faultOf, type OrFault } from './fault';
 
 /**
  * `strong` is isolated soy protein and sodium caseinate, of which 2 % count as 3.5 % of the others (9 CFR 319.140 and
@@ -12,8 +12,8 @@ const QUARTERS = { usual: 4n, strong: 7n } as const;
 
 /** Percent of the finished weight, as usual binders. */
 export function binderPercent(binders: readonly Binder[], finished: bigint): OrFault<Ratio> {
-  if (finished <= 0n) return { fault: 'The finished product has no weight.' };
-  if (binders.some(({ mass }) => mass < 0n)) return { fault: 'A binder cannot weigh less than nothing.' };
+  if (finished <= 0n) return faultOf('product-weighs-nothing');
+  if (binders.some(({ mass }) => mass < 0n)) return faultOf('binder-below-nothing');
   const quarters = binders.reduce((sum, { mass, strength }) => sum + mass * QUARTERS[strength], 0n);
   return { numerator: quarters * 100n, denominator: finished * 4n };
 }

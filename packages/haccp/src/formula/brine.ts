@@ -1,6 +1,6 @@
 import { percentOf } from './percent-of';
 import type { Ratio } from './curing-species';
-import type { Fault, OrFault } from './fault';
+import { faultOf, type OrFault } from './fault';
 
 /** Percent by weight: salt ÷ (salt + water). */
 export const brineStrength = (salt: bigint, water: bigint): OrFault<Ratio> =>
@@ -8,7 +8,7 @@ export const brineStrength = (salt: bigint, water: bigint): OrFault<Ratio> =>
 
 /** Percent of the green weight: (pumped − green) ÷ green. */
 export const pumpPercent = (green: bigint, pumped: bigint): OrFault<Ratio> =>
-  pumped < green ? { fault: 'The meat weighs less than before it was pumped.' } : percentOf(pumped - green, green);
+  pumped < green ? faultOf('lighter-than-before-pumping') : percentOf(pumped - green, green);
 
 /**
  * Percent, from analyses in one unit (thousandths of a percent, or weights). `salt/(salt+water)` is the definition of
@@ -23,8 +23,8 @@ export type WaterPhase = 'salt/(salt+water)' | 'salt/water';
 
 /** From analyses in one unit. A labelling standard, no proof of safety. */
 export function moistureToProtein(moisture: bigint, protein: bigint): OrFault<Ratio> {
-  if (moisture < 0n || protein <= 0n) return { fault: 'Moisture and protein have to be analysed first.' };
+  if (moisture < 0n || protein <= 0n) return faultOf('not-analysed');
   return { numerator: moisture, denominator: protein };
 }
 
-const belowNothing: Fault = { fault: 'Salt and water cannot be less than nothing.' };
+const belowNothing = faultOf('salt-or-water-below-nothing');

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { plainPart } from '../limits/plain-part.test-data';
 import { massOf, formatMass } from '../quantity/weigh';
 import { faultsOf } from './formula';
 import { meatForPackages, sumMeatBlock } from './meat-block';
@@ -41,22 +42,22 @@ test('no meat, or a line that cannot be used, is refused by name', () => {
 
 test.each([
   ['a sound formula', sausage, []],
-  ['no name', [{ name: ' ', percent: 1 }], ['An ingredient has no name.']],
+  ['no name', [{ name: ' ', percent: 1 }], ['ingredient-no-name']],
   [
     'listed twice',
     [
       { name: 'Salt', percent: 1 },
       { name: 'salt ', percent: 2 },
     ],
-    ['salt is listed twice.'],
+    ['ingredient-listed-twice salt 2 %'],
   ],
-  ['nothing', [{ name: 'Salt', percent: 0 }], ['Salt has 0 %; it must be above 0 %.']],
-  ['below nothing', [{ name: 'Salt', percent: -1 }], ['Salt has -1 %; it must be above 0 %.']],
-  ['no number', [{ name: 'Salt', percent: NaN }], ['Salt has no percentage.']],
-  ['five decimals', [{ name: 'Salt', percent: 0.00001 }], ['Salt has 0.00001 %; at most four decimals are kept.']],
-  ['a slipped decimal point', [{ name: 'Salt', percent: 1001 }], ['Salt has 1001 % of the meat block; at most 1000 % can be meant.']],
-])('%s', (_case, lines, sentences) => {
-  expect(faultsOf(lines).map(({ because }) => because)).toEqual(sentences);
+  ['nothing', [{ name: 'Salt', percent: 0 }], ['ingredient-not-above-zero Salt 0 %']],
+  ['below nothing', [{ name: 'Salt', percent: -1 }], ['ingredient-not-above-zero Salt -1 %']],
+  ['no number', [{ name: 'Salt', percent: NaN }], ['ingredient-no-percentage Salt NaN %']],
+  ['five decimals', [{ name: 'Salt', percent: 0.00001 }], ['ingredient-too-fine Salt 0.00001 %']],
+  ['a slipped decimal point', [{ name: 'Salt', percent: 1001 }], ['ingredient-too-much Salt 1001 %']],
+])('%s', (_case, lines, faults) => {
+  expect(faultsOf(lines).map(({ because }) => plainPart(because))).toEqual(faults);
 });
 
 test('the meat block is the meat alone', () => {

@@ -1,10 +1,13 @@
+import type { CodedAs } from '../limits/coded';
 import { scaled } from '../quantity/decimal';
+import { asGiven } from '../quantity/quantities';
+import type { LineFaultCode } from './fault';
 
 /** Percent of the meat block, at most four decimals. */
 export type FormulaLine = { name: string; percent: number };
 
-/** `line` is its index; the sentence names it. */
-export type FormulaFault = { line: number; because: string };
+/** `line` is its index. */
+export type FormulaFault = { line: number; because: CodedAs<LineFaultCode> };
 
 /** A dish may hold far more stock than meat; above this a decimal point has slipped. */
 const MOST_PERCENT = 1000;
@@ -14,7 +17,7 @@ export function faultsOf(lines: readonly FormulaLine[]): FormulaFault[] {
   const faults: FormulaFault[] = [];
   lines.forEach((line, index) => {
     const name = line.name.trim().toLowerCase();
-    const because = faultOf(line, named.has(name));
+    const because = faultIn(line, named.has(name));
     if (because) faults.push({ line: index, because });
     named.add(name);
   });
@@ -27,13 +30,13 @@ export function percentParts(percent: number): bigint | undefined {
   return parts !== undefined && parts > 0 && percent <= MOST_PERCENT ? BigInt(parts) : undefined;
 }
 
-function faultOf({ name, percent }: FormulaLine, isNamedBefore: boolean): string | undefined {
+function faultIn({ name, percent }: FormulaLine, isNamedBefore: boolean): FormulaFault['because'] | undefined {
   const called = name.trim();
-  if (!called) return 'An ingredient has no name.';
-  if (isNamedBefore) return `${called} is listed twice.`;
-  if (!Number.isFinite(percent)) return `${called} has no percentage.`;
-  if (percent <= 0) return `${called} has ${percent} %; it must be above 0 %.`;
-  if (percent > MOST_PERCENT) return `${called} has ${percent} % of the meat block; at most ${MOST_PERCENT} % can be meant.`;
-  if (percentParts(percent) === undefined) return `${called} has ${percent} %; at most four decimals are kept.`;
-  return undefined;
+  const of = (code: LineFaultCode) => ({ code, figures: { name: called, percent: asGiven(percent, '%') } });
+  if (!called) return { code: 'ingredient-no-name' };
+  if (isNamedBefore) return of('ingredient-listed-twice');
+  if (!Number.isFinite(percent)) return of('ingredient-no-percentage');
+  if (percent <= 0) return of('ingredient-not-above-zero');
+  if (percent > MOST_PERCENT) return of('ingredient-too-much');
+  return percentParts(percent) === undefined ? of('ingredient-too-fine') : undefined;
 }

@@ -2,7 +2,8 @@ import { decimalText } from '../quantity/decimal';
 import { divide, type Rounding } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 import type { Ratio } from './curing-species';
-import { isFault, type Fault, type OrFault } from './fault';
+import { asGiven } from '../quantity/quantities';
+import { faultOf, isFault, type Fault, type FaultCode, type OrFault } from './fault';
 
 /** Femtograms; `substance` is pure, not the mix. `pickle` is all of the pickle made. */
 export type Cure =
@@ -12,15 +13,14 @@ export type Cure =
   | { method: 'immersed until even'; substance: bigint; greenMeat: bigint; pickle: bigint }
   | { method: 'per batch'; substance: bigint; batch: bigint };
 
-/** Every figure is told with its base. */
-export const basisOf: Record<Cure['method'], string> = {
-  chopped: 'green weight of the meat block',
-  'dry-cured': 'green weight of the meat',
-  pumped: 'green weight, by the pickle pumped in',
-  massaged: 'green weight, by the pickle taken up',
-  immersed: 'green weight, by the pickle picked up',
-  'immersed until even': 'meat and cover pickle together',
-  'per batch': 'everything in the batch',
+const weighsNothing: Record<Cure['method'], FaultCode> = {
+  chopped: 'meat-weighs-nothing',
+  'dry-cured': 'meat-weighs-nothing',
+  pumped: 'pickle-weighs-nothing',
+  massaged: 'pickle-weighs-nothing',
+  immersed: 'pickle-weighs-nothing',
+  'immersed until even': 'weigh-meat-and-pickle',
+  'per batch': 'batch-weighs-nothing',
 };
 
 const MILLION = 1_000_000n;
@@ -31,10 +31,10 @@ const MILLION = 1_000_000n;
  * pick-up, substance × pump × 10⁶ ÷ pickle (p. 19); immersed until even (method 2), substance × 10⁶ ÷ (meat + pickle).
  */
 export function ingoingPpm(cure: Cure): OrFault<Ratio> {
-  if (cure.substance < 0n) return { fault: 'A substance cannot weigh less than nothing.' };
+  if (cure.substance < 0n) return faultOf('substance-below-nothing');
   const share = shareOf(cure);
   if (isFault(share)) return share;
-  if (share.denominator <= 0n) return { fault: `There is no weight to refer to: ${basisOf[cure.method]}.` };
+  if (share.denominator <= 0n) return faultOf(weighsNothing[cure.method]);
   return share;
 }
 
@@ -47,7 +47,7 @@ function shareOf(cure: Cure): OrFault<Ratio> {
     case 'immersed until even':
       return cure.greenMeat > 0n && cure.pickle >= 0n
         ? { numerator: substance, denominator: cure.greenMeat + cure.pickle }
-        : { fault: 'Weigh both the meat and the cover pickle.' };
+        : faultOf('weigh-meat-and-pickle');
     case 'per batch':
       return { numerator: substance, denominator: cure.batch };
     case 'immersed':
@@ -66,15 +66,15 @@ function byPickle(substance: bigint, pickle: bigint, percent: number): OrFault<R
 export function substanceForPickle(ppm: number, pickle: bigint, pumpPercent: number): bigint | Fault {
   const parts = partsOf(pumpPercent);
   if (typeof parts !== 'bigint') return parts;
-  if (!Number.isSafeInteger(ppm) || ppm < 0) return { fault: `${ppm} ppm cannot be aimed at.` };
-  return pickle > 0n ? divide(BigInt(ppm) * pickle, parts, 'down') : { fault: 'The pickle has no weight.' };
+  if (!Number.isSafeInteger(ppm) || ppm < 0) return faultOf('ppm-unusable', { ppm: asGiven(ppm, 'ppm') });
+  return pickle > 0n ? divide(BigInt(ppm) * pickle, parts, 'down') : faultOf('pickle-weighs-nothing');
 }
 
 /** Femtograms, rounded up. */
 export function substanceIn(mix: bigint, percent: number): bigint | Fault {
   const parts = partsOf(percent);
   if (typeof parts !== 'bigint') return parts;
-  return mix >= 0n ? divide(mix * parts, MILLION, 'up') : { fault: 'A mix cannot weigh less than nothing.' };
+  return mix >= 0n ? divide(mix * parts, MILLION, 'up') : faultOf('mix-below-nothing');
 }
 
 /** "162.27 ppm" */
@@ -83,5 +83,5 @@ export const formatIngoing = ({ numerator, denominator }: Ratio, decimals = 2, r
 
 function partsOf(percent: number): bigint | Fault {
   const parts = partsPerMillion(percent);
-  return parts ? BigInt(parts) : { fault: `${percent} % cannot be used: above 0, at most 100, with four decimals.` };
+  return parts ? BigInt(parts) : faultOf('percent-unusable', { percent: asGiven(percent, '%') });
 }

@@ -1,7 +1,8 @@
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 import { asSpecies, type Ratio } from './curing-species';
-import type { OrFault } from './fault';
+import { asGiven } from '../quantity/quantities';
+import { faultOf, type OrFault } from './fault';
 
 /** Of one lot of cultured celery powder or the like; percentages by weight. */
 export type NitriteCertificate = {
@@ -26,13 +27,14 @@ export function nitriteByCertificate(
   ingredientLot: string,
   certificate: NitriteCertificate | undefined,
 ): OrFault<NitriteBrought> {
-  if (mass <= 0n) return { fault: 'The natural source has no weight.' };
-  if (!certificate) return { fault: `There is no certificate of nitrite for lot ${ingredientLot}.` };
+  if (mass <= 0n) return faultOf('natural-source-weighs-nothing');
+  if (!certificate) return faultOf('certificate-missing', { lot: ingredientLot });
   if (certificate.ingredientLot.trim() !== ingredientLot.trim() || !ingredientLot.trim())
-    return { fault: `The certificate is for lot ${certificate.ingredientLot}, not for lot ${ingredientLot}.` };
+    return faultOf('certificate-of-another-lot', { of: certificate.ingredientLot, lot: ingredientLot });
   const stated = partsPerMillion(certificate.percent);
   const spread = partsPerMillion(certificate.plusMinus ?? 0);
-  if (!stated || spread === undefined || spread > stated) return { fault: `The certificate's ${certificate.percent} % cannot be used.` };
+  if (!stated || spread === undefined || spread > stated)
+    return faultOf('certificate-unusable', { percent: asGiven(certificate.percent, '%') });
   const { numerator, denominator } = asSpecies(certificate.as, 'NaNO₂') as Ratio; // both are nitrite
   const brought = (parts: number, rounding: 'up' | 'down') => divide(mass * BigInt(parts) * numerator, MILLION * denominator, rounding);
   return { least: brought(stated - spread, 'down'), most: brought(stated + spread, 'up') };

@@ -1,6 +1,7 @@
 import { divide, type Rounding } from '../quantity/divide';
 import type { Ratio } from './curing-species';
-import type { Fault, OrFault } from './fault';
+import { asGiven } from '../quantity/quantities';
+import { faultOf, type Fault, type OrFault } from './fault';
 import { percentParts } from './formula';
 
 const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
@@ -8,15 +9,15 @@ const WHOLE = 1_000_000n; // 100 % in ten-thousandths of a percent
 /** Femtograms: 0.25 % of 10 kg is 25 g. */
 export function weightOf(percent: number, base: bigint, rounding: Rounding = 'nearest'): bigint | Fault {
   const parts = percentParts(percent);
-  if (parts === undefined) return { fault: `${percent} % cannot be used: above 0, at most 1000, with four decimals.` };
-  if (base <= 0n) return { fault: 'There is no weight to take a percentage of.' };
+  if (parts === undefined) return faultOf('percent-of-weight-unusable', { percent: asGiven(percent, '%') });
+  if (base <= 0n) return faultOf('no-weight-to-take-from');
   return divide(base * parts, WHOLE, rounding);
 }
 
 /** Exact: 25 g in 10 kg is 0.25 %. */
 export function percentOf(weight: bigint, base: bigint): OrFault<Ratio> {
-  if (base <= 0n) return { fault: 'There is no weight to take a percentage of.' };
-  if (weight < 0n) return { fault: 'A weight below nothing has no percentage.' };
+  if (base <= 0n) return faultOf('no-weight-to-take-from');
+  if (weight < 0n) return faultOf('weight-below-nothing');
   return { numerator: weight * 100n, denominator: base };
 }
 

@@ -1,6 +1,7 @@
 import { partsPerMillion } from '../quantity/percent';
 import type { Ratio } from './curing-species';
-import type { OrFault } from './fault';
+import { asGiven } from '../quantity/quantities';
+import { faultOf, type OrFault } from './fault';
 
 export type PumpedPhosphate = { ofGreen: Ratio; ofPumped: Ratio };
 
@@ -12,7 +13,7 @@ const MILLION = 1_000_000n;
  */
 export function pumpedPhosphate(picklePercent: number, pumpPercent: number): OrFault<PumpedPhosphate> {
   const [pickle, pump] = [partsPerMillion(picklePercent), partsPerMillion(pumpPercent)];
-  if (!pickle || !pump) return { fault: `${picklePercent} % in the pickle and ${pumpPercent} % pump cannot be used.` };
+  if (!pickle || !pump) return faultOf('phosphate-unusable', { pickle: asGiven(picklePercent, '%'), pump: asGiven(pumpPercent, '%') });
   const numerator = BigInt(pickle) * BigInt(pump) * 100n;
   return {
     ofGreen: { numerator, denominator: MILLION * MILLION },

@@ -1,5 +1,6 @@
 import { scaled } from '../quantity/decimal';
-import type { Fault } from './fault';
+import { asGiven } from '../quantity/quantities';
+import { faultOf, type Fault } from './fault';
 
 /** Of a dried or fermented sausage. */
 export type Stability = 'shelf stable' | 'perishable' | 'very perishable';
@@ -13,8 +14,8 @@ export type Analysed = { pH: number; aw: number };
  */
 export function stabilityOf({ pH, aw }: Analysed): Stability | Fault {
   const [acid, water] = [scaled(pH, 3), scaled(aw, 3)];
-  if (acid === undefined || acid < 0 || acid > 14_000) return { fault: `pH ${pH} cannot have been measured.` };
-  if (water === undefined || water < 0 || water > 1000) return { fault: `A water activity of ${aw} cannot be.` };
+  if (acid === undefined || acid < 0 || acid > 14_000) return faultOf('pH-unusable', { pH: asGiven(pH, 'pH') });
+  if (water === undefined || water < 0 || water > 1000) return faultOf('aw-unusable', { aw: asGiven(aw, 'aw') });
   const isStable = (acid < 5200 && water < 950) || acid < 5000 || water < 910;
   if (isStable) return 'shelf stable';
   return acid > 5200 && water > 950 ? 'very perishable' : 'perishable';
@@ -27,7 +28,7 @@ export function stabilityOf({ pH, aw }: Analysed): Stability | Fault {
 export type KeepsIn = 'air' | 'vacuum, refrigerate after opening' | 'refrigeration';
 export function keepsIn(aw: number): KeepsIn | Fault {
   const water = scaled(aw, 3);
-  if (water === undefined || water < 0 || water > 1000) return { fault: `A water activity of ${aw} cannot be.` };
+  if (water === undefined || water < 0 || water > 1000) return faultOf('aw-unusable', { aw: asGiven(aw, 'aw') });
   if (water <= 850) return 'air';
   return water <= 910 ? 'vacuum, refrigerate after opening' : 'refrigeration';
 }

@@ -1,5 +1,8 @@
+import { lineFaults } from './line-faults';
+
 /** The formula of a product, read and written. */
 export const formulas = {
+  ...lineFaults,
   formula: 'Formula',
   numbered: 'Formula {version}',
   'none-yet': 'No formula yet',

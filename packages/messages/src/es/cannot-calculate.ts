@@ -1,7 +1,41 @@
 import type { cannotCalculate as english } from '../en/cannot-calculate';
 import { translated } from '../translated';
+import { lineFaults } from './line-faults';
 
 export const cannotCalculate = translated<typeof english>()({
+  ...lineFaults,
+  'analysis-unusable': '{percent} no es un análisis: indique de 0 a 100 % con tres decimales como máximo.',
+  'aw-unusable': 'Una actividad de agua de {aw} no puede ser.',
+  'batch-weighs-nothing': 'La tanda no pesa nada: pese primero todo lo que lleva.',
+  'binder-below-nothing': 'Un ligante no puede pesar menos que nada.',
+  'certificate-missing': 'No hay certificado de nitrito para el lote {lot}.',
+  'certificate-of-another-lot': 'El certificado es del lote {of}, no del lote {lot}.',
+  'certificate-unusable': 'El {percent} del certificado no se puede usar.',
+  'lighter-than-before-pumping': 'La carne pesa menos que antes de inyectarla.',
+  'mix-below-nothing': 'Una mezcla no puede pesar menos que nada.',
+  'natural-source-weighs-nothing': 'La fuente natural no pesa nada: pésela primero.',
+  'no-accelerator': 'No hay acelerador que reemplazar.',
+  'no-ion-to-count': 'La sustancia no contiene {ion} que contar.',
+  'no-other-ingredients': 'No hay otros ingredientes.',
+  'no-weight-to-take-from': 'No hay un peso del que tomar un porcentaje.',
+  'not-analysed': 'Primero hay que analizar la humedad y la proteína.',
+  'pH-unusable': 'Un {pH} no se puede haber medido.',
+  'package-weighs-nothing': 'Un paquete no tiene peso neto.',
+  'packages-unusable': 'No se pueden hacer {packages} paquetes.',
+  'percent-of-weight-unusable':
+    '{percent} no se puede usar: indique un porcentaje mayor que 0 y de 1000 como máximo, con cuatro decimales como máximo.',
+  'percent-unusable':
+    '{percent} no se puede usar: indique un porcentaje mayor que 0 y de 100 como máximo, con cuatro decimales como máximo.',
+  'phosphate-unusable': 'No se pueden usar {pickle} en la salmuera y {pump} inyectado.',
+  'pickle-weighs-nothing': 'La salmuera no pesa nada: pésela primero.',
+  'ppm-unusable': 'No se puede apuntar a {ppm}.',
+  'product-weighs-nothing': 'El producto terminado no pesa nada: péselo primero.',
+  'salt-or-water-below-nothing': 'La sal y el agua no pueden pesar menos que nada.',
+  'substance-below-nothing': 'Una sustancia no puede pesar menos que nada.',
+  'water-share-unusable': '{percent} de todos los ingredientes no puede ser agua.',
+  'weigh-meat-and-pickle': 'Pese tanto la carne como la salmuera de cobertura.',
+  'weight-below-nothing': 'Un peso menor que nada no tiene porcentaje.',
+  'yield-unusable': 'Un rendimiento de {yield} no se puede usar.',
   'as-weather-report': 'Probablemente está reducida al nivel del mar. Anótela como informe del tiempo o lea la presión de la estación.',
   'check-height-and-barometer': 'Revise la altura y el barómetro.',
   'enter-in-hectopascal': 'Anótela en hPa: de 300 a 1100.',

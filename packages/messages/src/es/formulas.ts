@@ -1,7 +1,9 @@
 import type { formulas as english } from '../en/formulas';
 import { translated } from '../translated';
+import { lineFaults } from './line-faults';
 
 export const formulas = translated<typeof english>()({
+  ...lineFaults,
   formula: 'Fórmula',
   numbered: 'Fórmula {version}',
   'none-yet': 'Todavía sin fórmula',

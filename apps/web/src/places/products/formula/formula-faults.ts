@@ -1,4 +1,4 @@
-import { faultsOf } from '@larderbook/haccp';
+import { faultsOf, type LineFaultCode } from '@larderbook/haccp';
 import { numberOf } from '../../../ui/keypad-text';
 import { meatSum, type FormulaDraft } from './formula-draft';
 import type { Say, WordsOf } from '@larderbook/messages';
@@ -13,8 +13,11 @@ export type FormulaFaults = {
 
 /** `names` are of items by their id. */
 export function formulaFaults(draft: FormulaDraft, names: ReadonlyMap<string, string>, say: SayFormulas): FormulaFaults {
+  const sayFault = say as (code: LineFaultCode, figures?: object) => string;
   const lines = draft.lines.map(({ itemId, percent }) => ({ name: names.get(itemId) ?? '', percent: numberOf(percent) ?? NaN }));
-  const faulty = faultsOf(lines).map(({ line, because }) => [draft.lines[line]?.lineId ?? '', because] as const);
+  const faulty = faultsOf(lines).map(
+    ({ line, because }) => [draft.lines[line]?.lineId ?? '', sayFault(because.code, because.figures)] as const,
+  );
   const unnamed = draft.lines.filter(({ itemId }) => !names.has(itemId)).map(({ lineId }) => [lineId, say('item-missing')] as const);
   return {
     lines: Object.fromEntries([...faulty, ...unnamed]),
