@@ -35,7 +35,7 @@ degree-hours-warm | degree-hours ≤ 555 °C·h | S
 degree-hours-hot | degree-hours ≤ 500 °C·h | S
 fermented-nitrite | ingoing nitrite and nitrate ≥ 100 ppm | S
 fermented-salt | salt ≥ 2.5 % | S
-target-fermented-o157 | E. coli O157:H7 reduction ≥ 5 log10 | S
+target-fermented-o157 | E. coli O157:H7 reduction ≥ 5 log₁₀ | S
 keep-cold-aw | water activity ≤ 0.85 | C
 keep-cold-ph | pH ≤ 4.6 | C
 keep-cold-fermented-ph | pH at the end of fermentation ≤ 5.3 | C
@@ -197,8 +197,8 @@ nitrite-sterilised | nitrite as NaNO₂, in the food ≤ 50 ppm | M
 fermented-core | 149 °F for 10 min; 65 °C for 10 min | S
 fermented-e-coli-most | E. coli ≤ 9.2 cfu/g | C
 fermented-e-coli-usual | E. coli ≤ 3.6 cfu/g | C
-fermented-staphylococci-most | staphylococci ≤ 10000 cfu/g | C
-fermented-staphylococci-usual | staphylococci ≤ 1000 cfu/g | C`;
+fermented-staphylococci-most | staphylococci ≤ 10,000 cfu/g | C
+fermented-staphylococci-usual | staphylococci ≤ 1,000 cfu/g | C`;
 
 describe.each([
   ['canada-2026', CANADA],

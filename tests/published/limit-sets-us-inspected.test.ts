@@ -96,8 +96,8 @@ paraben-dip | propyl paraben in the dip ≤ 3.5 % | C`;
  */
 const DRYING = `
 fermented-ph | pH ≤ 5.3 | C
-degree-hours-cool | degree-hours ≤ 1200 °F·h | C
-degree-hours-warm | degree-hours ≤ 1000 °F·h | C
+degree-hours-cool | degree-hours ≤ 1,200 °F·h | C
+degree-hours-warm | degree-hours ≤ 1,000 °F·h | C
 degree-hours-hot | degree-hours ≤ 900 °F·h | C
 fermented-then-heated | 128 °F for 1 h; 53.3 °C for 1 h | C
 mpr-dry | moisture to protein ≤ 1.9 | C
@@ -109,8 +109,8 @@ mpr-pepperoni | moisture to protein ≤ 1.6 | S
 mpr-genoa | moisture to protein ≤ 2.1 | S
 aw-air | water activity ≤ 0.85 | S
 aw-vacuum | water activity ≤ 0.91 | S
-target-fermented-salmonella | Salmonella and STEC reduction ≥ 5 log10 | C
-target-fermented-listeria | L. monocytogenes reduction ≥ 3 log10 | C`;
+target-fermented-salmonella | Salmonella and STEC reduction ≥ 5 log₁₀ | C
+target-fermented-listeria | L. monocytogenes reduction ≥ 3 log₁₀ | C`;
 
 /** The same training material: least water activity (p. 157) and least pH (p. 158) at which each can grow. */
 const GROWTH = `
@@ -154,16 +154,16 @@ trichinae-centre-8 | hours at or below −35 °F (−37.2 °C) ≥ 0.5 h | S`;
  * quotes it); those of 2021 are from memory.
  */
 const COOKING_AND_COOLING = `
-target-poultry | Salmonella reduction ≥ 7 log10 | C
-target-roast-beef | Salmonella reduction ≥ 6.5 log10 | C
-target-patties | Salmonella reduction ≥ 5 log10 | S
-target-cooked-meat | Salmonella reduction ≥ 6.5 log10 | C
-target-shelf-stable | Salmonella reduction ≥ 5 log10 | C
+target-poultry | Salmonella reduction ≥ 7 log₁₀ | C
+target-roast-beef | Salmonella reduction ≥ 6.5 log₁₀ | C
+target-patties | Salmonella reduction ≥ 5 log₁₀ | S
+target-cooked-meat | Salmonella reduction ≥ 6.5 log₁₀ | C
+target-shelf-stable | Salmonella reduction ≥ 5 log₁₀ | C
 poultry-roll-uncured | 160 °F, no holding time; 71.1 °C, no holding time | C
 poultry-roll-cured | 155 °F, no holding time; 68.3 °C, no holding time | C
 come-up-6-h | 50 → 130 °F within 6 h in all; 10 → 54.4 °C within 6 h in all | C
-growth-toxin | modelled S. aureus growth < 3 log10 | C
-growth-vegetative | modelled growth ≤ 1 log10 | C
+growth-toxin | modelled S. aureus growth < 3 log₁₀ | C
+growth-vegetative | modelled growth ≤ 1 log₁₀ | C
 humidity-endpoint | ≥ 145 °F (62.8 °C) | C
 cooling-any-1999 | 130 → 80 °F within 1 h 30 min, then 80 → 40 °F within 5 h;
   54.4 → 26.7 °C within 1 h 30 min, then 26.7 → 4.4 °C within 5 h | C
@@ -177,8 +177,8 @@ cooling-120-55 | begun within 1 h 30 min of cooking, then 120 → 80 °F within 
   begun within 1 h 30 min of cooking, then 48.9 → 26.7 °C within 1 h, then 26.7 → 12.8 °C within 5 h | M
 cooling-cured | 130 → 80 °F within 5 h, then 80 → 45 °F within 10 h;
   54.4 → 26.7 °C within 5 h, then 26.7 → 7.2 °C within 10 h | M
-cooling-growth-perfringens | C. perfringens growth ≤ 1 log10 | C
-cooling-growth-botulinum | C. botulinum growth ≤ 0 log10 | C`;
+cooling-growth-perfringens | C. perfringens growth ≤ 1 log₁₀ | C
+cooling-growth-botulinum | C. botulinum growth ≤ 0 log₁₀ | C`;
 
 describe.each([
   ['curing agents and accelerators', CURING],

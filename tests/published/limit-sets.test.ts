@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { defaultsOf, faultsOfSets, limitSetById, limitSets, sayFigureOf, type LimitRow } from '@larderbook/haccp';
+import { defaultsOf, faultsOfSets, limitSetById, limitSets, type LimitRow } from '@larderbook/haccp';
+import { printed } from '../support/told';
 
 const rowOf = (set: string, id: string): LimitRow => {
   const row = limitSetById(set)?.rows.find((one) => one.id === id);
   if (!row) throw new Error(`${set} has no row ${id}`);
   return row;
 };
-const said = (set: string, id: string) => sayFigureOf(rowOf(set, id)).join('; ');
+const said = (set: string, id: string) => printed(rowOf(set, id).limit);
 /** Every holding time of a row, as temperature in hundredths and seconds. */
 const table = (set: string, id: string, unit: '°F' | '°C') => {
   const { limit } = rowOf(set, id);

@@ -1,4 +1,5 @@
-import { limitSetById, sayFigureOf, type Known, type LimitRow } from '@larderbook/haccp';
+import { limitSetById, type Known, type LimitRow } from '@larderbook/haccp';
+import { printed } from '../support/told';
 
 /** C was read in the source, S second hand, M is from memory and not confirmed. */
 const MARKS: Record<string, Known> = { C: 'read in the source', S: 'second hand', M: 'from memory' };
@@ -19,7 +20,7 @@ export const retyped = (text: string): [id: string, figure: string, known: Known
 /** What a set carries under an id, and how it is known; undefined where it has no such row. */
 export function carried(set: string, id: string): [figure: string, known: Known] | undefined {
   const row = limitSetById(set)?.rows.find((one) => one.id === id);
-  return row && [sayFigureOf(row).join('; '), row.known];
+  return row && [printed(row.limit), row.known];
 }
 
 /** Tables are retyped row by row in other files of this folder; statements are words without a figure. */

@@ -1,11 +1,12 @@
 import type { CriticalLimit, Told, Verdict } from '@larderbook/haccp';
-import { teller } from '@larderbook/messages';
+import { limitTeller, teller, type Voice } from '@larderbook/messages';
 import { allWords } from '@larderbook/messages/all';
 
-const { tell } = teller(
-  { verdicts: allWords.verdicts.en, limits: allWords.limits.en },
-  { language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' },
-);
+const english: Voice = { language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' };
+const { tell } = teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, english);
+
+/** A limit as a page shows it, in every unit its figures are printed in. */
+export const printed = (limit: CriticalLimit): string => limitTeller(allWords.limits.en, english).formatPrinted(limit).join('; ');
 
 const isVerdict = (value: object): value is Verdict => 'kind' in value && 'notes' in value && 'finding' in value;
 

@@ -7,7 +7,7 @@ import { flagList, id, instant, madeBy, mass, massReply, readingUnits, words } f
 import { pointForecast } from './forecasts';
 import { humidityKept } from './humidity-kept';
 import { judged } from './limits';
-import { verdict, verdicts } from './verdicts';
+import { coded, verdict, verdicts } from './verdicts';
 import { controlPoint, piece } from './plan';
 import { substances } from './receiving';
 import { everyone, floor, route } from './route';
@@ -121,7 +121,7 @@ export const target = z.object({
   /** Absent until meat is in. */
   targetGrams: z.number().optional(),
   /** Why the target differs from the formula, or is missing. */
-  onScale: z.string().optional(),
+  onScale: coded.optional(),
   weighedGrams: z.number(),
   substance: z.enum(substances).optional(),
   minGrams: z.number().optional(),

@@ -59,16 +59,19 @@ export const problems = {
 export type ProblemCode = keyof typeof problems;
 export const problemCodes = Object.keys(problems) as [ProblemCode, ...ProblemCode[]];
 
-const figure = z.union([
+const plain = z.union([
   z.string(),
   z.number(),
   z.object({ value: z.string(), unit: z.string() }),
   z.object({ at: z.union([z.number(), z.string()]) }),
   z.object({ day: z.string() }),
   z.object({ anyOf: z.array(z.string()) }),
-  /** Names a thing by its code. */
-  z.object({ code: z.string() }),
   z.array(z.string()),
+]);
+const figure = z.union([
+  plain,
+  /** Words within the sentence, by their code. */
+  z.object({ code: z.string(), figures: z.record(z.string(), plain).optional() }),
 ]);
 const told = { code: z.string(), figures: z.record(z.string(), figure).optional() };
 

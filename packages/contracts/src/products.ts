@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { count, id, mass, name, percent, words } from './fields';
 import { amends, itemKinds, species, substances } from './receiving';
 import { everyone, route } from './route';
+import { coded } from './verdicts';
 import { fault } from './fault';
 
 /** Our own short words for the categories of 9 CFR 417.2(b)(1). */
@@ -115,7 +116,7 @@ export const planBatch = route({
         substance: z.enum(substances),
         ppm: z.number(),
         weighGrams: z.number().optional(),
-        onScale: z.string().optional(),
+        onScale: coded.optional(),
         minGrams: z.number().optional(),
         maxGrams: z.number().optional(),
         printed: z.string(),

@@ -24,14 +24,9 @@ export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: N
 }
 
 function codeOf(pattern: string, parts: Parameters<typeof lotCode>[1]): string {
-  try {
-    return lotCode(pattern, parts);
-  } catch (failure) {
-    if (failure instanceof RangeError) {
-      throw new Problem('invalid-input', [told('as-worded', { said: failure.message }), told('code-by-hand')]);
-    }
-    throw failure;
-  }
+  const code = lotCode(pattern, parts);
+  if (typeof code !== 'string') throw new Problem('invalid-input', [code, told('code-by-hand')]);
+  return code;
 }
 
 async function lotsThatDay(tx: Tx, productId: string, date: string, timeZone: string): Promise<number> {

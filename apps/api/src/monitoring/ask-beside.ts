@@ -8,7 +8,6 @@ import {
   isOfCore,
   roundedMass,
   massOf,
-  sayWhich,
   usualOfPiece,
   whichIsRight,
   type EnteredMass,
@@ -18,7 +17,7 @@ import {
 import { curveOf, type Taken } from '../lots/judge-reading';
 import { surroundingsAt } from '../lots/surroundings-at';
 import { told } from '../platform/told';
-import { weightFigure } from '../platform/figures';
+import { degreesFigure, weightFigure } from '../platform/figures';
 import { askMeant, type Question } from '../lots/ask-about-weight';
 
 /**
@@ -49,7 +48,9 @@ function askAboutCourse({ point, piece }: At, taken: Read, before: Taken[], othe
       isChilling: isChill(limits),
     },
   );
-  return question && [told('as-worded', { said: sayWhich(question) })];
+  if (!question) return undefined;
+  const [other] = question.meant;
+  return [question.because, other ? told('did-you-mean', { meant: degreesFigure(other) }) : told('is-it-really-so')];
 }
 
 function askAboutWeight(weight: EnteredMass, before: Taken[]): Question | undefined {

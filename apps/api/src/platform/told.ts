@@ -1,9 +1,13 @@
 import { say, type Language, type ParametersOf, type Value, type Voice, type Words, type WordsOf } from '@larderbook/messages';
 import { wordsTogether } from '@larderbook/messages/all';
 
-type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'cannot-calculate'> & WordsOf<'workings'>;
+type Texts = WordsOf<'problem-details'> & WordsOf<'faults'> & WordsOf<'set-faults'> & WordsOf<'cannot-calculate'> & WordsOf<'workings'>;
 
-export type Name = { code: keyof (WordsOf<'limits'> & WordsOf<'products'>) };
+/** Words within a sentence, by their code: what a substance or a process is called, what is wrong with a limit. */
+export type Name = {
+  code: keyof (WordsOf<'limits'> & WordsOf<'products'> & WordsOf<'set-faults'>);
+  figures?: Readonly<Record<string, Value | number>>;
+};
 export type Figures = Readonly<Record<string, Value | number | Name>>;
 
 export type Told = { code: keyof Texts; figures?: Figures };
@@ -16,11 +20,20 @@ export const told = <Code extends keyof Texts>(code: Code, ...[figures]: Given<T
   figures: figures as Figures | undefined,
 });
 
-const words: Record<Language, Words> = wordsTogether('limits', 'products', 'workings', 'problem-details', 'faults', 'cannot-calculate');
+const words: Record<Language, Words> = wordsTogether(
+  'limits',
+  'products',
+  'workings',
+  'problem-details',
+  'faults',
+  'set-faults',
+  'cannot-calculate',
+);
 
 export function sayTold(voice: Voice): (what: Told) => string {
   const inWords = say(words[voice.language], voice) as (code: string, figures?: Record<string, Value | number>) => string;
-  const written = (figure: Value | number | Name) => (typeof figure === 'object' && 'code' in figure ? inWords(figure.code) : figure);
+  const written = (figure: Value | number | Name) =>
+    typeof figure === 'object' && 'code' in figure ? inWords(figure.code, figure.figures) : figure;
   return ({ code, figures = {} }) =>
     inWords(code, Object.fromEntries(Object.entries(figures).map(([name, figure]) => [name, written(figure)])));
 }

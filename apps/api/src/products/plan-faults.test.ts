@@ -130,7 +130,7 @@ describe('a plan', () => {
     const plan = aPlan(
       (plan) => void (point(plan, 'Cold storage').limits = [{ limitId: v7(), limit: { ...coldHolding, max: undefined } }]),
     );
-    expect(planFaults(plan)).toEqual(['Cold storage: The range has neither a least nor a most.']);
+    expect(planFaults(plan)).toEqual(['Cold storage: There is neither a least nor a most.']);
   });
 });
 

@@ -38,7 +38,7 @@ function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): Tol
   return [
     ...(fitting === takenAs ? [] : [told('recorded-otherwise', { point: name, fitting, recorded: takenAs })]),
     ...(fault ? [told('cannot-be-used', { name, said: fault })] : []),
-    ...supportLacking(limit).map((said) => told('cannot-be-used', { name, said })),
+    ...supportLacking(limit).map(({ code, figures }): Told => ({ code, figures: { ...figures, point: name } })),
   ];
 }
 

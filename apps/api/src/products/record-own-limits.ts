@@ -53,7 +53,7 @@ function soundSet(input: InputOf<typeof recordOwnLimits>, before: LimitSet | und
   const given = { ...head, id: ownSetId, rows: rows.map(({ rowId, ...row }) => ({ id: rowId, ...row })) };
   const judged = ownSet(given, before);
   if ('set' in judged) return judged.set;
-  const errors = judged.faults.map(({ row, because }) => ({ pointer: placeOf(row, input), ...told('as-worded', { said: because }) }));
+  const errors = judged.faults.map(({ row, because }) => ({ pointer: placeOf(row, input), ...because }));
   throw new Problem('limit-set-faulty', firstOf(judged.faults, input), errors);
 }
 
@@ -64,5 +64,5 @@ const placeOf = (row: string | undefined, { rows }: { rows: { rowId: string }[] 
 function firstOf([first]: SetFault[], { rows }: { rows: { rowId: string; title: string }[] }): Told[] {
   if (!first) return [];
   const row = rows.find(({ rowId }) => rowId === first.row);
-  return [row ? told('cannot-be-used', { name: row.title, said: first.because }) : told('as-worded', { said: first.because })];
+  return [row ? told('cannot-be-used', { name: row.title, said: first.because }) : first.because];
 }

@@ -1,8 +1,8 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
-import { askAboutReceipt, degrees, isOfKind, judgeRange, type RangeLimit, type Verdict } from '@larderbook/haccp';
+import { askAboutReceipt, degrees, isOfKind, judgeRange, type Degrees, type RangeLimit, type Verdict } from '@larderbook/haccp';
+import { degreesFigure } from '../platform/figures';
 import { Problem } from '../platform/problem';
-import { tell } from '../platform/tell';
-import { told } from '../platform/told';
+import { told, type Told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
 
 type Delivery = Pick<InputOf<typeof recordReceipt>, 'temperature' | 'sure' | 'decision' | 'reason'>;
@@ -29,12 +29,20 @@ export function judgeDelivery({ temperature, sure, decision, reason }: Delivery,
   }
 
   const measured = degrees(temperature.value, temperature.unit);
-  const question = askAboutReceipt(measured, limit, item.name);
-  if (question && !sure) throw new Problem('implausible-value', told('as-worded', { said: question }));
+  const question = askAboutReceipt(measured, limit);
+  if (question && !sure) throw new Problem('implausible-value', asking(question, measured, item));
   const verdict = limit && judgeRange(measured, limit);
   const isMiss = isAccepted && verdict !== undefined && verdict.kind !== 'met';
   if (!isAccepted && !reason) throw new Problem('reason-missing', told('say-why-refused'));
   if (isMiss && !reason)
-    throw new Problem('reason-missing', [told('as-worded', { said: tell(verdict, limit).because }), told('say-why-accepted')]);
+    throw new Problem('reason-missing', [
+      told('not-met-at-receipt', { name: item.name, read: degreesFigure(measured) }),
+      told('say-why-accepted'),
+    ]);
   return { limit, verdict, isUnusual: question !== undefined, isMiss };
 }
+
+const asking = ({ meant }: { meant?: Degrees }, entered: Degrees, { name }: ItemNow): Told[] => [
+  told('unusual-at-receipt', { entered: degreesFigure(entered), item: name }),
+  meant ? told('did-you-mean', { meant: degreesFigure(meant) }) : told('check-thermometer'),
+];

@@ -1,3 +1,5 @@
+import type { LimitSlip } from '../limits/limit-fault-code';
+
 /** A limit with a longest gap has to tolerate one. */
-export const slipOfGap = ({ longestGapSeconds }: { longestGapSeconds: number }): string[] =>
-  longestGapSeconds > 0 ? [] : ['The longest tolerated gap is missing.'];
+export const slipOfGap = ({ longestGapSeconds }: { longestGapSeconds: number }): LimitSlip[] =>
+  longestGapSeconds > 0 ? [] : [{ code: 'gap-unusable' }];

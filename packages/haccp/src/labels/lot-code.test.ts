@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { plainPart } from '../limits/plain-part.test-data';
 import { lotCode, patternFault } from './lot-code';
 
 test.each([
@@ -12,32 +13,33 @@ test.each([
 
 test.each([
   ['{YY}{DDD}-{n}', undefined],
-  ['{YY}{DDD}', 'The pattern needs {n}, so that two lots of a day differ.'],
-  ['{YY}-{n}', 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.'],
-  ['{MM}{DD}-{n}', 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.'],
+  ['{YY}{DDD}', 'pattern-needs-number'],
+  ['{YY}-{n}', 'pattern-needs-day'],
+  ['{MM}{DD}-{n}', 'pattern-needs-day'],
   ['{YY}{DDD}{n}', undefined],
-  ['{n}{YY}{DDD}', 'Set {n} apart with - or a letter, so that no two lots can get the same code.'],
-  ['{YY}{DDD}{product}{n}', 'Set {n} apart with - or a letter, so that no two lots can get the same code.'],
-  ['{YY}{DDD}/{n}', '"/" cannot stand in a lot code; use A to Z, 0 to 9 and -.'],
-  ['lot{YY}{DDD}-{n}', '"l" cannot stand in a lot code; use A to Z, 0 to 9 and -.'],
-  ['{YY}{DDD} {n}', '" " cannot stand in a lot code; use A to Z, 0 to 9 and -.'],
-  ['{YY}{day}-{n}', '{day} is not known; use {YYYY}, {YY}, {MM}, {DD}, {DDD}, {n}, {nn}, {nnn}, {product}.'],
-  ['{YY{DDD}-{n}', 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.'],
-  ['SMOKEHOUSE-{YYYY}{MM}{DD}-{n}', 'SMOKEHOUSE-20261231-99 has 22 characters; a lot code has at most 20.'],
-])('the pattern %s is told what is wrong with it', (pattern, sentence) => {
-  expect(patternFault(pattern)).toBe(sentence);
+  ['{n}{YY}{DDD}', 'number-not-apart'],
+  ['{YY}{DDD}{product}{n}', 'number-not-apart'],
+  ['{YY}{DDD}/{n}', 'lot-code-character /'],
+  ['lot{YY}{DDD}-{n}', 'lot-code-character l'],
+  ['{YY}{DDD} {n}', 'lot-code-character  '],
+  ['{YY}{day}-{n}', 'placeholder-unknown {day} {YYYY}, {YY}, {MM}, {DD}, {DDD}, {n}, {nn}, {nnn}, {product}'],
+  ['{YY{DDD}-{n}', 'pattern-needs-day'],
+  ['SMOKEHOUSE-{YYYY}{MM}{DD}-{n}', 'lot-code-too-long SMOKEHOUSE-20261231-99 22 20'],
+])('the pattern %s is told what is wrong with it', (pattern, said) => {
+  const fault = patternFault(pattern);
+  expect(fault && plainPart(fault)).toBe(said);
 });
 
 test.each([
-  ['a day not on the calendar', { date: '2026-02-30', n: 1 }, '"2026-02-30" is not a day of the calendar.'],
-  ['lot zero', { date: '2026-02-28', n: 0 }, '0 is not the number of a lot; they count from 1.'],
-  ['half a lot', { date: '2026-02-28', n: 1.5 }, '1.5 is not the number of a lot; they count from 1.'],
-])('%s gives no code', (_case, parts, sentence) => {
-  expect(() => lotCode('{YY}{DDD}-{n}', parts)).toThrow(sentence);
+  ['a day not on the calendar', { date: '2026-02-30', n: 1 }, 'no-day-of-the-calendar 2026-02-30'],
+  ['lot zero', { date: '2026-02-28', n: 0 }, 'no-number-of-a-lot 0'],
+  ['half a lot', { date: '2026-02-28', n: 1.5 }, 'no-number-of-a-lot 1.5'],
+])('%s gives no code', (_case, parts, said) => {
+  expect(plainPart(lotCode('{YY}{DDD}-{n}', parts))).toBe(said);
 });
 
 test('a product code that is missing, or too long, gives no code', () => {
-  expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1 })).toThrow('there is none');
-  expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1, product: 'ROASTBEEFROAST' })).toThrow('at most 20');
-  expect(() => lotCode('{product}-{YY}{DDD}-{n}', { date: '2026-02-28', n: 1, product: 'süß' })).toThrow('cannot stand in a lot code');
+  const lot = { date: '2026-02-28', n: 1 };
+  const codes = [undefined, 'ROASTBEEFROAST', 'süß'].map((product) => lotCode('{product}-{YY}{DDD}-{n}', { ...lot, product }));
+  expect(codes.map(plainPart)).toEqual(['product-code-missing', 'lot-code-too-long ROASTBEEFROAST-26059-1 22 20', 'lot-code-character s']);
 });

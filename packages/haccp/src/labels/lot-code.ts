@@ -1,7 +1,22 @@
+import type { CodedAs } from '../limits/coded';
+import { asGiven } from '../quantity/quantities';
 import { dayNumber, dayOfYear } from './civil-date';
 
 /** `product` is its short code. */
 export type LotCodeParts = { date: string; n: number; product?: string };
+
+/** Why a pattern, or what it is filled with, gives no code. */
+export type LotCodeFault = CodedAs<
+  | 'lot-code-character'
+  | 'lot-code-too-long'
+  | 'no-day-of-the-calendar'
+  | 'no-number-of-a-lot'
+  | 'number-not-apart'
+  | 'pattern-needs-day'
+  | 'pattern-needs-number'
+  | 'placeholder-unknown'
+  | 'product-code-missing'
+>;
 
 /** GS1 General Specifications, application identifier (10), X..20. */
 const LONGEST = 20;
@@ -22,43 +37,47 @@ const FILL: Record<string, (parts: LotCodeParts) => string | undefined> = {
   product: ({ product }) => product,
 };
 
-/** `lotCode('{YY}{DDD}-{n}', { date: '2026-05-10', n: 3 })` is "26130-3". Throws a RangeError that says why not. */
-export function lotCode(pattern: string, parts: LotCodeParts): string {
+/** `lotCode('{YY}{DDD}-{n}', { date: '2026-05-10', n: 3 })` is "26130-3". */
+export function lotCode(pattern: string, parts: LotCodeParts): string | LotCodeFault {
   const fault = patternFault(pattern) ?? partsFault(pattern, parts);
-  if (fault) throw new RangeError(fault);
+  if (fault) return fault;
   const code = fill(pattern, parts);
-  const wrong = codeFault(code);
-  if (wrong) throw new RangeError(wrong);
-  return code;
+  return codeFault(code) ?? code;
 }
 
 /** Undefined when every lot can get a code of its own. */
-export function patternFault(pattern: string): string | undefined {
+export function patternFault(pattern: string): LotCodeFault | undefined {
   const names = [...pattern.matchAll(PLACEHOLDER)].map(([, name = '']) => name);
   const unknown = names.find((name) => !Object.hasOwn(FILL, name));
   if (unknown !== undefined)
-    return `{${unknown}} is not known; use ${Object.keys(FILL)
-      .map((name) => `{${name}}`)
-      .join(', ')}.`;
-  if (!names.some((name) => /^n+$/.test(name))) return 'The pattern needs {n}, so that two lots of a day differ.';
+    return {
+      code: 'placeholder-unknown',
+      figures: {
+        placeholder: `{${unknown}}`,
+        known: Object.keys(FILL)
+          .map((name) => `{${name}}`)
+          .join(', '),
+      },
+    };
+  if (!names.some((name) => /^n+$/.test(name))) return { code: 'pattern-needs-number' };
   const hasYear = names.includes('YY') || names.includes('YYYY');
   const hasDay = names.includes('DDD') || (names.includes('MM') && names.includes('DD'));
-  if (!hasYear || !hasDay) return 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.';
-  if (areJoined(pattern)) return 'Set {n} apart with - or a letter, so that no two lots can get the same code.';
+  if (!hasYear || !hasDay) return { code: 'pattern-needs-day' };
+  if (areJoined(pattern)) return { code: 'number-not-apart' };
   return codeFault(fill(pattern, WIDEST));
 }
 
-function partsFault(pattern: string, { date, n, product }: LotCodeParts): string | undefined {
-  if (dayNumber(date) === undefined) return `"${date}" is not a day of the calendar.`;
-  if (!Number.isSafeInteger(n) || n < 1) return `${n} is not the number of a lot; they count from 1.`;
-  if (pattern.includes('{product}') && !product) return 'The pattern asks for a product code and there is none.';
+function partsFault(pattern: string, { date, n, product }: LotCodeParts): LotCodeFault | undefined {
+  if (dayNumber(date) === undefined) return { code: 'no-day-of-the-calendar', figures: { date } };
+  if (!Number.isSafeInteger(n) || n < 1) return { code: 'no-number-of-a-lot', figures: { number: asGiven(n, 'ratio') } };
+  if (pattern.includes('{product}') && !product) return { code: 'product-code-missing' };
   return undefined;
 }
 
-function codeFault(code: string): string | undefined {
-  if (code.length > LONGEST) return `${code} has ${code.length} characters; a lot code has at most ${LONGEST}.`;
+function codeFault(code: string): LotCodeFault | undefined {
+  if (code.length > LONGEST) return { code: 'lot-code-too-long', figures: { lot: code, length: code.length, most: LONGEST } };
   const odd = [...code].find((character) => !ALLOWED.test(character));
-  if (odd !== undefined) return `"${odd}" cannot stand in a lot code; use A to Z, 0 to 9 and -.`;
+  if (odd !== undefined) return { code: 'lot-code-character', figures: { character: odd } };
   return undefined;
 }
 

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { boundOf } from '../quantity/bound';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { PrintedTemperature } from '../quantity/temperature';
-import { sayLimit } from '../limits/say-limit';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import { kindOf } from '../kinds/registry';
 import { catalogue } from './catalogue';
@@ -20,11 +19,6 @@ describe.each(catalogue)('$key', ({ limit }) => {
     expect(limit.source.edition).not.toBe('');
     expect(typeof limit.source.confirmed).toBe('boolean');
     expect(`${limit.source.citation} ${limit.source.edition}`).not.toMatch(/undefined|NaN(?!O)/);
-  });
-
-  test('prints with its comparison', () => {
-    expect(sayLimit(limit)).toMatch(/[≤≥<>]|within|for|no holding time/);
-    expect(sayLimit(limit, '°C')).not.toMatch(/undefined|NaN(?!O)|no figure/);
   });
 
   test('prints a unit, or both of one temperature', () => {

@@ -1,21 +1,25 @@
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { PrintedTemperature } from '../quantity/temperature';
+import type { CodedAs } from '../limits/coded';
+import { amountOf } from '../quantity/quantities';
 import { kindOf } from '../kinds/registry';
 import type { LimitRow } from './limit-set';
+
+type PairFault = CodedAs<'pair-disagrees' | 'pair-not-odd'>;
 
 /**
  * Figures printed in both units must mean the same temperature within the rounding of the °C, unless the source is
  * known to print them so; a pair named as odd that is not is a slip as well.
  */
-export function faultsOfPairs(row: LimitRow): string[] {
+export function faultsOfPairs(row: LimitRow): PairFault[] {
   const figures = kindOf(row.limit).temperatures(row.limit);
   const half = halfStepOf(figures);
   const odd = row.printedOdd ?? [];
   const isNamed = (figure: PrintedTemperature) => odd.some((known) => known['°F'] === figure['°F'] && known['°C'] === figure['°C']);
   const isOff = (figure: PrintedTemperature) => gapBetweenUnits(figure) > half;
   return [
-    ...figures.filter((figure) => isOff(figure) && !isNamed(figure)).map((figure) => `${say(figure)} do not agree.`),
-    ...odd.filter((figure) => !isOff(figure)).map((figure) => `${say(figure)} is named as odd and is not.`),
+    ...figures.filter((figure) => isOff(figure) && !isNamed(figure)).map(said('pair-disagrees')),
+    ...odd.filter((figure) => !isOff(figure)).map(said('pair-not-odd')),
   ];
 }
 
@@ -31,5 +35,9 @@ function gapBetweenUnits({ '°F': fahrenheit, '°C': celsius }: PrintedTemperatu
   return Math.abs(onCommonScale({ hundredths: one, unit: '°F' }) - onCommonScale({ hundredths: other, unit: '°C' }));
 }
 
-const say = ({ '°F': fahrenheit = NaN, '°C': celsius = NaN }: PrintedTemperature): string =>
-  `${fahrenheit / 100} °F and ${celsius / 100} °C`;
+const said =
+  (code: PairFault['code']) =>
+  ({ '°F': fahrenheit = NaN, '°C': celsius = NaN }: PrintedTemperature): PairFault => ({
+    code,
+    figures: { fahrenheit: amountOf(fahrenheit, '°F', 2), celsius: amountOf(celsius, '°C', 2) },
+  });

@@ -1,23 +1,27 @@
 import { kindOf } from '../kinds/registry';
+import type { CodedAs } from '../limits/coded';
 import { limitFault } from '../limits/limit-fault';
+import { boundOf } from '../quantity/bound';
 import type { Condition } from './condition';
 import { faultsOfPairs } from './faults-of-pairs';
 import type { LimitRow, LimitSet } from './limit-set';
-import { sayFigureOf } from './say-row';
+import type { RowFaultCode, SetFault, WholeSetFaultCode } from './set-fault';
 
-/** What is wrong with one row of a set, or with the set itself where `row` is absent. */
-export type SetFault = { set: string; row?: string; because: string };
+type Because = SetFault['because'];
+type OfSet = CodedAs<WholeSetFaultCode>;
+type OfRow = CodedAs<RowFaultCode>;
 
 /** Everything that keeps a set from being used; empty when it is sound. */
 export function faultsOfSet(set: LimitSet): SetFault[] {
-  const own = [
-    ...(set.title && set.edition ? [] : ['The set has no title or no edition.']),
-    ...(isDate(set.validFrom) ? [] : [`"${set.validFrom}" is no date from which the set counts.`]),
-  ].map((because) => ({ set: set.id, because }));
+  const whole: OfSet[] = [
+    ...(set.title && set.edition ? [] : [{ code: 'set-nameless' } as const]),
+    ...(isDate(set.validFrom) ? [] : [{ code: 'counts-from-no-date', figures: { date: set.validFrom } } as const]),
+  ];
+  const own = whole.map((because) => ({ set: set.id, because }));
   const rows = set.rows.flatMap((row, index) => {
     const isTwice = set.rows.findIndex(({ id }) => id === row.id) < index;
-    const because = [...(isTwice ? ['The id is used twice.'] : []), ...faultsOfRow(row)];
-    return because.map((sentence) => ({ set: set.id, row: row.id, because: sentence }));
+    const faults: Because[] = [...(isTwice ? [{ code: 'id-twice' } as const] : []), ...faultsOfRow(row)];
+    return faults.map((because) => ({ set: set.id, row: row.id, because }));
   });
   return [...own, ...rows];
 }
@@ -26,57 +30,49 @@ export function faultsOfSet(set: LimitSet): SetFault[] {
 export function faultsOfSets(sets: readonly LimitSet[]): SetFault[] {
   const among = sets.flatMap((set, index) => {
     const before = sets.find(({ id }) => id === set.replaces);
-    const because = [
-      ...(sets.findIndex(({ id }) => id === set.id) < index ? ['The id of the set is used twice.'] : []),
-      ...(set.replaces && !before ? [`The set it replaces, ${set.replaces}, is not there.`] : []),
-      ...(before && !(before.validFrom < set.validFrom) ? [`It is not newer than ${before.id}.`] : []),
-      ...(before && before.jurisdiction !== set.jurisdiction ? ['It replaces a set of another jurisdiction.'] : []),
+    const faults: OfSet[] = [
+      ...(sets.findIndex(({ id }) => id === set.id) < index ? [{ code: 'set-id-twice' } as const] : []),
+      ...(set.replaces && !before ? [{ code: 'replaced-missing', figures: { set: set.replaces } } as const] : []),
+      ...(before && !(before.validFrom < set.validFrom) ? [{ code: 'replaced-newer', figures: { set: before.id } } as const] : []),
+      ...(before && before.jurisdiction !== set.jurisdiction ? [{ code: 'replaced-of-another' } as const] : []),
     ];
-    return because.map((sentence) => ({ set: set.id, because: sentence }));
+    return faults.map((because) => ({ set: set.id, because }));
   });
   return [...among, ...sets.flatMap(faultsOfSet)];
 }
 
-export function faultsOfRow(row: LimitRow): string[] {
+export function faultsOfRow(row: LimitRow): Because[] {
   const { limit, paragraph, known, validFrom, validUntil, isDefault } = row;
   const { citation, edition, confirmed } = limit.source;
   const fault = limitFault(limit);
-  return [
-    ...(/^[a-z0-9.]+(-[a-z0-9.]+)*$/.test(row.id) ? [] : ['The id is not in small letters, digits and hyphens.']),
-    ...(row.title.trim() ? [] : ['The row has no title.']),
-    ...(citation.trim() && edition.trim() && paragraph.trim()
-      ? []
-      : ['The source’s citation or edition, or the paragraph or file, is missing.']),
-    ...(confirmed === (known === 'read in the source') ? [] : ['Confirmed is only what was read in the source.']),
-    ...(isDefault && !confirmed ? ['An unconfirmed figure is never a default.'] : []),
-    ...(isDate(validFrom) ? [] : [`"${validFrom}" is no date.`]),
-    ...(validUntil === undefined || (isDate(validUntil) && validUntil >= validFrom) ? [] : ['It ends before it counts.']),
-    ...(fault ? [fault] : []),
-    ...faultsOfSigns(row),
-    ...kindOf(limit).slips(limit),
+  const own: OfRow[] = [
+    ...(/^[a-z0-9.]+(-[a-z0-9.]+)*$/.test(row.id) ? [] : [{ code: 'id-unusable' } as const]),
+    ...(row.title.trim() ? [] : [{ code: 'title-missing' } as const]),
+    ...(citation.trim() && edition.trim() && paragraph.trim() ? [] : [{ code: 'source-missing' } as const]),
+    ...(confirmed === (known === 'read in the source') ? [] : [{ code: 'confirmed-unread' } as const]),
+    ...(isDefault && !confirmed ? [{ code: 'default-unconfirmed' } as const] : []),
+    ...(isDate(validFrom) ? [] : [{ code: 'no-such-date', figures: { date: validFrom } } as const]),
+    ...(validUntil === undefined || (isDate(validUntil) && validUntil >= validFrom) ? [] : [{ code: 'ends-before-it-counts' } as const]),
+    ...faultsOfFigures(row),
     ...faultsOfPairs(row),
     ...row.conditions.flatMap(faultsOfCondition),
   ];
+  return [...own, ...(fault ? [fault] : []), ...kindOf(limit).slips(limit)];
 }
 
-function faultsOfSigns(row: LimitRow): string[] {
-  const { limit } = row;
-  if (kindOf(limit).takenAs === 'attestation') return [];
+function faultsOfFigures({ limit }: LimitRow): OfRow[] {
   const bounded = 'signs' in limit ? limit : undefined;
   const isIdle = (['min', 'max'] as const).some((side) => bounded?.signs?.[side] && bounded[side] === undefined);
-  const said = sayFigureOf(row);
-  return [
-    ...(isIdle ? ['A sign stands beside no figure.'] : []),
-    ...(said.every((line) => /[≤≥<>]|within|for|no holding time/.test(line)) ? [] : ['It prints without its comparison.']),
-    ...(said.some((line) => /undefined|NaN(?!O)|no figure/.test(line)) ? ['It prints without its figure.'] : []),
-  ];
+  const isPrinted = kindOf(limit)
+    .temperatures(limit)
+    .every((figure) => Number.isFinite(boundOf(figure)['°C']));
+  return [...(isIdle ? [{ code: 'sign-without-figure' } as const] : []), ...(isPrinted ? [] : [{ code: 'figure-missing' } as const])];
 }
 
-function faultsOfCondition(condition: Condition): string[] {
-  if ('least' in condition)
-    return Number.isSafeInteger(condition.least) && condition.least > 0 ? [] : ['A condition has no usable figure.'];
-  if ('among' in condition) return condition.among.length > 0 ? [] : ['A condition names nothing.'];
-  return condition.says.trim() ? [] : ['A condition says nothing.'];
+function faultsOfCondition(condition: Condition): OfRow[] {
+  if ('least' in condition) return Number.isSafeInteger(condition.least) && condition.least > 0 ? [] : [{ code: 'condition-no-figure' }];
+  if ('among' in condition) return condition.among.length > 0 ? [] : [{ code: 'condition-names-nothing' }];
+  return condition.says.trim() ? [] : [{ code: 'condition-says-nothing' }];
 }
 
 /** A year, a month or a day that exists. */

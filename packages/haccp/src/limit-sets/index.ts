@@ -15,7 +15,7 @@ export * from './support-asked';
 export * from './limit-set';
 export * from './sets';
 export * from './own-set';
-export * from './say-row';
+export * from './set-fault';
 export * from './faults-of-set';
 export * from './differences-between';
 export * from './newer-edition-of';

@@ -1,5 +1,7 @@
-import { faultsOfSet, type SetFault } from './faults-of-set';
+import type { CodedAs } from '../limits/coded';
+import { faultsOfSet } from './faults-of-set';
 import type { LimitRow, LimitSet } from './limit-set';
+import type { SetFault, WholeSetFaultCode } from './set-fault';
 
 export type OwnSet = {
   id: string;
@@ -20,7 +22,7 @@ export type EditionBefore = Pick<LimitSet, 'edition' | 'validFrom'>;
 export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet } | { faults: SetFault[] } {
   const set: LimitSet = { ...given, jurisdiction: 'own' };
   const faults = [
-    ...(given.rows.length > 0 ? faultsOfSet(set) : [{ set: given.id, because: 'The set has no rows.' }]),
+    ...(given.rows.length > 0 ? faultsOfSet(set) : [{ set: given.id, because: { code: 'rows-missing' } } as const]),
     ...(before ? faultsOfEdition(set, before) : []),
   ];
   return faults.length > 0 ? { faults } : { set };
@@ -28,9 +30,11 @@ export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet }
 
 /** An edition may count from the day of the one it replaces, so that a slip can be put right at once; never earlier. */
 function faultsOfEdition({ id, edition, validFrom }: LimitSet, before: EditionBefore): SetFault[] {
-  const because = [
-    ...(edition === before.edition ? [`The edition it replaces is called ${before.edition} too.`] : []),
-    ...(validFrom < before.validFrom ? [`It counts from ${validFrom}, before the edition it replaces (${before.validFrom}).`] : []),
+  const faults: CodedAs<WholeSetFaultCode>[] = [
+    ...(edition === before.edition ? [{ code: 'edition-called-alike', figures: { edition } } as const] : []),
+    ...(validFrom < before.validFrom
+      ? [{ code: 'edition-counts-earlier', figures: { from: validFrom, before: before.validFrom } } as const]
+      : []),
   ];
-  return because.map((sentence) => ({ set: id, because: sentence }));
+  return faults.map((because) => ({ set: id, because }));
 }

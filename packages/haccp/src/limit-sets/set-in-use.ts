@@ -7,16 +7,13 @@ export function setInUse({ jurisdiction, limitSet }: WhereItWorks): LimitSet | u
   return jurisdiction && limitSetById(limitSet ?? usualSetOf[jurisdiction]);
 }
 
-export type FaultOfWhere = { field: 'place' | 'limitSet'; because: string };
+export type FaultOfWhere = { field: 'place' | 'limitSet'; said: string };
 
-/** What keeps a place or an edition from being of its jurisdiction; empty when they are. */
+/** Which of a place and an edition is none of its jurisdiction; empty when both are. */
 export function faultsOfWhere({ jurisdiction, place, limitSet }: WhereItWorks): FaultOfWhere[] {
   const faults: FaultOfWhere[] = [];
-  if (place !== undefined && !(jurisdiction && placesIn[jurisdiction].includes(place)))
-    faults.push({ field: 'place', because: `“${place}” is no place that ${named(jurisdiction)} tells apart.` });
+  if (place !== undefined && !(jurisdiction && placesIn[jurisdiction].includes(place))) faults.push({ field: 'place', said: place });
   if (limitSet !== undefined && !(jurisdiction && limitSetById(limitSet)?.jurisdiction === jurisdiction))
-    faults.push({ field: 'limitSet', because: `“${limitSet}” is no edition of ${named(jurisdiction)}.` });
+    faults.push({ field: 'limitSet', said: limitSet });
   return faults;
 }
-
-const named = (jurisdiction: string | undefined): string => jurisdiction ?? 'a jurisdiction that is not said';

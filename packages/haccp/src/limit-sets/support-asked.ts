@@ -1,4 +1,5 @@
 import type { FigureLimit } from '../kinds/figure/figure-limit';
+import type { CodedAs } from '../limits/coded';
 import type { CriticalLimit } from '../limits/limit';
 import { isSaid } from '../limits/support';
 import { figureOf, withPublishedConditions } from './published-conditions';
@@ -24,24 +25,14 @@ export function supportAsked(limit: CriticalLimit | FigureLimit): SupportAsked {
   return { figure: !limit.source.confirmed || notRead.has(figureOf(limit)), option: [...new Set(option)] };
 }
 
-/** What the plan still has to say of a limit before it can be adopted, in sentences; empty when it has said enough. */
-export function supportLacking(limit: CriticalLimit | FigureLimit): string[] {
+/** What the plan still has to say of a limit before it can be adopted; empty when it has said enough. */
+export function supportLacking(limit: CriticalLimit | FigureLimit): CodedAs<'figure-not-read' | 'option-not-supported'>[] {
   const { figure, option } = supportAsked(limit);
   const { citation, support: { read, gap, own } = {} } = limit.source;
   const isFigureOpen = figure && !isSaid(read) && !isSaid(own);
   const isOptionOpen = option.length > 0 && !isSaid(gap) && !isSaid(own);
   return [
-    ...(isFigureOpen
-      ? [
-          `nobody here has read its figure in the source (${citation}). ` +
-            'Write edition and page where you have read it, or your own support and where it is filed; or choose another limit.',
-        ]
-      : []),
-    ...(isOptionOpen
-      ? [
-          `${option.join(' ')} ` +
-            'Write which gap your product stands in, or your own support and where it is filed; or choose another limit.',
-        ]
-      : []),
+    ...(isFigureOpen ? [{ code: 'figure-not-read', figures: { citation } } as const] : []),
+    ...(isOptionOpen ? [{ code: 'option-not-supported', figures: { asked: option.join(' ') } } as const] : []),
   ];
 }

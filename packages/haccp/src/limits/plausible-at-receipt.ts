@@ -1,6 +1,5 @@
 import { boundOf } from '../quantity/bound';
 import { onCommonScale } from '../quantity/convert-degrees';
-import { formatDegrees } from '../quantity/degrees';
 import { isPlausible, looksLikeOtherUnit, type PlausibleRange } from '../quantity/plausible';
 import type { Degrees } from '../quantity/temperature';
 import type { RangeLimit } from '../kinds/range/range-limit';
@@ -21,11 +20,10 @@ export function plausibleAtReceipt(limit: RangeLimit | undefined): PlausibleRang
   return boundOf(limit.max)['°C'] > FREEZING ? chilled : frozen;
 }
 
-/** The question to ask about a temperature at receipt; undefined when it is what one would expect. */
-export function askAboutReceipt(entered: Degrees, limit: RangeLimit | undefined, item: string): string | undefined {
+/** What may have been meant by a temperature that is unusual at receipt, if anything; undefined when it is what one would expect. */
+export function askAboutReceipt(entered: Degrees, limit: RangeLimit | undefined): { meant?: Degrees } | undefined {
   const plausible = plausibleAtReceipt(limit);
   if (isPlausible(entered, plausible)) return undefined;
-  const unusual = `${formatDegrees(entered)} is unusual for ${item} at receipt`;
-  if (!looksLikeOtherUnit(entered, plausible)) return `${unusual}; check the thermometer and read again.`;
-  return `${unusual}; did you mean ${formatDegrees({ ...entered, unit: entered.unit === '°C' ? '°F' : '°C' })}?`;
+  if (!looksLikeOtherUnit(entered, plausible)) return {};
+  return { meant: { ...entered, unit: entered.unit === '°C' ? '°F' : '°C' } };
 }

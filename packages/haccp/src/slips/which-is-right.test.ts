@@ -5,9 +5,11 @@ import type { CurveReading } from '../thermal/curve';
 import type { Piece } from '../thermal/piece';
 import { isChill } from './coldest-around';
 import { isOfCore } from './speed-beside';
-import { sayWhich, whichIsRight, type BesideReading } from './which-is-right';
+import { whichIsRight, type BesideReading } from './which-is-right';
 
 const MINUTE = 60_000;
+const read = (value: number) => ({ value: String(value), unit: '°F' });
+const minutes = (count: number) => ({ value: String(count * MINUTE), unit: 'ms' });
 const at = (minutes: number, value: number, unit: '°F' | '°C' = '°F'): CurveReading => ({
   at: minutes * MINUTE,
   temperature: degrees(value, unit),
@@ -19,7 +21,7 @@ const going = [at(0, 130), at(60, 94.7)];
 
 test('31 with °F chosen after a core of 94.7 °F in air of 33.5 °F asks whether it was 31 °C, which lies on the curve', () => {
   expect(whichIsRight(at(75, 31), chill(...going))).toEqual({
-    because: '31 °F is colder than what it lies in.',
+    because: { code: 'colder-than-around', figures: { read: read(31) } },
     meant: [degrees(31, '°C')],
   });
 });
@@ -27,7 +29,7 @@ test('31 with °F chosen after a core of 94.7 °F in air of 33.5 °F asks whethe
 test('38 under °F while the chill is still hot is far from its course; 38 °C lies on it', () => {
   const { surroundings: _, ...unknown } = chill(at(0, 140), at(30, 120));
   expect(whichIsRight(at(60, 38), unknown)).toEqual({
-    because: '38 °F is far from 120 °F, about 30 min before.',
+    because: { code: 'far-from-course', figures: { read: read(38), last: read(120), ago: minutes(30) } },
     meant: [degrees(38, '°C')],
   });
 });
@@ -69,7 +71,7 @@ test('colder than what it lies in asks even when the other unit explains nothing
 test('the surroundings are as cold as the coldest read; their set point stands where nobody read them', () => {
   const beside = chill(...going);
   const unread = { setPoint: degrees(34, '°F'), readings: [] };
-  expect(whichIsRight(at(75, 32.1), { ...beside, surroundings: unread })).toMatchObject({ because: expect.stringContaining('colder') });
+  expect(whichIsRight(at(75, 32.1), { ...beside, surroundings: unread })).toMatchObject({ because: { code: 'colder-than-around' } });
   expect(whichIsRight(at(400, 32.3), { ...beside, surroundings: unread })).toBeUndefined();
   expect(whichIsRight(at(400, 26.5), { ...beside, surroundings: { ...air, readings: [at(0, 33.5), at(60, 28)] } })).toBeUndefined();
   expect(whichIsRight(at(400, 20), { ...beside, surroundings: { readings: [] } })?.because).toBeUndefined();
@@ -81,15 +83,15 @@ const falling = [at(0, 140), at(30, 100), at(60, 78)];
 
 test('what falls or rises faster than the core of the piece can asks, and proposes nothing that fits no better', () => {
   expect(whichIsRight(at(61, 37), { ...chill(...falling), piece: sausage })).toEqual({
-    because: '37 °F falls faster than the core of the piece can: 78 °F, about 1 min before.',
+    because: { code: 'falls-too-fast', figures: { read: read(37), last: read(78), ago: minutes(1) } },
     meant: [],
   });
   expect(whichIsRight(at(62, 168), { ...cook(at(0, 100), at(60, 121)), piece: roast })).toEqual({
-    because: '168 °F rises faster than the core of the piece can: 121 °F, about 2 min before.',
+    because: { code: 'rises-too-fast', figures: { read: read(168), last: read(121), ago: minutes(2) } },
     meant: [],
   });
   expect(whichIsRight(at(15, 40), { ...chill(at(0, 140)), piece: roast })).toMatchObject({
-    because: expect.stringContaining('faster'),
+    because: { code: 'falls-too-fast' },
     meant: [degrees(40, '°C')],
   });
   expect(whichIsRight(at(25, 60), { ...cook(at(0, 100), at(20, 130)), piece: roast })?.meant).toEqual([degrees(60, '°C')]);
@@ -97,12 +99,12 @@ test('what falls or rises faster than the core of the piece can asks, and propos
 
 test('where the other unit fits the curve, that is asked first', () => {
   expect(whichIsRight(at(75, 31), { ...chill(...going), piece: roast })).toEqual({
-    because: '31 °F is colder than what it lies in.',
+    because: { code: 'colder-than-around', figures: { read: read(31) } },
     meant: [degrees(31, '°C')],
   });
   const { surroundings: _, ...unknown } = chill(at(0, 140), at(30, 120));
   expect(whichIsRight(at(60, 38), { ...unknown, piece: roast })).toMatchObject({
-    because: '38 °F is far from 120 °F, about 30 min before.',
+    because: { code: 'far-from-course', figures: { read: read(38), last: read(120), ago: minutes(30) } },
   });
 });
 
@@ -134,12 +136,6 @@ test('a chill only falls: 79 °F well on the way down is never taken for 79 °C'
   expect(whichIsRight(at(80, 79), chill(at(0, 139), at(10, 141)))).toBeUndefined();
 });
 
-test('the question in one sentence', () => {
-  const because = '31 °F is colder than what it lies in.';
-  expect(sayWhich({ because, meant: [degrees(31, '°C')] })).toBe(`${because} Did you mean 31 °C?`);
-  expect(sayWhich({ because, meant: [] })).toBe(`${because} Is it really so?`);
-});
-
 test('a chill is where cooling or growth is judged, and a core where a curve is', () => {
   const source = { citation: 'an example', edition: 'none', confirmed: false };
   expect(isChill([{ kind: 'growth', species: 'beef', log10: 100, longestGapSeconds: 600, source }])).toBe(true);
@@ -152,7 +148,7 @@ test('a chill is where cooling or growth is judged, and a core where a curve is'
 test('an error that the plan states is allowed for', () => {
   const error = onCommonScale(degrees(36, '°F')); // ± 4 °F
   expect(whichIsRight(at(400, 29.5), { ...chill(...going), error })).toBeUndefined();
-  expect(whichIsRight(at(400, 29.4), { ...chill(...going), error })).toMatchObject({ because: expect.stringContaining('colder') });
+  expect(whichIsRight(at(400, 29.4), { ...chill(...going), error })).toMatchObject({ because: { code: 'colder-than-around' } });
 });
 
 test('while it heats, with one reading before, it goes as fast as is usual', () => {

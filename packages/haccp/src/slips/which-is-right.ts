@@ -1,7 +1,8 @@
 import type { Surroundings } from '../thermal/around-core';
 import { onCommonScale } from '../quantity/convert-degrees';
-import { formatDegrees } from '../quantity/degrees';
-import { formatAbout } from '../quantity/duration';
+import type { CodedAs } from '../limits/coded';
+import { degreesOf, timeOf } from '../quantity/quantities';
+import type { Quantity } from '../quantity/quantity';
 import type { Degrees } from '../quantity/temperature';
 import { isUsableReading, type CurveReading } from '../thermal/curve';
 import type { Piece } from '../thermal/piece';
@@ -21,9 +22,11 @@ export type BesideReading = {
 };
 
 /** The number is never changed for the person. */
-export type WhichIsRight = { because: string; meant: Degrees[] };
+export type WhichIsRight = { because: CodedAs<OddReadingCode>; meant: Degrees[] };
+export type OddReadingCode = 'colder-than-around' | 'far-from-course' | 'falls-too-fast' | 'rises-too-fast';
 
 const celsius = (degrees: number): number => onCommonScale({ hundredths: degrees * 100, unit: '°C' });
+const MINUTE = 60_000;
 const HOUR = 3_600_000;
 /** Speed before the course is known, °C in an hour. Common practice, no source. */
 const USUAL = { chilling: celsius(10), heating: celsius(30) };
@@ -45,23 +48,21 @@ export function whichIsRight(entered: CurveReading, known: BesideReading): Which
   const coldest = known.isChilling ? coldestAround(known.surroundings, known.error) : undefined;
   const other: Degrees = { ...temperature, unit: temperature.unit === '°C' ? '°F' : '°C' };
   if (coldest !== undefined && onCommonScale(temperature) < coldest) {
-    const because = `${formatDegrees(temperature)} is colder than what it lies in.`;
+    const because = { code: 'colder-than-around', figures: { read: degreesOf(temperature) } } as const;
     return { because, meant: canBe(other, coldest, course) ? [other] : [] };
   }
   if (!course) return undefined;
-  const beside = `${formatDegrees(course.last.temperature)}, ${formatAbout(entered.at - course.last.at)} before`;
+  const figures = { read: degreesOf(temperature), last: degreesOf(course.last.temperature), ago: toTheMinute(entered.at - course.last.at) };
   if (isOff(temperature, course) && isOn(other, course)) {
-    return { because: `${formatDegrees(temperature)} is far from ${beside}.`, meant: [other] };
+    return { because: { code: 'far-from-course', figures }, meant: [other] };
   }
   const way = speedBeside(entered, known);
-  const because = `${formatDegrees(temperature)} ${way} faster than the core of the piece can: ${beside}.`;
   const isOther = isNoBack(other, course, known) && !speedBeside({ ...entered, temperature: other }, known);
-  return way && { because, meant: isOther ? [other] : [] };
+  return way && { because: { code: `${way}-too-fast`, figures }, meant: isOther ? [other] : [] };
 }
 
-/** "31 °F is colder than what it lies in. Did you mean 31 °C?" */
-export const sayWhich = ({ because, meant: [other] }: WhichIsRight): string =>
-  `${because} ${other ? `Did you mean ${formatDegrees(other)}?` : 'Is it really so?'}`;
+/** How long before, to the minute and at least one. */
+const toTheMinute = (milliseconds: number): Quantity => timeOf(Math.max(1, Math.round(milliseconds / MINUTE)) * MINUTE);
 
 /** A chilling core only falls, however the readings began. */
 const FALLS = -1;

@@ -1,5 +1,8 @@
+import { onScale } from './on-scale';
+
 /** A batch calculated by the formula of a product, and its weighing sheet. */
 export const batches = {
+  ...onScale,
   title: 'Calculate a batch',
   'by-formula': 'By formula {version}; nothing here is recorded.',
   'no-formula': 'No formula yet',

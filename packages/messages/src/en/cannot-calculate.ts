@@ -40,7 +40,6 @@ export const cannotCalculate = {
   'height-of-no-shop': '{height} is not the height of a shop.',
   'pressure-not-of-air': 'That is no pressure of the air where people work.',
   'pressure-not-there': '{read} cannot be at {height}, where about {usual} are usual.',
-  'loss-no-percentage': 'The loss asked for is no percentage above 0.',
   'no-length-of-storage': 'A time of {hours} is no length of storage.',
   'no-storage': 'No storage is given.',
   'outside-celsius': 'The model says nothing where the temperature is {value} °C: it goes from {least} to {most}.',

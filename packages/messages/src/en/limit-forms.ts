@@ -1,5 +1,8 @@
+import { limitFaults } from './limit-faults';
+
 /** A limit of a plan while it is chosen or written, kind by kind. */
 export const limitForms = {
+  ...limitFaults,
   'kind-range': 'A value within bounds',
   'kind-range-detail': 'a temperature, pH, water activity or percentage',
   'kind-concentration': 'Ingoing concentration',

@@ -1,5 +1,8 @@
+import { onScale } from './on-scale';
+
 /** Recording on a lot: meat, ingredients, readings, answers, packages, what leaves, and correcting any of it. */
 export const lotForms = {
+  ...onScale,
   'what-in-lot': '{what}, lot {lot}',
   'item-weight': '{item} {weight}',
   'which-meat': 'Which meat?',

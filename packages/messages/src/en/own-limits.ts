@@ -1,5 +1,8 @@
+import { setFaults } from './set-faults';
+
 /** An edition of a shop's own limits while it is written. */
 export const ownLimits = {
+  ...setFaults,
   'own-limits': 'Own limits',
   title: 'An edition of your own limits',
   under: 'What you write is kept on this device until you save it. It changes no plan.',

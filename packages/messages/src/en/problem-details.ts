@@ -1,5 +1,10 @@
+import { lotCodeFaults } from './lot-code-faults';
+import { oddReadings } from './odd-readings';
+
 /** What is told of the case that a problem is about, beside what the problem itself says. */
 export const problemDetails = {
+  ...lotCodeFaults,
+  ...oddReadings,
   // requests
   'not-readable': 'The request could not be read: {said}',
   'too-deep': 'This is nested too deeply.',
@@ -7,6 +12,17 @@ export const problemDetails = {
   'writes-carry-a-header': 'Writes carry the header x-larderbook.',
   'page-of-elsewhere': 'The page is of {page}, Larderbook is at {here}.',
   'as-worded': '{said}',
+  'unusual-at-receipt': '{entered} is unusual for {item} at receipt.',
+  'check-thermometer': 'Check the thermometer and read again.',
+  'not-met-at-receipt': '{name} at {read} does not meet the limit it is received by.',
+  'place-of-another': '“{place}” is no place that {jurisdiction} tells apart.',
+  'place-without-jurisdiction': 'Say whose limits count before the place “{place}”.',
+  'edition-of-another': '“{edition}” is no edition of {jurisdiction}.',
+  'edition-without-jurisdiction': 'Say whose limits count before the edition “{edition}”.',
+  'figure-not-read':
+    '{point}: nobody here has read its figure in the source ({citation}). Write edition and page where you have read it, or your own support and where it is filed; or choose another limit.',
+  'option-not-supported':
+    '{point}: {asked} Write which gap your product stands in, or your own support and where it is filed; or choose another limit.',
   'cannot-be-used': '{name}: {said}',
 
   // the shop

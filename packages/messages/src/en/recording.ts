@@ -1,5 +1,8 @@
+import { oddReadings } from './odd-readings';
+
 /** Entering, correcting and voiding a record: the keypad, a moment, the reasons. */
 export const recording = {
+  ...oddReadings,
   unit: 'Unit',
   minus: 'Minus',
   'decimal-point': 'Decimal point',

@@ -1,5 +1,8 @@
+import { lotCodeFaults } from './lot-code-faults';
+
 /** The shop itself: its details and the ledger. */
 export const shop = {
+  ...lotCodeFaults,
   shop: 'Shop',
   establishment: 'Establishment',
   people: 'People',

@@ -1,3 +1,4 @@
+import { limitFaults } from './limit-faults';
 import { answers } from './verdicts/answers';
 import { beforeWeighing } from './verdicts/before-weighing';
 import { cooling } from './verdicts/cooling';
@@ -9,4 +10,15 @@ import { series } from './verdicts/series';
 import { values } from './verdicts/values';
 
 /** What became of a limit. A code is `<finding>.<measured|margin|because|next>`, or that of a note. */
-export const verdicts = { ...series, ...values, ...answers, ...formula, ...dwell, ...cooling, ...heat, ...ripening, ...beforeWeighing };
+export const verdicts = {
+  ...limitFaults,
+  ...series,
+  ...values,
+  ...answers,
+  ...formula,
+  ...dwell,
+  ...cooling,
+  ...heat,
+  ...ripening,
+  ...beforeWeighing,
+};

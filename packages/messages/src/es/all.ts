@@ -44,6 +44,7 @@ import { reassessing } from './reassessing';
 import { receiving } from './receiving';
 import { recording } from './recording';
 import { reviews } from './reviews';
+import { setFaults } from './set-faults';
 import { settling } from './settling';
 import { shared } from './shared';
 import { shell } from './shell';
@@ -70,6 +71,7 @@ export const all = {
   'paper-figure': paperFigure,
   'paper-entries': paperEntries,
   faults,
+  'set-faults': setFaults,
   'problem-details': problemDetails,
   language,
   'sign-in': signIn,

@@ -1,7 +1,9 @@
 import type { batches as english } from '../en/batches';
 import { translated } from '../translated';
+import { onScale } from './on-scale';
 
 export const batches = translated<typeof english>()({
+  ...onScale,
   title: 'Calcular una tanda',
   'by-formula': 'Con la fórmula {version}; nada de esto se anota.',
   'no-formula': 'Todavía sin fórmula',

@@ -43,7 +43,6 @@ export const cannotCalculate = translated<typeof english>()({
   'height-of-no-shop': '{height} no es la altura de un negocio.',
   'pressure-not-of-air': 'No es una presión de aire donde trabaje gente.',
   'pressure-not-there': '{read} no puede ser a {height}, donde lo usual es alrededor de {usual}.',
-  'loss-no-percentage': 'La pérdida pedida no es un porcentaje mayor que 0.',
   'no-length-of-storage': 'Un tiempo de {hours} no es una duración de almacenamiento.',
   'no-storage': 'No se indica ningún almacenamiento.',
   'outside-celsius': 'El modelo no dice nada con una temperatura de {value} °C: va de {least} a {most}.',

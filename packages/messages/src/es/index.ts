@@ -13,6 +13,7 @@ export const places = {
   'paper-figure': () => import('./paper-figure'),
   'paper-entries': () => import('./paper-entries'),
   faults: () => import('./faults'),
+  'set-faults': () => import('./set-faults'),
   'problem-details': () => import('./problem-details'),
   language: () => import('./language'),
   'sign-in': () => import('./sign-in'),

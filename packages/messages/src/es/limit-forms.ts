@@ -1,7 +1,9 @@
 import type { limitForms as english } from '../en/limit-forms';
 import { translated } from '../translated';
+import { limitFaults } from './limit-faults';
 
 export const limitForms = translated<typeof english>()({
+  ...limitFaults,
   'kind-range': 'Un valor dentro de límites',
   'kind-range-detail': 'una temperatura, un pH, una actividad de agua o un porcentaje',
   'kind-concentration': 'Concentración agregada',

@@ -1,7 +1,9 @@
 import type { lotForms as english } from '../en/lot-forms';
 import { translated } from '../translated';
+import { onScale } from './on-scale';
 
 export const lotForms = translated<typeof english>()({
+  ...onScale,
   'what-in-lot': '{what}, lote {lot}',
   'item-weight': '{item} {weight}',
   'which-meat': '¿Qué carne?',

@@ -1,7 +1,9 @@
 import type { ownLimits as english } from '../en/own-limits';
 import { translated } from '../translated';
+import { setFaults } from './set-faults';
 
 export const ownLimits = translated<typeof english>()({
+  ...setFaults,
   'own-limits': 'Límites propios',
   title: 'Una edición de sus límites propios',
   under: 'Lo que escribe se conserva en este dispositivo hasta que lo guarde. No cambia ningún plan.',

@@ -1,13 +1,28 @@
 import type { problemDetails as english } from '../en/problem-details';
 import { translated } from '../translated';
+import { lotCodeFaults } from './lot-code-faults';
+import { oddReadings } from './odd-readings';
 
 export const problemDetails = translated<typeof english>()({
+  ...lotCodeFaults,
+  ...oddReadings,
   'not-readable': 'No se pudo leer la solicitud: {said}',
   'too-deep': 'Hay demasiados niveles anidados.',
   'cannot-be-kept': 'Este texto tiene un carácter que no se puede guardar.',
   'writes-carry-a-header': 'Lo que se guarda se envía con el encabezado x-larderbook.',
   'page-of-elsewhere': 'La página es de {page}; Larderbook está en {here}.',
   'as-worded': '{said}',
+  'unusual-at-receipt': '{entered} no es lo usual para {item} al recibirlo.',
+  'check-thermometer': 'Revise el termómetro y vuelva a leer.',
+  'not-met-at-receipt': '{name} a {read} no cumple el límite con el que se recibe.',
+  'place-of-another': '“{place}” no es un lugar que {jurisdiction} distinga.',
+  'place-without-jurisdiction': 'Diga de quién son los límites que cuentan antes del lugar “{place}”.',
+  'edition-of-another': '“{edition}” no es una edición de {jurisdiction}.',
+  'edition-without-jurisdiction': 'Diga de quién son los límites que cuentan antes de la edición “{edition}”.',
+  'figure-not-read':
+    '{point}: aquí nadie ha leído la cifra en la fuente ({citation}). Escriba la edición y la página donde la leyó, o su propio respaldo y dónde está archivado; o elija otro límite.',
+  'option-not-supported':
+    '{point}: {asked} Escriba en qué vacío científico está su producto, o su propio respaldo y dónde está archivado; o elija otro límite.',
   'cannot-be-used': '{name}: {said}',
 
   'not-your-role':

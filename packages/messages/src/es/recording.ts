@@ -1,7 +1,9 @@
 import type { recording as english } from '../en/recording';
 import { translated } from '../translated';
+import { oddReadings } from './odd-readings';
 
 export const recording = translated<typeof english>()({
+  ...oddReadings,
   unit: 'Unidad',
   minus: 'Menos',
   'decimal-point': 'Punto decimal',

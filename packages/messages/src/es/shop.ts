@@ -1,7 +1,9 @@
 import type { shop as english } from '../en/shop';
 import { translated } from '../translated';
+import { lotCodeFaults } from './lot-code-faults';
 
 export const shop = translated<typeof english>()({
+  ...lotCodeFaults,
   shop: 'Negocio',
   establishment: 'Establecimiento',
   people: 'Personas',

@@ -4,7 +4,7 @@ export const toldOfCurves: readonly (readonly [key: string, text: string])[] = [
   ['no-usable-reading.because', 'There is no usable reading.'],
   ['no-usable-reading.next', 'Check the probe and read the core temperature.'],
   ['limit-unusable.measured', 'not judged'],
-  ['limit-unusable.because', 'The rows contradict each other.'],
+  ['limit-unusable.because', 'The substance of the limit holds no NO₃ to count.'],
   ['limit-unusable.next', 'Correct the limit in the plan.'],
   ['error-unusable.measured', 'not judged'],
   ['error-unusable.because', 'The error of the thermometer is not a usable figure.'],

@@ -7,7 +7,6 @@ export const attestation: Kind<AttestationLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: none,
-  say: ({ statement }) => statement,
   fault: () => undefined,
   slips: none,
   temperatures: none,

@@ -1,6 +1,4 @@
 import { isColder } from '../../quantity/bound';
-import { millisecondsOf, formatDuration } from '../../quantity/duration';
-import { formatFromTo } from '../../quantity/format-from-to';
 import { DEGREES } from '../../quantity/temperature';
 import type { Kind } from '../kind';
 import { none } from '../none';
@@ -12,9 +10,8 @@ export const bandTime: Kind<BandTimeLimit> = {
   isOfCore: true,
   isChill: false,
   unitsRead: () => DEGREES,
-  say: ({ from, to, maxSeconds }, unit) => `${formatFromTo(from, to, unit)} within ${formatDuration(millisecondsOf(maxSeconds))} in all`,
-  fault: ({ from, to }) => (isColder(from, to) ? undefined : 'The band does not end warmer than it begins.'),
-  slips: (limit) => [...(limit.maxSeconds > 0 ? [] : ['The band has no time.']), ...slipOfGap(limit)],
+  fault: ({ from, to }) => (isColder(from, to) ? undefined : { code: 'band-not-warmer' }),
+  slips: (limit) => [...(limit.maxSeconds > 0 ? [] : [{ code: 'band-no-time' } as const]), ...slipOfGap(limit)],
   temperatures: ({ from, to }) => [from, to],
   ruled: ({ from, to }) => [from, to],
   rows: none,

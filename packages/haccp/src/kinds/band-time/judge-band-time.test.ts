@@ -123,7 +123,7 @@ test('a band that does not rise is no come-up', () => {
   expect(verdict).toMatchObject({
     kind: 'undetermined',
     finding: 'limit-unusable',
-    figures: { fault: 'The band does not end warmer than it begins.' },
+    figures: { fault: { code: 'band-not-warmer' } },
   });
 });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { nitriteComminuted, nitriteComminutedRefrigerated } from '../../limit-sets/curing';
+import { plainPart } from '../../limits/plain-part.test-data';
 import { massOf, formatMass } from '../../quantity/weigh';
 import { doseFor } from './dose-for';
 import { judgeConcentration } from './judge-concentration';
@@ -28,19 +29,17 @@ test.each([
 test('a formula that asks for more than is surely within says so, and names the nearest that is', () => {
   const found = standard(4600, 0.1, 0.05);
   expect(said(found.target)).toBe('11.4 g');
-  expect(found).toMatchObject({
-    because: 'The formula asks for 11.5 g, which is not surely within the limit on this scale: 11.4 g is the nearest that is.',
-  });
+  expect(found.because && plainPart(found.because)).toBe('nearest-on-scale 11.5 g 11.4 g');
   const little = targetOnScale(g(1), { least: g(2.05) }, g(0.1));
   expect(said(little.target)).toBe('2.1 g');
 });
 
 test('steps too coarse for the dose, and none, weigh nothing', () => {
   expect(standard(100, 1)).toEqual({
-    because: 'In steps of 1 g nothing the scale shows is surely within the limit. Take a finer scale.',
+    because: { code: 'nothing-on-scale', figures: { step: { value: '1', unit: 'g' } } },
   });
   expect(targetOnScale(g(5), { least: g(5.2), most: g(5.8) }, g(1)).target).toBeUndefined();
-  expect(targetOnScale(g(5), {}, 0n)).toEqual({ because: 'The step of the scale cannot be used.' });
+  expect(targetOnScale(g(5), {}, 0n)).toEqual({ because: { code: 'scale-step-unusable' } });
   expect(said(targetOnScale(g(5.4), {}, g(1)).target)).toBe('5 g');
 });
 

@@ -1,28 +1,28 @@
+import type { CodedAs } from '../../limits/coded';
 import { divide } from '../../quantity/divide';
-import { formatMass } from '../../quantity/weigh';
+import { roundedMass } from '../../quantity/weigh';
 import type { Dose } from './dose-for';
 
 /** What to weigh, in femtograms, on a scale that shows steps; without a target nothing it shows is within the dose. */
-export type TargetOnScale = { target?: bigint; because?: string };
+export type TargetOnScale = { target?: bigint; because?: CodedAs<TargetCode> };
+type TargetCode = 'nearest-on-scale' | 'nothing-on-scale' | 'scale-step-unusable';
 
 /**
  * The figure of the scale nearest to what is aimed at and within the dose: rounded inward, so that what is shown never
  * misses. Says so where the dose does not hold what is aimed at, or the steps are too coarse for the dose.
  */
 export function targetOnScale(aimed: bigint, { least = 0n, most }: Dose, step: bigint): TargetOnScale {
-  if (step <= 0n) return { because: 'The step of the scale cannot be used.' };
+  if (step <= 0n) return { because: { code: 'scale-step-unusable' } };
   const from = divide(least, step, 'up') * step;
   const to = most === undefined ? undefined : divide(most, step, 'down') * step;
   if (to !== undefined && (to < from || to <= 0n)) {
-    return { because: `In steps of ${formatMass(step, 'g')} nothing the scale shows is surely within the limit. Take a finer scale.` };
+    return { because: { code: 'nothing-on-scale', figures: { step: roundedMass(step, 'g') } } };
   }
   const nearest = divide(aimed, step, 'nearest') * step;
   const target = clamp(nearest, from, to);
   if (aimed >= least && (most === undefined || aimed <= most)) return { target };
-  const because =
-    `The formula asks for ${formatMass(aimed, 'g')}, which is not surely within the limit on this scale: ` +
-    `${formatMass(target, 'g')} is the nearest that is.`;
-  return { target, because };
+  const figures = { aimed: roundedMass(aimed, 'g'), nearest: roundedMass(target, 'g') };
+  return { target, because: { code: 'nearest-on-scale', figures } };
 }
 
 function clamp(mass: bigint, from: bigint, to: bigint | undefined): bigint {

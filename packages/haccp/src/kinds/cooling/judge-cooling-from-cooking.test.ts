@@ -12,7 +12,6 @@ import { judgeCurve } from '../../limits/judge-curve';
 import { addReading, beginCurve, judgeSoFar } from '../../limits/judge-curve-so-far';
 import type { CoolingLimit } from './cooling-limit';
 import { limitFault } from '../../limits/limit-fault';
-import { sayLimit } from '../../limits/say-limit';
 import { plainPart } from '../../limits/plain-part.test-data';
 
 const MINUTE = 60_000;
@@ -60,7 +59,6 @@ test('it is said with its figures', () => {
       spare: { value: '600000', unit: 'ms' },
     },
   });
-  expect(sayLimit(inAll, '°C')).toBe('end of cooking → 10 °C within 1 h 30 min, and end of cooking → 4.4 °C within 3 h in all');
   expect(limitFault(inAll)).toBeUndefined();
 });
 

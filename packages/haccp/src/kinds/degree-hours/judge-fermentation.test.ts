@@ -189,22 +189,22 @@ test('no reading of the chamber', () => {
   expect(verdict).not.toHaveProperty('hottest');
 });
 
-const NO_NUMBER = 'A number of degree-hours is no whole number above zero.';
+const NO_NUMBER = 'degree-hours-unusable';
 const [first, second, third] = degreeHoursFahrenheit.classes as [never, never, never];
 test.each<[string, Partial<FermentationLimit>, string]>([
-  ['no base', { base: { hundredths: NaN, unit: '°F' } }, 'The base or the pH is no usable number.'],
-  ['no pH', { pH: { thousandths: NaN } }, 'The base or the pH is no usable number.'],
-  ['no class', { classes: [] }, 'The classes do not rise to one without a top.'],
-  ['classes out of order', { classes: [second, first, third] }, 'The classes do not rise to one without a top.'],
-  ['a top on every class', { classes: [first, second] }, 'The classes do not rise to one without a top.'],
+  ['no base', { base: { hundredths: NaN, unit: '°F' } }, 'degree-hours-base-unusable'],
+  ['no pH', { pH: { thousandths: NaN } }, 'degree-hours-base-unusable'],
+  ['no class', { classes: [] }, 'degree-hours-classes-unusable'],
+  ['classes out of order', { classes: [second, first, third] }, 'degree-hours-classes-unusable'],
+  ['a top on every class', { classes: [first, second] }, 'degree-hours-classes-unusable'],
   ['no number', { classes: [{ isTopIncluded: true, most: NaN }] }, NO_NUMBER],
   ['none allowed', { classes: [{ isTopIncluded: true, most: 0 }] }, NO_NUMBER],
-  ['no gap', { longestGapSeconds: NaN }, 'The longest gap tolerated is no time.'],
-])('a limit with %s judges nothing', (_case, change, because) => {
+  ['no gap', { longestGapSeconds: NaN }, 'gap-unusable'],
+])('a limit with %s judges nothing', (_case, change, code) => {
   expect(judge(hourly(1, 80), [pH(1, 5)], {}, { ...degreeHoursFahrenheit, ...change })).toMatchObject({
     kind: 'undetermined',
     finding: 'limit-unusable',
-    figures: { fault: because },
+    figures: { fault: { code } },
   });
 });
 

@@ -9,6 +9,7 @@ import { rowsOf, type Row } from './dwell-rows';
 import { dwellAcrossGap, dwellMet, dwellMissed, dwellRunning } from './dwell-findings';
 import type { DwellLimit } from './dwell-limit';
 import { limitFault } from '../../limits/limit-fault';
+import type { LimitFault } from '../../limits/limit-fault-code';
 import { nothingUsableIn } from '../../limits/nothing-usable';
 import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
@@ -86,7 +87,7 @@ function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReadin
 export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = dwell;
   if (!dwell.last) return nothingUsableIn(curveNotes);
-  if (dwell.rows.length === 0) return { ...unusableLimit(limitFault(limit) as string), notes: [...curveNotes] };
+  if (dwell.rows.length === 0) return { ...unusableLimit(limitFault(limit) as LimitFault), notes: [...curveNotes] };
   const judgement = decide(dwell, dwell.last.colder, context);
   return Object.assign({}, judgement, { notes: [...curveNotes, ...(judgement.notes ?? [])] });
 }

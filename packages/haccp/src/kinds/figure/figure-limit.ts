@@ -1,3 +1,4 @@
+import type { LimitFault, LimitSlip } from '../../limits/limit-fault-code';
 import type { Source, StrictSigns } from '../../limits/source';
 import { decimalText } from '../../quantity/decimal';
 
@@ -23,24 +24,17 @@ export type FigureLimit = {
   source: Source;
 };
 
-/** "fat ≤ 30 %" */
-export function sayFigureLimit({ of, unit, min, max, signs, printed, advises }: FigureLimit): string {
-  if (printed !== undefined) return `${of} ${printed}`;
-  const said = [
-    ...(min === undefined ? [] : [`${signs?.min ?? '≥'} ${formatAmount(min, unit)}`]),
-    ...(max === undefined ? [] : [`${signs?.max ?? '≤'} ${formatAmount(max, unit)}`]),
-  ];
-  const bounds = said.length > 0 ? `${of} ${said.join(' and ')}` : `${of}: no bound set`;
-  return advises ? `${bounds}, advised` : bounds;
+/** Why nothing could be judged against it; undefined when it is sound. */
+export function figureFault({ min, max }: FigureLimit): LimitFault | undefined {
+  const bounds = [min, max].filter((bound) => bound !== undefined);
+  if (bounds.length === 0) return { code: 'neither-least-nor-most' };
+  if (!bounds.every((bound) => Number.isSafeInteger(bound))) return { code: 'bound-unusable' };
+  return min !== undefined && max !== undefined && min > max ? { code: 'least-above-most' } : undefined;
 }
 
-/** One sentence on why nothing could be judged against it; undefined when it is sound. */
-export function figureFault({ min, max }: FigureLimit): string | undefined {
-  const bounds = [min, max].filter((bound) => bound !== undefined);
-  if (bounds.length === 0) return 'The figure has neither a least nor a most.';
-  if (!bounds.every((bound) => Number.isSafeInteger(bound))) return 'A bound is no whole number of thousandths.';
-  return min !== undefined && max !== undefined && min > max ? 'The least is more than the most.' : undefined;
-}
+/** What a source is quoted with has to compare with a figure. */
+export const figureSlips = ({ printed }: FigureLimit): LimitSlip[] =>
+  printed === undefined || (/[≤≥<>]|within|for/.test(printed) && /\d/.test(printed)) ? [] : [{ code: 'comparison-missing' }];
 
 /** "156.25 ppm", "1.9", "pH 5" */
 export function formatAmount(thousandths: bigint | number, unit: FigureUnit, decimals = 3): string {

@@ -5,7 +5,7 @@ import type { CurveReading } from '../../thermal/curve';
 import { frozenHolds } from './frozen-hold';
 import type { Thickness } from './freezing-limit';
 import { freezingByCentre, freezingRows } from './freezing-table';
-import { freezingFault, judgeFreezing, sayFreezing } from './judge-freezing';
+import { freezingFault, judgeFreezing } from './judge-freezing';
 import { plainly } from '../../limits/plainly.test-data';
 
 const HOUR = 3_600_000;
@@ -141,15 +141,12 @@ test('a stretch is as long as the same readings counted one by one', () => {
   );
 });
 
-test('a limit is said with its rows and how it is read, as far as rows are printed', () => {
+test('a limit is sound where rows are printed for what is read', () => {
   const freezer = (value: number) => ({ read: { what: 'freezer', thickness: { value, unit: 'in' } } }) as const;
-  expect(sayFreezing(freezer(6))).toMatch(/^≥ 20 days at or below 5 °F .* or .*, in the freezer, 6 in thick$/);
-  expect(sayFreezing({ read: { what: 'centre' } })).toMatch(/^≥ 106 h at or below 0 °F .*, at the centre$/);
-  expect(sayFreezing(freezer(28))).toBe('no row');
   expect([freezer(6), freezer(28), freezer(NaN)].map(freezingFault)).toEqual([
     undefined,
-    'No row is printed for 28 in: the thickest is 27 in (69 cm).',
-    'The thickness is no usable number.',
+    { code: 'thickness-unprinted', figures: { thickness: { value: '28', unit: 'in' } } },
+    { code: 'thickness-unusable' },
   ]);
 });
 

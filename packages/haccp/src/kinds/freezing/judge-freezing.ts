@@ -1,8 +1,7 @@
 import type { FreezingLimit, Thickness } from './freezing-limit';
+import type { LimitFault } from '../../limits/limit-fault-code';
 import type { Coded, Found, Verdict } from '../../limits/verdict';
-import { formatBoth } from '../../quantity/bound';
 import { scaled } from '../../quantity/decimal';
-import { formatDuration } from '../../quantity/duration';
 import { amountOf, printedIn, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { TemperatureUnit } from '../../quantity/temperature';
@@ -89,22 +88,10 @@ function rowsFor(read: Freezing['read']): readonly FreezingRow[] | Found {
   return { finding: 'freezing-no-row', figures: { thickness: amountOf(thousandths, unit) } };
 }
 
-/** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick", as far as rows are printed for it. */
-export function sayFreezing({ read }: Pick<FreezingLimit, 'read'>): string {
-  const rows = rowsFor(read);
-  const by = read.what === 'centre' ? 'at the centre' : `in the freezer, ${read.thickness.value} ${read.thickness.unit} thick`;
-  return 'finding' in rows ? 'no row' : `≥ ${rows.map(sayRow).join(' or ')}, ${by}`;
-}
-
-/** One sentence on why nothing could be judged; undefined when rows are printed for it. */
-export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): string | undefined {
+/** Why nothing could be judged; undefined when rows are printed for it. */
+export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): LimitFault | undefined {
   const rows = rowsFor(read);
   if (!('finding' in rows)) return undefined;
   const { thickness } = rows.figures as { thickness?: Quantity };
-  return thickness
-    ? `No row is printed for ${thickness.value} ${thickness.unit}: the thickest is 27 in (69 cm).`
-    : 'The thickness is no usable number.';
+  return thickness ? { code: 'thickness-unprinted', figures: { thickness } } : { code: 'thickness-unusable' };
 }
-
-const sayRow = ({ at, hours }: FreezingRow): string =>
-  `${hours % 24 === 0 ? `${hours / 24} days` : formatDuration(hours * HOUR)} at or below ${formatBoth(at)}`;

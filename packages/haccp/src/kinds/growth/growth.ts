@@ -1,4 +1,3 @@
-import { decimalText } from '../../quantity/decimal';
 import { isLogs } from '../../quantity/is-logs';
 import { DEGREES } from '../../quantity/temperature';
 import type { Kind } from '../kind';
@@ -10,8 +9,7 @@ export const growth: Kind<GrowthLimit> = {
   isOfCore: true,
   isChill: true,
   unitsRead: () => DEGREES,
-  say: ({ log10, species }) => `at most ${decimalText(log10, 2)} log of C. perfringens while cooling, predicted for ${species}`,
-  fault: ({ log10 }) => (isLogs(log10) ? undefined : 'The growth allowed is no whole number of hundredths of a log above zero.'),
+  fault: ({ log10 }) => (isLogs(log10) ? undefined : { code: 'growth-bound-unusable' }),
   slips: none,
   temperatures: none,
   ruled: none,

@@ -88,7 +88,7 @@ describe('predicted growth while cooling', () => {
   test('a limit of no growth at all is no limit', () => {
     expect(judge(cooling(8, 0.6), {}, { ...beef, log10: 0 })).toMatchObject({
       finding: 'limit-unusable',
-      figures: { fault: 'The growth allowed is no whole number of hundredths of a log above zero.' },
+      figures: { fault: { code: 'growth-bound-unusable' } },
     });
   });
 });

@@ -1,5 +1,5 @@
-import { isColder, formatBoth } from '../../quantity/bound';
-import { decimalText } from '../../quantity/decimal';
+import type { LimitFault } from '../../limits/limit-fault-code';
+import { isColder } from '../../quantity/bound';
 import { DEGREES, type PrintedTemperature } from '../../quantity/temperature';
 import type { Kind } from '../kind';
 import { none } from '../none';
@@ -10,7 +10,6 @@ export const range: Kind<RangeLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: ({ measured }) => (measured === 'temperature' ? DEGREES : [measured === 'percent' ? '%' : measured]),
-  say,
   fault,
   slips: none,
   temperatures,
@@ -18,30 +17,16 @@ export const range: Kind<RangeLimit> = {
   rows: none,
 };
 
-function say({ min, max, measured, signs }: RangeLimit): string {
-  const suffix = measured === 'percent' ? ' %' : '';
-  const bounds = [
-    ...(min === undefined ? [] : [`${signs?.min ?? '≥'} ${sayFigure(min)}${suffix}`]),
-    ...(max === undefined ? [] : [`${signs?.max ?? '≤'} ${sayFigure(max)}${suffix}`]),
-  ];
-  const said = bounds.join(' and ') || 'no bound set';
-  return measured === 'pH' || measured === 'aw' ? `${measured} ${said}` : said;
-}
-
-const sayFigure = (figure: PrintedTemperature | number): string =>
-  typeof figure === 'number' ? decimalText(figure, 3) : formatBoth(figure);
-
-function fault({ measured, min, max }: RangeLimit): string | undefined {
+function fault({ measured, min, max }: RangeLimit): LimitFault | undefined {
   const bounds = [min, max].filter((bound) => bound !== undefined);
-  if (bounds.length === 0) return 'The range has neither a least nor a most.';
+  if (bounds.length === 0) return { code: 'neither-least-nor-most' };
   const isTemperature = measured === 'temperature';
   if (bounds.some((bound) => (typeof bound === 'object') !== isTemperature)) {
-    return isTemperature ? 'A range of temperatures needs its figures in °F or °C.' : 'Only a temperature has °F or °C.';
+    return { code: isTemperature ? 'bound-not-in-degrees' : 'bound-in-degrees' };
   }
-  if (bounds.some((bound) => typeof bound === 'number' && !Number.isSafeInteger(bound)))
-    return 'A figure of the range is no usable number.';
-  if (typeof min === 'number' && typeof max === 'number' && min > max) return 'The least is more than the most.';
-  if (typeof min === 'object' && typeof max === 'object' && isColder(max, min)) return 'The least is more than the most.';
+  if (bounds.some((bound) => typeof bound === 'number' && !Number.isSafeInteger(bound))) return { code: 'bound-unusable' };
+  if (typeof min === 'number' && typeof max === 'number' && min > max) return { code: 'least-above-most' };
+  if (typeof min === 'object' && typeof max === 'object' && isColder(max, min)) return { code: 'least-above-most' };
   return undefined;
 }
 

@@ -1,7 +1,7 @@
 import type { WeightLossLimit } from './weight-loss-limit';
 import type { Coded, Found, Verdict } from '../../limits/verdict';
 import { divide, type Rounding } from '../../quantity/divide';
-import { partsPerMillion, formatPercent } from '../../quantity/percent';
+import { partsPerMillion } from '../../quantity/percent';
 import { amountOf } from '../../quantity/quantities';
 import { roundedMass } from '../../quantity/weigh';
 import { isSetAside, noteOf } from '../../thermal/curve';
@@ -27,10 +27,6 @@ export function judgeWeightLoss(weighings: readonly Weighing[], limit: Omit<Weig
   if (!parts) return { kind: 'undetermined', finding: 'loss-asked-unusable', figures: {}, notes };
   return { ...decide(drying, BigInt(parts), ended, error), notes };
 }
-
-/** "≥ 35 % of the start weight lost" */
-export const sayWeightLoss = ({ percent }: Pick<WeightLossLimit, 'percent'>): string =>
-  `≥ ${formatPercent(percent)} of the start weight lost`;
 
 function decide(drying: Drying | undefined, parts: bigint, ended: boolean, error: bigint): Decided {
   const now = drying?.later[drying.later.length - 1];

@@ -2,7 +2,6 @@ import { MASSES } from '../../quantity/mass';
 import { partsPerMillion } from '../../quantity/percent';
 import type { Kind } from '../kind';
 import { none } from '../none';
-import { sayWeightLoss } from './judge-weight-loss';
 import type { WeightLossLimit } from './weight-loss-limit';
 
 export const weightLoss: Kind<WeightLossLimit> = {
@@ -10,8 +9,7 @@ export const weightLoss: Kind<WeightLossLimit> = {
   isOfCore: false,
   isChill: false,
   unitsRead: () => MASSES,
-  say: sayWeightLoss,
-  fault: ({ percent }) => (partsPerMillion(percent) ? undefined : 'The loss asked for is no percentage above zero.'),
+  fault: ({ percent }) => (partsPerMillion(percent) ? undefined : { code: 'loss-no-percentage' }),
   slips: none,
   temperatures: none,
   ruled: none,

@@ -21,7 +21,7 @@ const next = (value: number, probe = 'core', unit = '°F') => ({ value, unit, at
 
 test('31 °F after 94.7 °F in air of 33.5 °F asks whether it was 31 °C', () => {
   expect(askBeside(aPoint(chill, { readings }), next(31))).toEqual({
-    because: '31 °F is colder than what it lies in.',
+    because: { code: 'colder-than-around', figures: { read: { value: '31', unit: '°F' } } },
     meant: [{ value: 31, unit: '°C' }],
   });
 });
@@ -38,7 +38,10 @@ test('what moves faster than the core can is asked about by the piece of the pla
   const hot = [aReading('12:00', 140, { probe: 'core' }), aReading('13:14', 78, { probe: 'core' })];
   const thin = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } } as const;
   const thick = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } } as const;
-  const because = '37 °F falls faster than the core of the piece can: 78 °F, about 1 min before.';
+  const because = {
+    code: 'falls-too-fast',
+    figures: { read: { value: '37', unit: '°F' }, last: { value: '78', unit: '°F' }, ago: { value: '60000', unit: 'ms' } },
+  };
   const point = aPoint(chill, { readings: hot });
   expect(askBeside(point, next(37), { usualPiece: thin })).toEqual({ because, meant: [] });
   expect(askBeside(point, next(37))).toBeUndefined();

@@ -1,10 +1,13 @@
 import { isOfSurroundings, type ControlPointOnLot } from '@larderbook/contracts';
-import { allowingFor, degrees, errorOf, isChill, isOfCore, seriesOf, whichIsRight, type Piece } from '@larderbook/haccp';
-import type { NumberQuestion } from '../../../ui/plausible';
+import { allowingFor, degrees, errorOf, isChill, isOfCore, seriesOf, whichIsRight, type Piece, type WhichIsRight } from '@larderbook/haccp';
+import type { MeantInstead } from '../../../ui/plausible';
 import { readsWith, surroundingsOf, type NewReading } from './preview-curve';
 
 /** `amends` is the reading it corrects; `usualPiece` serves where the plan states none. */
 type Beside = { amends?: string; usualPiece?: Piece };
+
+/** Why a person is asked, and what may have been meant. */
+type OddReading = { because: WhichIsRight['because']; meant: MeantInstead[] };
 
 /**
  * Asks as the server does: by the curve's course, the surroundings, and how fast the core can move. Undefined when
@@ -14,7 +17,7 @@ export function askBeside(
   { controlPoint, ...point }: ControlPointOnLot,
   next: NewReading,
   { amends, usualPiece }: Beside = {},
-): NumberQuestion | undefined {
+): OddReading | undefined {
   const { unit } = next;
   const isRead = controlPoint.takenAs === 'curve' && (unit === '°F' || unit === '°C');
   if (!isRead || isOfSurroundings(controlPoint, next)) return undefined;

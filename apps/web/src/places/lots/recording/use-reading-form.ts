@@ -1,10 +1,11 @@
 import { recordReading, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import type { PointForecast } from '@larderbook/haccp';
+import { codedText } from '@larderbook/messages';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
 import type { KeptNumber } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
-import { useFigures, useSay } from '../../../ui/voice';
+import { useFigures, useSay, useSpoken } from '../../../ui/voice';
 import { askBeside } from '../preview/ask-beside';
 import { previewReadingOf } from '../preview/preview-curve';
 import { previewForecast } from '../preview/preview-forecast';
@@ -18,6 +19,7 @@ import type { VerdictOn } from '../preview/verdict-on';
 
 export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Amending | undefined) {
   const say = useSay('lot-forms');
+  const told = useSpoken('recording');
   const figures = useFigures();
   const { controlPoint } = point;
   const recording = useRecording(recordReading);
@@ -54,8 +56,11 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
       say('what-in-lot', { what, lot: lot.code }),
     );
   };
-  const ask = (typed: number, unit: string) =>
-    askBeside(point, { value: typed, unit, probe, at: Date.parse(takenAt.at()) }, { amends: amending?.id, usualPiece: lot.usualPiece });
+  const ask = (typed: number, unit: string) => {
+    const next = { value: typed, unit, probe, at: Date.parse(takenAt.at()) };
+    const question = askBeside(point, next, { amends: amending?.id, usualPiece: lot.usualPiece });
+    return question && { ...question, because: codedText(told, question.because) };
+  };
   const another = () => {
     recording.again();
     takenAt.setValue('');

@@ -7,7 +7,8 @@ import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
 import { Caution } from '../../../ui/caution';
 import { Dialog } from '../../../ui/dialog';
-import { useSay } from '../../../ui/voice';
+import { useSay, useSpoken } from '../../../ui/voice';
+import { codedText } from '@larderbook/messages';
 import { previewWeighing } from '../preview/preview-weighing';
 import { enteredWeight } from '../say/entered';
 import { amendsOf, type Amending } from './amending';
@@ -29,6 +30,7 @@ type WeighIngredientProps = { lot: Lot; target: Target; amending?: Amending; onN
 
 export function WeighIngredient({ lot, target, amending, onNext, onClose }: WeighIngredientProps) {
   const say = useSay('lot-forms');
+  const told = useSpoken('lot-forms');
   const { units } = useShop();
   const recording = useRecording(weighIn);
   const takenAt = useTakenAt(amending);
@@ -92,7 +94,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
           busy={recording.busy}
           onSave={(weight, sure) => void save(weight, sure)}
         />
-        {target.onScale && <p className={css.flag}>{target.onScale}</p>}
+        {target.onScale && <p className={css.flag}>{codedText(told, target.onScale)}</p>}
         {isToxic(target) && <Caution>{say('toxic')}</Caution>}
       </div>
     </Dialog>

@@ -8,8 +8,8 @@ import { Status } from '../../../ui/status';
 import css from './batch.module.css';
 import { gramsFigure, onTheScale, ppmOf, readingFigure, type Dose } from './on-the-scale';
 import type { Batch } from './weighing-sheet';
-import { useSay, useFigures } from '../../../ui/voice';
-import { codeOf } from '@larderbook/messages';
+import { useFigures, useSay, useSpoken } from '../../../ui/voice';
+import { codedText, codeOf } from '@larderbook/messages';
 import { allowedFigure } from './amounts';
 
 const steps: EnteredMass[] = [
@@ -53,6 +53,7 @@ function DoseView({ dose, grams, step }: DoseViewProps) {
   const { itemName, substance, ppm, weighGrams, onScale, minGrams, maxGrams, printed } = dose;
   const { quantity } = useFigures();
   const saySubstance = useSay('limits');
+  const told = useSpoken('batches');
   const inGrams = (figure: number): Quantity => ({ value: String(figure), unit: 'g' });
   return (
     <div className={css.dose}>
@@ -69,7 +70,7 @@ function DoseView({ dose, grams, step }: DoseViewProps) {
           { name: say('limit'), value: printed },
         ]}
       />
-      {onScale && <p role="note">{onScale}</p>}
+      {onScale && <p role="note">{codedText(told, onScale)}</p>}
       <ScaleWords dose={{ grams, ppm, minGrams, maxGrams }} step={step} />
     </div>
   );

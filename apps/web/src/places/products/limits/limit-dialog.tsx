@@ -13,8 +13,8 @@ import { detailOf } from './detail-of';
 import { limitOf } from './limit-of';
 import css from './limits.module.css';
 import { SourceFields } from './source-fields';
-import { codeOf } from '@larderbook/messages';
-import { useSay } from '../../../ui/voice';
+import { codedText, codeOf } from '@larderbook/messages';
+import { useSay, useSpoken } from '../../../ui/voice';
 
 type LimitDialogProps = {
   kinds: LimitKind[];
@@ -31,7 +31,8 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
   const { sayLimit } = useLimits();
   const [draft, setDraft] = useState(() => (before ? draftOfLimit(before) : emptyLimit(kinds[0] ?? 'range')));
   const [tried, setTried] = useState(false);
-  const { value, errors = {} } = limitOf(draft, before);
+  const told = useSpoken('limit-forms');
+  const { value, errors = {}, fault } = limitOf(draft, before);
   const shown = tried ? errors : {};
   const done = () => {
     setTried(true);
@@ -59,14 +60,9 @@ export function LimitDialog({ kinds, before, onDone, onClose }: LimitDialogProps
         {fieldsOfDraft({ draft, errors: shown, onChange: (next) => setDraft({ ...next, conditions: draft.conditions }) })}
         <ConditionsField conditions={draft.conditions ?? []} onChange={(conditions) => setDraft({ ...draft, conditions })} />
         <SourceFields source={draft.source} errors={shown} onChange={(source) => setDraft({ ...draft, source })} />
-        {shown.limit && (
+        {tried && !value && (
           <p className={css.fault} role="alert">
-            {shown.limit}
-          </p>
-        )}
-        {tried && !value && !shown.limit && (
-          <p className={css.fault} role="alert">
-            {say('marked-above')}
+            {fault ? codedText(told, fault) : say('marked-above')}
           </p>
         )}
         {value && (

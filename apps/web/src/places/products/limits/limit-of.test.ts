@@ -40,7 +40,6 @@ test('a length of time that is no number, or finer than a tenth of a second, is 
 });
 
 test.each([
-  ['range', { limit: 'The range has neither a least nor a most.' }],
   ['concentration', { substance: 'choose-the-substance', printed: 'as-its-source-prints' }],
   ['dwell', { 'rows.0.at': noTemperature, 'rows.0.seconds': noTime }],
   ['cooling', { 'stages.0.from': noTemperature, 'stages.0.to': noTemperature, 'stages.0.withinSeconds': noTime }],
@@ -48,6 +47,10 @@ test.each([
   ['attestation', { statement: 'statement-to-confirm' }],
 ] as const)('an empty %s says what is missing, field by field', (kind, errors) => {
   expect(limitOf({ ...emptyLimit(kind), source: own }).errors).toMatchObject(errors);
+});
+
+test('a range without a bound is said as a whole', () => {
+  expect(limitOf({ ...emptyLimit('range'), source: own })).toEqual({ errors: {}, fault: { code: 'neither-least-nor-most' } });
 });
 
 test('a limit of one’s own names its source', () => {
@@ -71,7 +74,7 @@ test('a limit of one’s own names its source', () => {
   });
 });
 
-test('a limit that contradicts itself is refused with the rules’ own sentence', () => {
+test('a limit that contradicts itself is refused with what the rules find', () => {
   const swapped: LimitDraft = {
     ...emptyLimit('bandTime'),
     kind: 'bandTime',
@@ -81,7 +84,7 @@ test('a limit that contradicts itself is refused with the rules’ own sentence'
     gap: { amount: '2', unit: 'h' },
     source: own,
   };
-  expect(limitOf(swapped).errors).toEqual({ limit: 'The band does not end warmer than it begins.' });
+  expect(limitOf(swapped).fault).toEqual({ code: 'band-not-warmer' });
 });
 
 test('other figures under a published source are not let through; another longest gap is', () => {

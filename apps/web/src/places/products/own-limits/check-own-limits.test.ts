@@ -61,7 +61,10 @@ test('what contradicts itself stands beside its row, and what is wrong with the 
   const ended = { ...draftOfRow(core), rowId: 'ended', validUntil: '2025' };
   const { value, faults } = checkOwnLimits(next({ edition: '1', rows: [draftOfRow(core), ended] }), say, before);
   expect(value).toBeUndefined();
-  expect(faults).toEqual([{ row: 1, because: 'It ends before it counts.' }, { because: 'The edition it replaces is called 1 too.' }]);
+  expect(faults).toEqual([
+    { row: 1, because: { code: 'ends-before-it-counts' } },
+    { because: { code: 'edition-called-alike', figures: { edition: '1' } } },
+  ]);
 });
 
 test('other words are another record', () => {

@@ -1,5 +1,5 @@
 import { recordOwnLimits, type InputOf } from '@larderbook/contracts';
-import { ownSet, type EditionBefore } from '@larderbook/haccp';
+import { ownSet, type EditionBefore, type SetFault } from '@larderbook/haccp';
 import { check, type FieldErrors } from '../../../api/check';
 import type { OwnDraft, RowDraft } from './own-draft';
 import { rowIdOf } from './row-id';
@@ -11,7 +11,7 @@ type Body = Omit<InputOf<typeof recordOwnLimits>, 'ownSetId'>;
 export type Checked = {
   value?: Body;
   errors: FieldErrors;
-  faults: { row?: number; because: string }[];
+  faults: { row?: number; because: SetFault['because'] }[];
 };
 
 /** The contract comes first, then the rules of every set. `before` is the edition that is replaced. */

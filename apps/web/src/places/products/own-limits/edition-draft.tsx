@@ -15,12 +15,14 @@ import { OwnCaution } from './own-caution';
 import { RowSlip } from './row-slip';
 import { SaveEdition } from './save-edition';
 import { TakeDialog } from './take-dialog';
-import { useSay } from '../../../ui/voice';
+import { useSay, useSpoken } from '../../../ui/voice';
+import { codedText } from '@larderbook/messages';
 
 type EditionDraftProps = { draft: OwnDraft; today: string; keep: (draft: OwnDraft | undefined) => void };
 
 export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
   const say = useSay('own-limits');
+  const told = useSpoken('own-limits');
   const { data } = useQuery(ask(listLimitSets, {}));
   const [open, setOpen] = useState<string>();
   const [isTaking, setTaking] = useState(false);
@@ -32,7 +34,8 @@ export function EditionDraft({ draft, today, keep }: EditionDraftProps) {
     data?.sets.find(({ setId }) => setId === draft.replaces),
   );
   const errors = draft.tried ? checked.errors : {};
-  const faultsOf = (at: number) => (draft.tried ? checked.faults.filter(({ row }) => row === at).map(({ because }) => because) : []);
+  const faultsOf = (at: number) =>
+    draft.tried ? checked.faults.filter(({ row }) => row === at).map(({ because }) => codedText(told, because)) : [];
   const add = (added: RowDraft[]) => change({ rows: [...rows, ...added] });
   const addEmpty = () => {
     const row = emptyRow(today);

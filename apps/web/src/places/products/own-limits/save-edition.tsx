@@ -8,13 +8,15 @@ import { NotSaved } from '../not-saved';
 import { useWriting } from '../use-writing';
 import type { Checked } from './check-own-limits';
 import type { OwnDraft } from './own-draft';
-import { useSay } from '../../../ui/voice';
+import { useSay, useSpoken } from '../../../ui/voice';
+import { codedText } from '@larderbook/messages';
 
 type SaveEditionProps = { draft: OwnDraft; checked: Checked; keep: (draft: OwnDraft | undefined) => void };
 
 /** An edition changes no plan. */
 export function SaveEdition({ draft, checked: { value, errors, faults }, keep }: SaveEditionProps) {
   const say = useSay('own-limits');
+  const told = useSpoken('own-limits');
   const sayDrafts = useSay('plan-drafts');
   const navigate = useNavigate();
   const writing = useWriting(recordOwnLimits);
@@ -36,7 +38,7 @@ export function SaveEdition({ draft, checked: { value, errors, faults }, keep }:
     );
   };
   const count = Object.keys(errors).length + faults.filter(({ row }) => row !== undefined).length;
-  const ofSet = faults.filter(({ row }) => row === undefined).map(({ because }) => because);
+  const ofSet = faults.filter(({ row }) => row === undefined).map(({ because }) => codedText(told, because));
   return (
     <Stack>
       {draft.tried && count + ofSet.length > 0 && (

@@ -1,10 +1,10 @@
 import type { EstablishmentFields } from '@larderbook/contracts';
-import { codeOf } from '@larderbook/messages';
+import { codedText, codeOf } from '@larderbook/messages';
 import { Facts } from '../../../ui/facts';
 import { useNow } from '../../../ui/time-left';
 import { wallTime } from '../../../ui/wall-time';
 import { useLimits } from '../../../ui/use-tell';
-import { useSay } from '../../../ui/voice';
+import { useSay, useSpoken } from '../../../ui/voice';
 import { EditionInUse } from './edition-in-use';
 import { lotCodeExample } from './lot-code-example';
 
@@ -13,6 +13,7 @@ const aMinute = 60_000;
 export function EstablishmentFacts({ establishment }: { establishment: EstablishmentFields }) {
   const { name, number, address, timeZone, units, paper, lotCodePattern, jurisdiction, place } = establishment;
   const say = useSay('shop');
+  const told = useSpoken('shop');
   const { sayWhere } = useLimits();
   const example = lotCodeExample(lotCodePattern, wallTime(useNow(aMinute), timeZone).slice(0, 10));
   return (
@@ -33,7 +34,7 @@ export function EstablishmentFacts({ establishment }: { establishment: Establish
           name: say('lot-code'),
           value:
             'fault' in example
-              ? `${lotCodePattern}: ${example.fault}`
+              ? `${lotCodePattern}: ${codedText(told, example.fault)}`
               : say('pattern-today', { pattern: lotCodePattern, code: example.first }),
         },
       ]}

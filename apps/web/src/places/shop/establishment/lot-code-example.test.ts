@@ -7,9 +7,9 @@ test('a pattern is shown as the codes of the first two lots of the day', () => {
 });
 
 test.each([
-  ['without a number', '{YY}{DDD}', 'The pattern needs {n}, so that two lots of a day differ.'],
-  ['without a day', 'L{YY}-{n}', 'The pattern needs the year and the day, such as {YY}{DDD}, so that no code comes twice.'],
-  ['empty', '', 'The pattern needs {n}, so that two lots of a day differ.'],
-])('a pattern %s says what is wrong instead', (_case, pattern, fault) => {
-  expect(lotCodeExample(pattern, '2026-05-10')).toEqual({ fault });
+  ['without a number', '{YY}{DDD}', 'pattern-needs-number'],
+  ['without a day', 'L{YY}-{n}', 'pattern-needs-day'],
+  ['empty', '', 'pattern-needs-number'],
+])('a pattern %s says what is wrong instead', (_case, pattern, code) => {
+  expect(lotCodeExample(pattern, '2026-05-10')).toEqual({ fault: { code } });
 });

@@ -1,11 +1,11 @@
-import { lotCode, patternFault } from '@larderbook/haccp';
+import { lotCode, patternFault, type LotCodeFault } from '@larderbook/haccp';
 
-export type LotCodeExample = { fault: string } | { first: string; second: string };
+export type LotCodeExample = { fault: LotCodeFault } | { first: string; second: string };
 
 export function lotCodeExample(pattern: string, date: string): LotCodeExample {
   const written = pattern.trim();
   const fault = patternFault(written);
-  if (fault !== undefined) return { fault };
-  const codeOf = (n: number) => lotCode(written, { date, n, product: 'SMK' });
-  return { first: codeOf(1), second: codeOf(2) };
+  if (fault) return { fault };
+  const [first, second] = [1, 2].map((n) => lotCode(written, { date, n, product: 'SMK' })) as [string, string];
+  return { first, second };
 }

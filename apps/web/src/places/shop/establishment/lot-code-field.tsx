@@ -1,7 +1,8 @@
 import { TextField } from '../../../ui/text-field';
 import { useNow } from '../../../ui/time-left';
 import { wallTime } from '../../../ui/wall-time';
-import { useSay } from '../../../ui/voice';
+import { useSay, useSpoken } from '../../../ui/voice';
+import { codedText } from '@larderbook/messages';
 import { lotCodeExample } from './lot-code-example';
 
 type LotCodeFieldProps = { zone: string; value: string; error?: string; onChange: (pattern: string) => void };
@@ -10,6 +11,7 @@ const aMinute = 60_000;
 
 export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps) {
   const say = useSay('shop');
+  const told = useSpoken('shop');
   const example = lotCodeExample(value, wallTime(useNow(aMinute), zone).slice(0, 10));
   const isFaulty = 'fault' in example;
   return (
@@ -21,7 +23,7 @@ export function LotCodeField({ zone, value, error, onChange }: LotCodeFieldProps
       spellCheck={false}
       value={value}
       onChange={onChange}
-      error={isFaulty ? example.fault : error}
+      error={isFaulty ? codedText(told, example.fault) : error}
       hint={
         <>
           {!isFaulty && <strong>{say('first-two', example)} </strong>}

@@ -1,0 +1,37 @@
+import type { SetFaultCode } from '@larderbook/haccp';
+import { limitFaults } from './limit-faults';
+
+/** What keeps a set of limits of one's own from being used: beside a row, or of the set as a whole. */
+export const setFaults = {
+  ...limitFaults,
+  'band-no-time': 'The band has no time.',
+  'comparison-missing': 'What it prints compares with no figure.',
+  'condition-names-nothing': 'A condition names nothing.',
+  'condition-no-figure': 'A condition has no usable figure.',
+  'condition-says-nothing': 'A condition says nothing.',
+  'confirmed-unread': 'Confirmed is only what was read in the source.',
+  'counts-from-no-date': '“{date}” is no date from which the set counts.',
+  'default-unconfirmed': 'An unconfirmed figure is never a default.',
+  'edition-called-alike': 'The edition it replaces is called {edition} too.',
+  'edition-counts-earlier': 'It counts from {from}, before the edition it replaces ({before}).',
+  'ends-before-it-counts': 'It ends before it counts.',
+  'figure-missing': 'A temperature has no figure.',
+  'id-twice': 'The id is used twice.',
+  'id-unusable': 'The id is not in small letters, digits and hyphens.',
+  'no-such-date': '“{date}” is no date.',
+  'pair-disagrees': '{fahrenheit} and {celsius} do not agree.',
+  'pair-not-odd': '{fahrenheit} and {celsius} are named as odd and are not.',
+  'replaced-missing': 'The set it replaces, {set}, is not there.',
+  'replaced-newer': 'It is not newer than {set}, which it replaces.',
+  'replaced-of-another': 'It replaces a set of another jurisdiction.',
+  'row-longer': 'Row {row} takes longer than the colder one before.',
+  'row-not-hotter': 'Row {row} is not hotter than the one before.',
+  'rows-missing': 'The set has no figures.',
+  'set-id-twice': 'The id of the set is used twice.',
+  'set-nameless': 'The set has no title or no edition.',
+  'sign-without-figure': 'A sign stands beside no figure.',
+  'source-missing': 'The source’s citation or edition, or the paragraph or file, is missing.',
+  'stage-hotter': 'A stage of the cooling begins hotter than the one before ended.',
+  'stage-no-time': 'A stage of the cooling has no time.',
+  'title-missing': 'The row has no title.',
+} as const satisfies Record<SetFaultCode, string>;

@@ -1,0 +1,9 @@
+import type { onScale as english } from '../en/on-scale';
+import { translated } from '../translated';
+
+export const onScale = translated<typeof english>()({
+  'nearest-on-scale':
+    'La fórmula pide {aimed}, que en esta balanza no está con seguridad dentro del límite: {nearest} es lo más cercano que lo está.',
+  'nothing-on-scale': 'En pasos de {step} nada de lo que marca la balanza está con seguridad dentro del límite. Use una balanza más fina.',
+  'scale-step-unusable': 'El paso de la balanza no se puede usar.',
+});

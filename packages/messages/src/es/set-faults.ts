@@ -1,0 +1,37 @@
+import type { setFaults as english } from '../en/set-faults';
+import { translated } from '../translated';
+import { limitFaults } from './limit-faults';
+
+export const setFaults = translated<typeof english>()({
+  ...limitFaults,
+  'band-no-time': 'El intervalo no tiene tiempo.',
+  'comparison-missing': 'Lo que imprime no compara con ninguna cifra.',
+  'condition-names-nothing': 'Una condición no nombra nada.',
+  'condition-no-figure': 'Una condición no tiene una cifra utilizable.',
+  'condition-says-nothing': 'Una condición no dice nada.',
+  'confirmed-unread': 'Confirmado es solo lo que se leyó en la fuente.',
+  'counts-from-no-date': '“{date}” no es una fecha desde la que cuente el conjunto.',
+  'default-unconfirmed': 'Una cifra sin confirmar nunca se ofrece primero.',
+  'edition-called-alike': 'La edición que reemplaza también se llama {edition}.',
+  'edition-counts-earlier': 'Cuenta desde {from}, antes que la edición que reemplaza ({before}).',
+  'ends-before-it-counts': 'Termina antes de empezar a contar.',
+  'figure-missing': 'Una temperatura no tiene cifra.',
+  'id-twice': 'El identificador se usa dos veces.',
+  'id-unusable': 'El identificador no está en minúsculas, cifras y guiones.',
+  'no-such-date': '“{date}” no es una fecha.',
+  'pair-disagrees': '{fahrenheit} y {celsius} no coinciden.',
+  'pair-not-odd': '{fahrenheit} y {celsius} se nombran como excepción y no lo son.',
+  'replaced-missing': 'El conjunto que reemplaza, {set}, no está.',
+  'replaced-newer': 'No es más nuevo que {set}, al que reemplaza.',
+  'replaced-of-another': 'Reemplaza un conjunto de otra jurisdicción.',
+  'row-longer': 'La fila {row} tarda más que la anterior, que es más fría.',
+  'row-not-hotter': 'La fila {row} no es más caliente que la anterior.',
+  'rows-missing': 'El conjunto no tiene cifras.',
+  'set-id-twice': 'El identificador del conjunto se usa dos veces.',
+  'set-nameless': 'El conjunto no tiene título o no tiene edición.',
+  'sign-without-figure': 'Un signo no tiene cifra al lado.',
+  'source-missing': 'Falta la cita o la edición de la fuente, o el párrafo o archivo.',
+  'stage-hotter': 'Una etapa del enfriamiento empieza más caliente de lo que terminó la anterior.',
+  'stage-no-time': 'Una etapa del enfriamiento no tiene tiempo.',
+  'title-missing': 'La fila no tiene título.',
+});
