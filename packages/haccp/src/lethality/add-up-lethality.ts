@@ -6,15 +6,15 @@ import { FLOOR_CELSIUS, type Lethality } from './lethality';
 import type { LethalitySet } from './lethality-set';
 
 export type LethalityOptions = {
-  /** Nothing colder counts. Default 54.4 °C. */
+  /** Default 54.4 °C: nothing colder counts. */
   floorCelsius?: number;
-  /** A longer time between two readings is a gap (ms). Default 15 min, common practice, no source. */
+  /** Milliseconds. Default 15 min, common practice, no source. */
   longestGap?: number;
 };
 
 const LONGEST_GAP = 15 * 60_000;
 
-/** Lethality so far. Grows by one reading at a time and never with their number. */
+/** Constant in size, however many readings. */
 export type LethalitySum = {
   readonly set: LethalitySet;
   readonly law: KillLaw;
@@ -44,7 +44,7 @@ export const beginLethality = (
   lastValue: NaN,
 });
 
-/** Adds one reading. Before the first and after the last nothing is known, and nothing is credited. */
+/** Before the first and after the last reading nothing is credited. */
 export function addToLethality(sum: LethalitySum, at: number, value: number): void {
   if (sum.readings === 0) sum.from = at;
   else {
@@ -68,9 +68,9 @@ export const lethalityOf = ({ set, floor, byStraightLines, atLeast, ...sum }: Le
 });
 
 /**
- * log10 reduction over heating, hold, carry-over and the start of cooling, by straight lines between the readings of
- * one probe; of one instant with two values the colder. What cannot be true is left out, which leaves a gap.
- * Good to 1e-9 of itself for the readings given; biology is good to a factor of two to three.
+ * log10 of heating, hold, carry-over and the start of cooling, by straight lines, for one probe; the colder of two
+ * values of an instant. Impossible readings leave a gap. Good to 1e-9 of itself for the readings given; biology is good
+ * to a factor of two to three.
  */
 export function addUpLethality(readings: readonly CurveReading[], set: LethalitySet, options: LethalityOptions = {}): Lethality {
   const sum = beginLethality(set, options);

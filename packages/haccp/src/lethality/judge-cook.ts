@@ -11,16 +11,16 @@ import type { LethalitySet } from './lethality-set';
 import { listeria70For2, salmonellaByTheMeatTable } from './sets';
 import { rowsReachedInAll } from './time-at-rows';
 
-/** What a cook was judged by. The verdict is that of the printed table and of nothing else. */
+/** The verdict is the printed table's and of nothing else. */
 export type CookJudged =
   | { verdict: Verdict; by: 'printed row' | 'no holding time needed' }
   | { verdict: Verdict; by: 'nothing yet'; support: LethalitySupport };
 
-/** Figures for a process authority. There is no verdict in them, and none follows from them. */
+/** For a process authority: no verdict follows from them. */
 export type LethalitySupport = {
-  /** Per probe, per set, at the usual floor and where it matters at the careful one. */
+  /** Per probe and set, at the usual floor and, where it matters, the careful one. */
   figures: (Lethality & { probe: string })[];
-  /** Printed rows whose time is there in all, though not without a break; only those every probe reached. */
+  /** Time reached in all, but not without a break; only rows that every probe reached. */
   rowsInAll: DwellRow[];
   conditions: readonly Coded[];
 };
@@ -28,8 +28,8 @@ export type LethalitySupport = {
 const CONDITIONS = [coded('estimate-of-other-products'), coded('coldest-point-of-moist-product'), coded('salmonella-is-not-listeria')];
 
 /**
- * In the guideline's order (FSIS-GD-2021-14, pp. 67-68): a printed row; the temperature at which no time is needed;
- * only then integrated lethality, which is support and can never turn missed or undetermined into met.
+ * In the guideline's order (FSIS-GD-2021-14, pp. 67-68): a printed row; the temperature that needs no time; only then
+ * integrated lethality, which is support and never turns missed or undetermined into met.
  */
 export function judgeCook(
   readings: readonly CurveReading[],

@@ -3,10 +3,9 @@ import { addUpLethality, type LethalityOptions } from './add-up-lethality';
 import { CAREFUL_FLOOR_CELSIUS, FLOOR_CELSIUS, type Lethality } from './lethality';
 import type { LethalitySet } from './lethality-set';
 
-/** Two floors that differ by more logs than this are both shown. */
+/** In log10. */
 const WORTH_SAYING = 0.5;
 
-/** The usual floor, and the careful one beside it where the two differ by more than half a log. */
 export function lethalityAtFloors(
   readings: readonly CurveReading[],
   set: LethalitySet,

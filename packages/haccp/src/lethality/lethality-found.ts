@@ -5,7 +5,7 @@ import { nameOfSet } from './name-of-set';
 /** Real cooks add up to hundreds of logs, which says nothing any more. */
 export const MOST_TOLD = 12;
 
-/** A kill as it may be told: in half logs, rounded down, no more than real cooks can mean, never without its set. */
+/** In half logs, rounded down, capped, never without its set. */
 export function lethalityFound({ atLeast, set }: Pick<Lethality, 'atLeast' | 'set'>): Coded {
   const isBeyond = atLeast > MOST_TOLD;
   const logs = { value: String(isBeyond ? MOST_TOLD : Math.floor(atLeast * 2) / 2), unit: 'log10' } as const;

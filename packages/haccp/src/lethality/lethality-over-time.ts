@@ -3,12 +3,12 @@ import { prepareCurve, type CurveReading } from '../thermal/curve';
 import { addToLethality, beginLethality, type LethalityOptions } from './add-up-lethality';
 import type { LethalitySet } from './lethality-set';
 
-/** Lethality as it adds up, to be drawn: at each instant (epoch ms) the log10 so far, of the set named. */
+/** `at` in epoch ms; `log10` so far. */
 export type LethalityLine = { set: LethalitySet; at: Float64Array; log10: Float64Array };
 
 /**
- * Worked out from every reading; only the drawing is thinned, to at most `points` evenly picked readings and always
- * the first and the last. Thinned figures are never calculated with.
+ * Calculated from every reading; only the drawing is thinned, to at most `points` evenly picked readings, always with
+ * the first and the last.
  */
 export function lethalityOverTime(
   readings: readonly CurveReading[],
@@ -31,5 +31,4 @@ export function lethalityOverTime(
   return line;
 }
 
-/** Of `total` readings the one drawn as the nth of `drawn`. */
 const indexOf = (nth: number, drawn: number, total: number): number => (drawn === 1 ? 0 : Math.round((nth * (total - 1)) / (drawn - 1)));

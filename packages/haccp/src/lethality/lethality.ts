@@ -1,18 +1,15 @@
 import type { LethalitySet } from './lethality-set';
 
-/**
- * A figure of lethality. It has no number that could be taken without the set it was worked out with: a bare
- * "Listeria log reduction" cannot be written down.
- */
+/** No number stands without its set: a bare "Listeria log reduction" cannot be written down. */
 export type Lethality = {
   readonly set: LethalitySet;
-  /** Nothing colder than this was counted. */
+  /** Nothing colder was counted. */
   readonly floorCelsius: number;
-  /** log10 reduction by straight lines between the readings. */
+  /** log10 reduction. */
   readonly byStraightLines: number;
-  /** The same with the colder end taken over every gap longer than tolerated: what the readings support. */
+  /** With the colder end over every gap longer than tolerated: what the readings support. */
   readonly atLeast: number;
-  /** The readings it rests on: how many, the first and the last (epoch ms). */
+  /** First and last reading in epoch ms. */
   readonly restsOn: { readings: number; from?: number; to?: number };
 };
 

@@ -18,7 +18,7 @@ const codes = new Map<string, string>([
   ...lethalitySets.filter(({ use }) => use === 'mean').map(({ name }, index): [string, string] => [name, `set-mean-${index + 1}`]),
 ]);
 
-/** The name of a set, by its code; one that the book does not know as it is called. */
+/** As it is called where the book has no code. */
 export function nameOfSet({ name }: Pick<LethalitySet, 'name'>): Phrase | string {
   const code = codes.get(name);
   return code === undefined ? name : { code };

@@ -4,7 +4,7 @@ import type { LethalitySet } from './lethality-set';
 const source = (citation: string, edition: string, confirmed: boolean): Source => ({ citation, edition, confirmed });
 
 /**
- * The law behind the printed 6.5-log meat column: rounding 6.5 × D up to the next whole minute (130–145 °F) or second
+ * The law behind the printed 6.5-log meat column: 6.5 × D rounded up to the next whole minute (130–145 °F) or second
  * (146–157 °F) gives all 28 rows. It is always a little less strict than the row, so the row decides.
  */
 export const salmonellaByTheMeatTable: LethalitySet = {
@@ -81,7 +81,7 @@ const ofManyStudies = (organism: LethalitySet['organism'], where: string, log10M
   note: 'A mean: half of all cases are more resistant. Not for a decision.',
 });
 
-/** Every set, the two that are worked with first. */
+/** The two that are worked with come first. */
 export const lethalitySets: readonly LethalitySet[] = [
   salmonellaByTheMeatTable,
   listeria70For2,

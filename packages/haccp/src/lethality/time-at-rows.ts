@@ -4,7 +4,7 @@ import type { DwellLimit, DwellRow } from '../kinds/dwell/dwell-limit';
 import { atOrAbove } from '../thermal/crossing';
 import { prepareCurve, type CurveReading } from '../thermal/curve';
 
-/** Milliseconds at or above a temperature in all, by straight lines between the readings. */
+/** Milliseconds in all, by straight lines. */
 export function timeAtOrAbove(readings: readonly CurveReading[], bound: Bound): number {
   const { colder } = prepareCurve(readings);
   let time = 0;
@@ -16,9 +16,8 @@ export function timeAtOrAbove(readings: readonly CurveReading[], bound: Bound): 
 }
 
 /**
- * The printed rows whose time is there in all, by straight lines (FSIS-GD-2021-14, pp. 67-68, for a missed end point).
- * Shown for a process authority: breaks between the stretches and the sag between readings are not in it, so it never
- * meets a limit by itself.
+ * By straight lines (FSIS-GD-2021-14, pp. 67-68, for a missed end point). For a process authority: breaks and the sag
+ * between readings are not counted, so it never meets a limit by itself.
  */
 export const rowsReachedInAll = (readings: readonly CurveReading[], { rows }: DwellLimit): DwellRow[] =>
   rows.filter(({ at, seconds }) => seconds > 0 && timeAtOrAbove(readings, boundOf(at)) >= millisecondsOf(seconds));

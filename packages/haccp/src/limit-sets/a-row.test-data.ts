@@ -2,7 +2,7 @@ import type { LimitRow } from './limit-set';
 import { readSet } from './read-set';
 import type { Cells, SetFile } from './set-file';
 
-/** A set of one row, taken from an example that nobody has read. */
+/** One row, from an example that nobody has read. */
 export const aFileOf = (cells: Cells, set: Partial<SetFile['set']> = {}): SetFile => {
   const all: Cells = {
     id: 'one',
@@ -30,7 +30,7 @@ export const aFileOf = (cells: Cells, set: Partial<SetFile['set']> = {}): SetFil
   };
 };
 
-/** Its row; what a cell does not say may be said in `more`. */
+/** `more` says what a cell cannot. */
 export const aRow = (cells: Cells = {}, more: Partial<LimitRow> = {}): LimitRow => ({
   ...(readSet(aFileOf(cells)).rows[0] as LimitRow),
   ...more,

@@ -14,7 +14,7 @@ import { withPublishedConditions } from './published-conditions';
 import { receivedChilled } from './receiving';
 import { limitSets, usualSetOf } from './sets';
 
-/** A limit to choose from when a plan is written. `key` never changes. */
+/** `key` never changes. */
 export type CatalogueEntry = { key: string; title: string; limit: CriticalLimit };
 
 const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry => ({
@@ -24,8 +24,8 @@ const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry
 });
 
 /**
- * Every published limit on offer. A limit set is a reference: the plan must be validated, and local codes, the
- * inspector and a licensed process authority decide.
+ * A limit set is a reference: the plan must be validated, and local codes, the inspector and a licensed process
+ * authority decide.
  */
 const firstWritten: readonly CatalogueEntry[] = [
   entry('received-chilled', 'Chilled meat at receipt', receivedChilled),
@@ -64,7 +64,7 @@ const firstWritten: readonly CatalogueEntry[] = [
   entry('trichinae-frozen-centre', 'Pork frozen against trichinae, by its centre', frozenByCentre),
 ];
 
-/** What a plan can judge among the rows of a set, under `set/row`: of analysed figures those that a meter or a letter says. */
+/** Under `set/row`; of analysed figures only those that a meter or a letter gives. */
 const offeredBy = ({ id, title, rows }: LimitSet): CatalogueEntry[] =>
   rows.flatMap(({ id: row, title: about, limit }) =>
     isOfKind(limit, 'figure') && !analysed.includes(limit.unit) ? [] : [entry(`${id}/${row}`, `${title}: ${about}`, limit)],

@@ -2,8 +2,8 @@ import type { LimitCondition } from '../limits/limit-condition';
 import type { ProductClass } from './product-class';
 
 /**
- * Something that has to hold before a figure may be used. Product and place choose the row; what is left goes with the
- * limit into the plan.
+ * Must hold before a figure may be used. Product and place choose the row; other conditions go with the limit into the
+ * plan.
  */
 export type Condition =
   | { kind: 'product'; among: readonly ProductClass[] }

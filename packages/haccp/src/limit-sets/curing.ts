@@ -18,10 +18,10 @@ export const nitrateDryCured = most(curing, 'nitrate-dry-cured');
 export const erythorbateComminuted = most(accelerators, 'erythorbate-comminuted');
 export const erythorbatePumped = most(accelerators, 'erythorbate-pumped');
 
-/** Printed on the meat food product; judged here on the meat block, which is never heavier, so on the strict side. */
+/** Printed on the meat food product; judged on the meat block, which is never heavier and so the strict side. */
 export const phosphate = most(phosphates, 'phosphate');
 
-/** With the least of 120 ppm that refrigerated cured products are said to need; unconfirmed. */
+/** Refrigerated cured products are said to need at least 120 ppm; unconfirmed. */
 export const nitriteComminutedRefrigerated: ConcentrationLimit = {
   ...nitriteComminuted,
   min: 12_000,

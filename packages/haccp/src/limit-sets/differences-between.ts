@@ -5,10 +5,9 @@ import type { PrintedTemperature } from '../quantity/temperature';
 import type { Condition } from './condition';
 import type { Force, Known, LimitRow, LimitSet } from './limit-set';
 
-/** One thing that two rows on the same matter print differently; absent where one has none. */
 export type Difference =
   | { what: 'figure'; here: LimitRow['limit']; there: LimitRow['limit'] }
-  /** The seconds that a temperature of a table is held. */
+  /** Seconds at a temperature of a table. */
   | { what: 'time'; at: PrintedTemperature; here: number | undefined; there: number | undefined }
   | { what: 'conditions'; here: readonly Condition[]; there: readonly Condition[] }
   | { what: 'force'; here: Force; there: Force }
@@ -17,12 +16,12 @@ export type Difference =
 export type SetDifferences = {
   onlyHere: LimitRow[];
   onlyThere: LimitRow[];
-  /** Rows of one of which the other, read in part only, says nothing. */
+  /** The other set was read only in part and says nothing of them. */
   notRead: LimitRow[];
   differing: { here: LimitRow; there: LimitRow; differences: Difference[] }[];
 };
 
-/** Two sets side by side, matched by the id of their rows, in the order of the first. */
+/** By the id of the rows, in the order of the first set. */
 export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferences {
   const other = new Map(there.rows.map((row) => [row.id, row]));
   const own = new Set(here.rows.map(({ id }) => id));
@@ -40,7 +39,7 @@ export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferen
   };
 }
 
-/** A whole table is compared row by row, one read in part by the rows both have; everything else by what it prints. */
+/** Whole tables row by row; a partly read table by the rows both have; other limits by what they print. */
 export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
   const isPartial = [here, there].some((row) => row.isPartial);
   const [own, other] = [rowsIn(here), rowsIn(there)];
@@ -55,7 +54,7 @@ export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
   ];
 }
 
-/** By its figures: where they stand, and how long a gap is tolerated between readings, is no difference. */
+/** Place and longest gap are no difference. */
 function figureDifference({ limit: here }: LimitRow, { limit: there }: LimitRow): Difference[] {
   const figures = (limit: LimitRow['limit']) => ({ ...limit, source: undefined, longestGapSeconds: undefined });
   return isAlike(figures(here), figures(there)) ? [] : [{ what: 'figure', here, there }];

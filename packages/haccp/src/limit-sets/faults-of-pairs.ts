@@ -8,8 +8,8 @@ import type { LimitRow } from './limit-set';
 type PairFault = CodedAs<'pair-disagrees' | 'pair-not-odd'>;
 
 /**
- * Figures printed in both units must mean the same temperature within the rounding of the °C, unless the source is
- * known to print them so; a pair named as odd that is not is a slip as well.
+ * Printed in both units, they must be the same temperature within the rounding of the °C. A pair named as odd that is
+ * not is a slip too.
  */
 export function faultsOfPairs(row: LimitRow): PairFault[] {
   const figures = kindOf(row.limit).temperatures(row.limit);
@@ -23,7 +23,7 @@ export function faultsOfPairs(row: LimitRow): PairFault[] {
   ];
 }
 
-/** A row prints all its °C to the same decimals: half a degree or half a tenth, in ninths of a hundredth. */
+/** In ninths of a hundredth: half a degree, or half a tenth where any °C of the row has a decimal. */
 function halfStepOf(figures: readonly PrintedTemperature[]): number {
   const inTenths = figures.some(({ '°C': celsius }) => celsius !== undefined && celsius % 100 !== 0);
   return inTenths ? 45 : 450;

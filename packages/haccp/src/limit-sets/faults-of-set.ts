@@ -11,7 +11,7 @@ type Because = SetFault['because'];
 type OfSet = CodedAs<WholeSetFaultCode>;
 type OfRow = CodedAs<RowFaultCode>;
 
-/** Everything that keeps a set from being used; empty when it is sound. */
+/** Empty when the set is sound. */
 export function faultsOfSet(set: LimitSet): SetFault[] {
   const whole: OfSet[] = [
     ...(set.title && set.edition ? [] : [{ code: 'set-nameless' } as const]),
@@ -26,7 +26,7 @@ export function faultsOfSet(set: LimitSet): SetFault[] {
   return [...own, ...rows];
 }
 
-/** The sets together: ids used once, and every set that is replaced is there and older. */
+/** Ids are used once; a replaced set exists and is older. */
 export function faultsOfSets(sets: readonly LimitSet[]): SetFault[] {
   const among = sets.flatMap((set, index) => {
     const before = sets.find(({ id }) => id === set.replaces);

@@ -9,16 +9,16 @@ export const roastFoodCode = cooked('dwell', 'roast');
 /** Intact meat, fish, eggs to order. */
 export const intactMeatFoodCode = cooked('dwell', 'cook-intact');
 
-/** Comminuted, injected or tenderised meat. "Less than 1 second" is taken as one reading at or above. */
+/** Comminuted, injected or tenderised meat. "Less than 1 second" means one reading at or above. */
 export const groundMeatFoodCode = cooked('dwell', 'cook-comminuted');
 
-/** Poultry, wild game, stuffed food. "Less than 1 second" is taken as one reading at or above. */
+/** Poultry, wild game, stuffed food. "Less than 1 second" means one reading at or above. */
 export const poultryFoodCode = cooked('dwell', 'cook-poultry');
 
-/** Reheating for hot holding. */
+/** For hot holding. */
 export const reheatedFoodCode = cooked('dwell', 'reheat-hot-holding');
 
-/** Cooked food: the second bound counts from the first one's start. */
+/** The second bound counts from the first one's start. */
 export const coolingFoodCode = held('cooling', 'cooling-any');
 
 export const coldHolding = held('range', 'cold-holding');

@@ -1,7 +1,5 @@
 import { limitsIn } from './limits-in';
 import { comeUp, set } from './published/us-inspected-2021.json';
 
-/**
- * A critical parameter whenever a cooking table of the guideline is used; keeps *S. aureus* growth to 2 log or less.
- */
+/** Critical for every cooking table of the guideline; keeps *S. aureus* growth to 2 log or less. */
 export const comeUpWithinSixHours = limitsIn(set, comeUp)('bandTime', 'come-up-6-h');

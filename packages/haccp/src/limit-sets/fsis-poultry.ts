@@ -5,7 +5,7 @@ import type { Table } from './set-file';
 import { fsisCooking } from './sources';
 import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 
-/** Which poultry is in the product. `other` is any other species, or several of them. */
+/** `other` is any other species, or several. */
 export type Poultry = 'chicken' | 'turkey' | 'other';
 
 const FATTEST = 12;
@@ -16,9 +16,9 @@ const TABLES: Record<Poultry, { tables: Table[]; place: string }> = {
 };
 
 /**
- * The 7-log table for a product with any poultry in it (9 CFR 381.150(a)(1)), for its fat content in percent.
- * Fat unknown or above 12 %: the 12 % column (p. 39). Another or several species: the longer of the two times (p. 36).
- * Fat between two columns: the longer of both, since the guideline gives no rule for it.
+ * For any poultry in it (9 CFR 381.150(a)(1)), by fat in percent. Fat unknown or above 12 %: the 12 % column (p. 39).
+ * Another or several species: the longer of the two times (p. 36). Fat between two columns: the longer of both, since
+ * the guideline gives no rule for it.
  */
 export function cookedPoultry(poultry: Poultry, fatPercent?: number): DwellLimit {
   const { tables, place } = TABLES[poultry];
@@ -35,7 +35,7 @@ export function cookedPoultry(poultry: Poultry, fatPercent?: number): DwellLimit
   };
 }
 
-/** Any poultry, several species, fat not known: the strictest reading of the tables. */
+/** The strictest reading of the tables. */
 export const cookedPoultry7Log: DwellLimit = cookedPoultry('other');
 
 function columnsFor(fatPercent: number | undefined): number[] {

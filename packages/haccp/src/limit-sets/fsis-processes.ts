@@ -6,7 +6,7 @@ import type { LethalityLimit } from '../kinds/lethality/lethality-limit';
 import { both } from './printed';
 import { LONGEST_GAP_SECONDS } from './tolerated-gaps';
 
-/** The performance standard behind every cooling option, as a screening of one lot's own curve. */
+/** The performance standard behind every cooling option, for the lot's own curve. */
 export const atMostOneLogGrown: GrowthLimit = {
   kind: 'growth',
   species: 'mixed or unknown',
@@ -20,8 +20,8 @@ export const atMostOneLogGrown: GrowthLimit = {
 };
 
 /**
- * The target of the printed meat table as an integral, to begin with. Nothing is met by it until the plan names the
- * authority that supports its process.
+ * The target of the printed meat table as an integral. Never met until the plan names the authority that supports its
+ * process.
  */
 export const salmonellaKilled: LethalityLimit = {
   kind: 'lethality',
@@ -33,7 +33,7 @@ export const salmonellaKilled: LethalityLimit = {
   source: salmonellaByTheMeatTable.source,
 };
 
-/** By the temperature at the centre; prescribed until 2018, read in a copy. */
+/** Prescribed until 2018, read in a copy. */
 export const frozenByCentre: FreezingLimit = {
   kind: 'freezing',
   read: { what: 'centre' },

@@ -3,20 +3,20 @@ import { cooling, coolingOf1999, set } from './published/us-inspected-2021.json'
 
 const [of1999, of2021] = [limitsIn(set, coolingOf1999), limitsIn(set, cooling)];
 
-/** Any fully or partly cooked product, cured or not: 6.5 h in all. */
+/** Fully or partly cooked, cured or not: 6.5 h in all. */
 export const coolingUncured = of1999('cooling', 'cooling-any-1999');
 
-/** The same figures as the 1999 option 1. */
+/** Figures of the 1999 option 1. */
 export const coolingUncured2021 = of2021('cooling', 'cooling-any');
 
 /**
- * Begun within 90 min of cooking; chilling then goes on to 40 °F (4.4 °C) before shipping, which is a limit of its own.
- * Longer than 1 h between 120 and 80 °F makes compliance less certain: plan `coolingFromCookingStrict` then.
+ * Begins within 90 min of cooking; chilling to 40 °F (4.4 °C) before shipping is another limit. Over 1 h between 120
+ * and 80 °F makes compliance less certain: plan `coolingFromCookingStrict` then.
  */
 export const coolingFromCooking = of1999('cooling', 'cooling-120-55-1999');
 
-/** With the hour between 120 and 80 °F as a limit. */
+/** The hour between 120 and 80 °F is a limit. */
 export const coolingFromCookingStrict = of2021('cooling', 'cooling-120-55');
 
-/** Cured product with at least 100 ppm ingoing sodium nitrite: 15 h in all. */
+/** With at least 100 ppm ingoing sodium nitrite: 15 h in all. */
 export const coolingCured = of1999('cooling', 'cooling-cured-1999');

@@ -12,7 +12,7 @@ export function readHeld(cell: string, tables: Record<string, Table> = {}): Dwel
   );
 }
 
-/** The longest of the times that tables of the same temperatures print in some of their columns. */
+/** The longest time of the columns; all tables have the same temperatures. */
 export function heldRows(tables: readonly Table[], columns: readonly string[]): DwellRow[] {
   const all = tables.map(rowsOf);
   return (all[0] as Cells[]).map((cells, index) => ({

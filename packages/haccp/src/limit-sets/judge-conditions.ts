@@ -5,20 +5,17 @@ import type { Condition } from './condition';
 import { sourceOf, type LimitRow } from './limit-set';
 import type { ProductClass } from './product-class';
 
-/** What is known of the lot. What is absent leaves its condition undetermined. */
+/** An absent figure leaves its condition undetermined. */
 export type LotFigures = Formulation & {
   product?: ProductClass;
   place?: string;
-  /** Statements answered in the plan, by their words. */
+  /** By their words, as the plan answers them. */
   answered?: ReadonlyMap<string, boolean>;
 };
 
 export type JudgedConditions = { kind: VerdictKind; conditions: { condition: Condition; verdict: Verdict }[] };
 
-/**
- * Whether a lot may use a row: every condition with its figures. One missed is missed; doubt about one is doubt about
- * the row; a row without conditions is met.
- */
+/** One missed is missed; one in doubt is doubt about the row; no conditions are met. */
 export function judgeConditions(row: LimitRow, lot: LotFigures): JudgedConditions {
   const conditions = row.conditions.map((condition) => ({ condition, verdict: judge(condition, lot, sourceOf(row)) }));
   const kinds = conditions.map(({ verdict }) => verdict.kind);

@@ -7,9 +7,7 @@ import { fsisCooking } from './sources';
 
 export type HumidityOption = 1 | 2 | 3 | 4;
 
-/**
- * Milliseconds: the cooking, and how long it was humid in all (steam let in, oven sealed, or 90 % relative humidity).
- */
+/** Milliseconds; `humid` in all, by steam, sealed oven or 90 % relative humidity. */
 export type HumidCook = { cooking: number; humid: number; endpoint: Degrees };
 
 const HOUR = 3_600_000;
@@ -19,9 +17,8 @@ const WARM = both(145, 62.8);
 const isWholeTime = (time: number) => Number.isSafeInteger(time) && time >= 0;
 
 /**
- * Whether a cook was humid for long enough: options 1 and 2 half of the cooking time, option 3 a quarter of it, each at
- * least 1 h and only for a cook of at least 1 h; option 4 all of it. Cooking time runs from the product's going into
- * the heated oven until the lethality is met.
+ * Options 1 and 2 ask for half of the cooking time, option 3 for a quarter, each at least 1 h and only for a cook of at
+ * least 1 h; option 4 for all of it. Cooking time runs from going into the heated oven until the lethality is met.
  */
 export function judgeHumidity(option: HumidityOption, cook: HumidCook): Verdict {
   const { cooking, humid, endpoint: reached } = cook;
@@ -46,7 +43,7 @@ function whyNot(option: HumidityOption, { cooking, humid, endpoint: reached }: H
   return humid < needed ? { finding: 'humidity-too-short', figures: { needed: timeOf(needed) } } : undefined;
 }
 
-/** How long it has to be humid, in milliseconds, rounded up; `cooking` as in `judgeHumidity`. */
+/** Milliseconds, rounded up; `cooking` as in `judgeHumidity`. */
 export function humidNeeded(option: HumidityOption, cooking: number): number {
   if (option === 4) return cooking;
   return Math.max(Math.ceil(cooking / (option === 3 ? 4 : 2)), HOUR);

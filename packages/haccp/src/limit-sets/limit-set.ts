@@ -4,7 +4,7 @@ import type { Source } from '../limits/source';
 import type { PrintedTemperature } from '../quantity/temperature';
 import type { Condition } from './condition';
 
-/** Whose rules a set holds. `own` is what an establishment brought with its own support. */
+/** `own` is an establishment's, with its own support. */
 export type Jurisdiction =
   | 'US, inspected establishment'
   | 'US, retail and catering'
@@ -14,15 +14,15 @@ export type Jurisdiction =
   | 'Australia and New Zealand'
   | 'own';
 
-/** What a row weighs in law. An archived text is withdrawn and still used as a benchmark. */
+/** An archived text is withdrawn and still used as a benchmark. */
 export const forces = ['law', 'standard', 'guide', 'industry', 'archived'] as const;
 export type Force = (typeof forces)[number];
 
-/** How the figure came here. Only what was read in the source itself is confirmed and may be a default. */
+/** Only what was read in the source itself is confirmed and may be a default. */
 export const waysKnown = ['read in the source', 'second hand', 'from memory'] as const;
 export type Known = (typeof waysKnown)[number];
 
-/** What the row is about, so that a screen can put like beside like. */
+/** A screen puts rows of one purpose together. */
 export const purposes = [
   'receiving',
   'cold holding',
@@ -43,44 +43,41 @@ export const purposes = [
 ] as const;
 export type Purpose = (typeof purposes)[number];
 
-/** One published figure. The limit carries it as printed, with its comparison, source and longest tolerated gap. */
+/** As printed, with comparison, source and longest tolerated gap. */
 export type LimitRow = {
-  /** Never changes, and is the same in every set that has a row on the same matter. */
+  /** Never changes; the same in every set with a row on the same matter. */
   id: string;
   title: string;
   purpose: Purpose;
   limit: CriticalLimit | FigureLimit;
-  /** Where in the work: section, table, page, annex. */
+  /** Section, table, page, annex. */
   paragraph: string;
   force: Force;
   known: Known;
-  /** ISO 8601, as exactly as it is known: a year, a month or a day. `until` is the last moment it counts. */
+  /** ISO 8601, as exactly as known: a year, a month or a day. `until` is the last moment it counts. */
   validFrom: string;
   validUntil?: string;
-  /** What has to hold for the row to be used; empty when it is for anything. */
+  /** Empty when the row is for anything. */
   conditions: readonly Condition[];
-  /** Offered first when a plan is written; never an unconfirmed figure. */
+  /** Offered first; never an unconfirmed figure. */
   isDefault?: boolean;
-  /** Pairs of °F and °C that the source prints off the true conversion. They stay as printed. */
+  /** Printed off the true conversion; they stay as printed. */
   printedOdd?: readonly PrintedTemperature[];
-  /** Only some rows of the printed table were read: a temperature that is absent says nothing. */
+  /** Read in part: an absent temperature says nothing. */
   isPartial?: boolean;
-  /** Times that the source prints rising with temperature or falling with fat, and other things to know. */
+  /** Oddities, as times printed rising with temperature or falling with fat. */
   note?: string;
 };
 
-/**
- * The figures of one jurisdiction in one edition. Sets are only ever added, so an old plan keeps what it was built on.
- */
+/** One jurisdiction, one edition. Sets are only ever added, so an old plan keeps what it was built on. */
 export type LimitSet = {
   id: string;
   jurisdiction: Jurisdiction;
   title: string;
   edition: string;
   validFrom: string;
-  /** The set this one takes the place of. */
   replaces?: string;
-  /** Only some figures of the edition were read: a row that is absent says nothing. */
+  /** Read in part: an absent row says nothing. */
   isPartial?: boolean;
   rows: readonly LimitRow[];
 };

@@ -5,7 +5,7 @@ import { rowsOf, type SheetHead, type Table } from './set-file';
 
 type Published = CriticalLimit | FigureLimit;
 
-/** The limits of one table of a set by kind and id, for the code and the starter plans that name them. */
+/** For the code and the starter plans that name limits. */
 export const limitsIn = (set: SheetHead, table: Table) => {
   const rows = rowsOf(table);
   return <Kind extends Published['kind']>(kind: Kind, id: string): Extract<Published, { kind: Kind }> => {

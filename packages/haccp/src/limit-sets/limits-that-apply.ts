@@ -3,10 +3,9 @@ import type { Jurisdiction, LimitRow, LimitSet } from './limit-set';
 import type { ProductClass } from './product-class';
 import { limitSetById, usualSetOf } from './sets';
 
-/** A row that is for this product, with what else has to hold. */
 export type Applies = {
   row: LimitRow;
-  /** It names the class of the product; a row that names none is for every product. */
+  /** A row that names no class is for every product. */
   isForClass: boolean;
   alsoNeeds: readonly Condition[];
 };
@@ -14,8 +13,8 @@ export type Applies = {
 export type Asked = { product: ProductClass; jurisdiction: Jurisdiction; place?: string; set?: LimitSet };
 
 /**
- * The rows of a jurisdiction that are for a product class. A row that names no product is for every product; a row of another place is left out, and kept where the place is not said. What still has to be
- * worked out or answered comes back in `alsoNeeds`.
+ * A row that names no product is for every product. A row of another place is left out, and kept where the place is not
+ * said. What is still to be calculated or answered is in `alsoNeeds`.
  */
 export function limitsThatApply({ product, jurisdiction, place, set }: Asked): Applies[] {
   const asked = set ?? (jurisdiction === 'own' ? undefined : limitSetById(usualSetOf[jurisdiction]));

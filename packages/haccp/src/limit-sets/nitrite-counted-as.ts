@@ -3,7 +3,7 @@ import type { LimitRow } from './limit-set';
 
 export type NitriteCountedAs = 'sodium nitrite, NaNO₂' | 'the nitrite ion, NO₂';
 
-/** As what these rows count nitrite: a ppm of one is not a ppm of the other. Empty when none of them is about it. */
+/** A ppm of one is not a ppm of the other. Empty without a row about nitrite. */
 export const nitriteCountedAs = (rows: readonly LimitRow[]): NitriteCountedAs[] => [...new Set(rows.flatMap(countedIn))];
 
 function countedIn({ limit }: LimitRow): NitriteCountedAs[] {

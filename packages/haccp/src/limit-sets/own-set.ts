@@ -12,12 +12,11 @@ export type OwnSet = {
   rows: readonly LimitRow[];
 };
 
-/** What is asked of the edition that a new one takes the place of. */
 export type EditionBefore = Pick<LimitSet, 'edition' | 'validFrom'>;
 
 /**
- * A set of one's own, with its own support on file: the same checks as a published one. `before` is the edition it
- * takes the place of. Its faults come back instead of it, so a set that contradicts itself is never used.
+ * With its own support on file; checked as a published set is. With faults there is no set: one that contradicts itself
+ * is never used.
  */
 export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet } | { faults: SetFault[] } {
   const set: LimitSet = { ...given, jurisdiction: 'own' };
@@ -28,7 +27,7 @@ export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet }
   return faults.length > 0 ? { faults } : { set };
 }
 
-/** An edition may count from the day of the one it replaces, so that a slip can be put right at once; never earlier. */
+/** From the same day a slip can be corrected at once; never earlier. */
 function faultsOfEdition({ id, edition, validFrom }: LimitSet, before: EditionBefore): SetFault[] {
   const faults: CodedAs<WholeSetFaultCode>[] = [
     ...(edition === before.edition ? [{ code: 'edition-called-alike', figures: { edition } } as const] : []),

@@ -1,7 +1,7 @@
 import type { PrintedTemperature } from '../quantity/temperature';
 import { exactly } from './read-cell';
 
-/** A figure in both units its source prints, written in degrees. */
+/** In degrees. */
 export const both = (fahrenheit: number, celsius: number): PrintedTemperature => ({
   '°F': exactly(fahrenheit, 2),
   '°C': exactly(celsius, 2),

@@ -1,4 +1,3 @@
-/** What a product is, as far as limits depend on it. */
 export const productClasses = [
   'cooked sausage',
   'frankfurter',

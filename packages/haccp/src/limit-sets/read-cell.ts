@@ -5,14 +5,14 @@ import type { PrintedTemperature } from '../quantity/temperature';
 
 const SECONDS = { h: 3600, min: 60, s: 1 };
 
-/** Whole hundredths or thousandths of a printed number, exactly. Throws a RangeError where it has more decimals. */
+/** Exact. Throws a RangeError where the number has more decimals. */
 export function exactly(text: string | number, decimals: number): number {
   const count = scaled(Number(text), decimals);
   if (count === undefined) throw new RangeError(`${text} is no printed figure`);
   return count;
 }
 
-/** "41 °F (5 °C)", "4 °C", "120 °F": each unit that is printed, and no other. */
+/** "41 °F (5 °C)", "4 °C", "120 °F": only printed units. */
 export function readTemperature(text: string): PrintedTemperature {
   const [, fahrenheit, , beside, alone] = matched(/^(?:(-?[\d.]+) °F( \((-?[\d.]+) °C\))?|(-?[\d.]+) °C)$/, text);
   const celsius = beside ?? alone;
@@ -22,7 +22,7 @@ export function readTemperature(text: string): PrintedTemperature {
   };
 }
 
-/** Seconds in a printed time, exactly: "63.3 min" is 3798, "16.9 s" is 16.9. */
+/** Exact: "63.3 min" is 3798, "16.9 s" is 16.9. */
 export function readSeconds(text: string): number {
   const [, figure, unit] = matched(/^([\d.]+) (h|min|s)$/, text);
   return (exactly(figure as string, 3) * SECONDS[unit as keyof typeof SECONDS]) / 1000;
@@ -30,7 +30,7 @@ export function readSeconds(text: string): number {
 
 export type Bounds<Value> = { min?: Value; max?: Value; signs?: StrictSigns };
 
-/** "≤ 30 %", "≥ 40 ppm and ≤ 80 ppm", "< 4.4 pH"; what a bound is of is read by `read`. */
+/** "≤ 30 %", "≥ 40 ppm and ≤ 80 ppm", "< 4.4 pH"; `read` reads a bound. */
 export function readBounds<Value>(cell: string, read: (text: string) => Value): Bounds<Value> {
   const bounds: Bounds<Value> = {};
   for (const part of cell.split(' and ')) {

@@ -13,7 +13,6 @@ type Published = CriticalLimit | FigureLimit;
 type Unsourced<Limit> = Limit extends unknown ? Omit<Limit, 'source'> : never;
 type Read = { cells: Cells; set: SheetHead; statement: string };
 
-/** How the figure of each kind is written in its cell. */
 const readers: Record<string, (row: Read) => Unsourced<Published>> = {
   range: ({ cells }) => ({ kind: 'range', measured: 'temperature', ...readBounds(cellOf(cells, 'figure'), readTemperature) }),
   figure: ({ cells }) => readFigure(cells),
@@ -31,7 +30,7 @@ const readers: Record<string, (row: Read) => Unsourced<Published>> = {
   attestation: ({ statement }) => ({ kind: 'attestation', statement }),
 };
 
-/** The limit of a row, with its source. Throws a RangeError where a cell is not written as the sets write it. */
+/** Throws a RangeError on a cell not written as the sets write it. */
 export function readLimit(cells: Cells, set: SheetHead, statement = ''): Published {
   const read = readers[cellOf(cells, 'kind')];
   const work = set.works?.[cellOf(cells, 'work')];
@@ -46,7 +45,7 @@ export function readLimit(cells: Cells, set: SheetHead, statement = ''): Publish
   return { ...read({ cells, set, statement }), source };
 }
 
-/** Bounds in the unit itself, with at most three decimals: "≤ 30 %", "≥ 40 ppm, advised". */
+/** At most three decimals: "≤ 30 %", "≥ 40 ppm, advised". */
 function readFigure(cells: Cells): Omit<FigureLimit, 'source'> {
   const printed = cellOf(cells, 'printed');
   const [bounds, advised] = cellOf(cells, 'figure').split(', ') as [string, string?];
@@ -60,7 +59,7 @@ function readFigure(cells: Cells): Omit<FigureLimit, 'source'> {
   };
 }
 
-/** Ingoing on the meat block, in ppm; three decimals where the source's amount needs them. "≤ 80 ppm as NO₂" */
+/** On the meat block, in ppm; three decimals where the source's amount needs them. "≤ 80 ppm as NO₂" */
 function readIngoing(cells: Cells): Unsourced<Published> {
   const [, ppm, countedAs] = matched(/^≤ ([\d.]+) ppm(?: as (NO[₂₃]))?$/, cellOf(cells, 'figure'));
   const thousandths = exactly(ppm as string, 3);
@@ -85,7 +84,7 @@ function readCooling(cells: Cells): Unsourced<Published> {
   };
 }
 
-/** A chill may be shown by its bounds alone: no gap is too long up to all the time it has. */
+/** A chill may be shown by its bounds alone: no gap up to all its time is too long. */
 function allTheTime(stages: readonly CoolingStage[]): number {
   const timesOf = (counted: CoolingStage['counted']) =>
     stages.filter((stage) => stage.counted === counted).map(({ withinSeconds }) => withinSeconds);

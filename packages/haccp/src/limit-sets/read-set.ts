@@ -17,7 +17,7 @@ import {
   type Work,
 } from './set-file';
 
-/** A set from its data file; `others` are those that it takes tables from. Throws a RangeError where a row is incomplete. */
+/** @param others the sets that tables are taken from. Throws a RangeError where a row is incomplete. */
 export function readSet(file: SetFile, others: readonly SheetFile[] = []): LimitSet {
   const { set, words, ...tables } = file;
   const { id, jurisdiction, edition, validFrom, replaces, isPartial } = set;
@@ -78,7 +78,7 @@ function conditionsOf(cells: Cells, { groups = {}, asks = {} }: SheetFile['set']
   ];
 }
 
-/** A least is written with its unit, "100 ppm", and kept in thousandths. */
+/** "100 ppm", kept in thousandths. */
 function conditionOf({ kind, least, ...rest }: Asked, says: string | undefined): LimitCondition {
   if (least === undefined) return { kind, says } as LimitCondition;
   return { kind, least: exactly(matched(/^([\d.]+) (?:ppm|%)$/, least)[1] as string, 3), ...rest } as LimitCondition;

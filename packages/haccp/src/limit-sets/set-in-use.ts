@@ -2,7 +2,7 @@ import type { LimitSet } from './limit-set';
 import { limitSetById, usualSetOf } from './sets';
 import { placesIn, type WhereItWorks } from './where-it-works';
 
-/** The published set an establishment works by; undefined when it has not said where, or names one not known here. */
+/** Undefined when the establishment has not said where it works, or names an unknown set. */
 export function setInUse({ jurisdiction, limitSet }: WhereItWorks): LimitSet | undefined {
   return jurisdiction && limitSetById(limitSet ?? usualSetOf[jurisdiction]);
 }

@@ -37,7 +37,7 @@ const files: readonly SetFile[] = [
   southern,
 ];
 
-/** Every published set, older editions included: what a plan was built on stays readable. */
+/** Older editions included: what a plan was built on stays readable. */
 export const limitSets: readonly LimitSet[] = files.map((file) => readSet(file, [...files, commonPractice]));
 
 export const limitSetById = (id: string): LimitSet | undefined => limitSets.find((set) => set.id === id);
@@ -45,8 +45,8 @@ export const limitSetById = (id: string): LimitSet | undefined => limitSets.find
 export const limitSetsOf = (jurisdiction: Jurisdiction): LimitSet[] => limitSets.filter((set) => set.jurisdiction === jurisdiction);
 
 /**
- * The set in which to look by default. For retail, Food Code 2022: the adopted edition is the establishment's to say,
- * and of the one of 2026 only two figures are known.
+ * For retail, Food Code 2022: the establishment says which edition is adopted, and of the one of 2026 only two figures
+ * are known.
  */
 export const usualSetOf: Record<Exclude<Jurisdiction, 'own'>, string> = {
   'US, inspected establishment': 'us-inspected-2021',
@@ -57,6 +57,6 @@ export const usualSetOf: Record<Exclude<Jurisdiction, 'own'>, string> = {
   'Australia and New Zealand': 'australia-new-zealand-2026',
 };
 
-/** The rows to offer first: confirmed, and marked so by their set. */
+/** Confirmed, and marked so by their set. */
 export const defaultsOf = ({ rows }: LimitSet): LimitRow[] =>
   rows.filter(({ isDefault, limit }) => isDefault === true && limit.source.confirmed);

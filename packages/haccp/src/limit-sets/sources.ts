@@ -1,6 +1,5 @@
 import type { Source } from '../limits/source';
 
-/** FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A). */
 export const fsisCooking = (place: string): Source => ({
   citation: `FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14, ${place}`,
   edition: 'December 2021',
@@ -8,7 +7,7 @@ export const fsisCooking = (place: string): Source => ({
   url: 'https://www.fsis.usda.gov/guidelines/2017-0008',
 });
 
-/** FDA Food Code. It binds where a jurisdiction has adopted it, in the edition adopted. */
+/** It binds where a jurisdiction has adopted it, in the edition adopted. */
 export const foodCode = (section: string): Source => ({
   citation: `FDA Food Code, ${section}`,
   edition: '2022',
@@ -16,7 +15,6 @@ export const foodCode = (section: string): Source => ({
   url: 'https://www.fda.gov/food/fda-food-code/food-code-2022',
 });
 
-/** 9 CFR 424.21(c): amounts of curing agents and accelerators. */
 export const curingRule = (place: string): Source => ({
   citation: `9 CFR 424.21(c), ${place}`,
   edition: '1 January 2024',

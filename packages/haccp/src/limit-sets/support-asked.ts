@@ -5,15 +5,15 @@ import { isSaid } from '../limits/support';
 import { figureOf, withPublishedConditions } from './published-conditions';
 import { limitSets } from './sets';
 
-/** What adopting a plan with a limit asks its adopter to say. */
+/** Asked of whoever adopts a plan. */
 export type SupportAsked = {
-  /** Nobody has read the figure in its source: where the adopter has, or support of their own. */
+  /** The figure was not read: where the adopter has read it, or support of their own. */
   figure: boolean;
-  /** What its source asks to be supported since: a gap of the guideline in force, or support of their own. */
+  /** Support that the source asks for: a gap of the guideline in force, or support of their own. */
   option: string[];
 };
 
-/** Figures that a set prints and nobody has read in the source: a plan cannot make one of them confirmed by a tick. */
+/** Not read in the source: no tick in a plan can confirm one. */
 const notRead = new Set(
   limitSets.flatMap(({ rows }) => rows.filter(({ limit }) => !limit.source.confirmed).map(({ limit }) => figureOf(limit))),
 );

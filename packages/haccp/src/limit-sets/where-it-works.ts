@@ -1,6 +1,5 @@
 import type { Jurisdiction } from './limit-set';
 
-/** The jurisdictions whose figures are published here. */
 export const publishedJurisdictions = [
   'US, inspected establishment',
   'US, retail and catering',
@@ -11,10 +10,7 @@ export const publishedJurisdictions = [
 ] as const satisfies readonly Jurisdiction[];
 export type PublishedJurisdiction = (typeof publishedJurisdictions)[number];
 
-/**
- * The nations or provinces that a set tells apart. The last of some stands for all the others, so that whoever has said
- * to be elsewhere is not shown what is for one of them alone.
- */
+/** The last of several stands for all others: who is elsewhere is not shown what is for one alone. */
 export const placesIn: Record<PublishedJurisdiction, readonly string[]> = {
   'US, inspected establishment': [],
   'US, retail and catering': [],
@@ -25,7 +21,7 @@ export const placesIn: Record<PublishedJurisdiction, readonly string[]> = {
 };
 
 /**
- * Where an establishment works and by which edition, as it says itself. What is absent was not said: nothing is assumed
- * of the jurisdiction or the place; without an edition the usual one of the jurisdiction is used.
+ * As the establishment says. An absent jurisdiction or place is not assumed; an absent edition is the usual one of the
+ * jurisdiction.
  */
 export type WhereItWorks = { jurisdiction?: PublishedJurisdiction; place?: string; limitSet?: string };
