@@ -6,19 +6,19 @@ import { fastestBetween, fastestCelsius } from './growth-rate';
 import type { GrowthSet } from './growth-set';
 
 export type GrowthOptions = {
-  /** The end of cooking (epoch ms): what was read before it belongs to heating, unless the core was falling already. */
+  /** End of cooking (epoch ms): readings before it are heating, unless the core was falling already. */
   cookingEnded?: number;
-  /** A longer time between two readings is a gap (ms). Default 15 min, common practice, no source. */
+  /** Milliseconds. Default 15 min, common practice, no source. */
   longestGap?: number;
 };
 
 const HOUR = 3_600_000;
 const LONGEST_GAP = 15 * 60_000;
 
-/** Temperatures read at one instant: mostly one, two where two values were noted. */
+/** Two values where two were noted for one instant. */
 export type ReadAt = { at: number; colder: number; warmer: number };
 
-/** Growth so far, without lag. Grows by one reading at a time and never with their number. */
+/** Without lag. Constant in size, however many readings. */
 export type GrowthSum = {
   readonly set: GrowthSet;
   readonly fastest: number;
@@ -45,7 +45,7 @@ export const beginGrowth = (set: GrowthSet, { cookingEnded, longestGap = LONGEST
   last: { at: NaN, colder: NaN, warmer: NaN },
 });
 
-/** Adds the reading of one instant (°C, epoch ms). Readings come in order of time. */
+/** °C and epoch ms, in order of time. */
 export function addToGrowth(sum: GrowthSum, read: ReadAt): void {
   if (beginsAnew(sum.before, { at: read.at, cold: read.colder, warm: read.warmer })) begin(sum, read);
   else addSegment(sum, sum.last, read);
@@ -53,7 +53,7 @@ export function addToGrowth(sum: GrowthSum, read: ReadAt): void {
   sum.last = read;
 }
 
-/** At the end of cooking the core was too hot for growth: it came down to the first reading nobody knows how. */
+/** At the end of cooking the core was too hot for growth; its way to the first reading is unseen. */
 function begin(sum: GrowthSum, { at, colder }: ReadAt): void {
   const { ended = at } = sum.before;
   sum.from = at;

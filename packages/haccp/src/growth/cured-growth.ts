@@ -9,7 +9,7 @@ import type { GrowthOptions } from './add-up-growth';
 import { estimateGrowth, type GrowthOutcome } from './estimate-growth';
 import type { Species } from './growth-set';
 
-/** What was seen of C. perfringens in ham with a known cure, cooled slowly. */
+/** C. perfringens in ham with a known cure, cooled slowly. */
 export type CuredObservation = {
   /** Ingoing, mg/kg of meat. */
   nitritePpm: number;
@@ -20,15 +20,15 @@ export type CuredObservation = {
 };
 
 /**
- * What can be said of growth in a cured product. No model with confirmed parameters is in the open, so there is no
- * figure for it, and the uncured figure is never scaled by an invented effect of the cure.
+ * No model with confirmed parameters is public, so there is no figure for cured product. The uncured figure is never
+ * scaled by an invented effect of the cure.
  */
 export type CuredGrowth = {
   kind: 'no model';
-  /** The stages of the cooling, per probe: what a cured product is judged by. */
+  /** Per probe; a cured product is judged by them. */
   stages: { probe: string; spans: StageSpan[] }[];
   published: readonly CuredObservation[];
-  /** An upper bound and nothing else: real growth under cure is far less. */
+  /** Only an upper bound: real growth under cure is far less. */
   worstCase: { as: 'worst case, as if uncured'; growth: GrowthOutcome };
 };
 
@@ -63,13 +63,12 @@ export const curedObservations: readonly CuredObservation[] = [
   hamWith(50, tenAndFifteen, coded('seen-logs', { logs: logs('3.59') }), osterbauer),
 ];
 
-/** The product and the cooling of an observation. */
 export const hamOf = ({ nitritePpm, erythorbatePpm, cooling }: CuredObservation): Coded =>
   coded('ham-with', { nitrite: ppm(nitritePpm), erythorbate: ppm(erythorbatePpm), cooling });
 
 const ppm = (value: number) => ({ value: String(value), unit: 'ppm' }) as const;
 
-/** For a deviation of a cured product: its stages, what was published, and the worst case. A person decides. */
+/** For a deviation; a person decides. */
 export function growthUnderCure(
   readings: readonly CurveReading[],
   species: Species | 'mixed or unknown',

@@ -7,7 +7,7 @@ import { addToGrowth, beginGrowth, growthOf, type GrowthOptions } from './add-up
 import type { Growth } from './growth';
 import { growthSetsFor, type GrowthSet, type Species } from './growth-set';
 
-/** A screening: it informs a person. Only a limit on growth, which a plan sets beside a cooling limit, is judged. */
+/** A screening for a person. Only a limit on growth, set beside a cooling limit, is judged. */
 export type GrowthOutcome =
   | { kind: 'estimate'; highest: ProbeGrowth; all: readonly ProbeGrowth[]; notes: readonly Coded[] }
   | { kind: 'undetermined'; because: Coded; next: Coded; notes: readonly Coded[] };
@@ -15,10 +15,9 @@ export type GrowthOutcome =
 export type ProbeGrowth = Growth & { readonly probe: string };
 
 /**
- * C. perfringens in a cooked, uncured product while it cools, by every set that may apply and for every probe; the
- * highest is the one to show. 1e-11 log for the readings given; see the claim for the rest.
- * Good for 10 to 51 °C, where the rates were measured. Growth during slow heating is another question: the come-up
- * rule answers it.
+ * For cooked, uncured product, by every set that may apply and for every probe; the highest is shown. 1e-11 log for the
+ * readings given; the claim tells the rest. Good for 10 to 51 °C, where the rates were measured. The come-up rule
+ * covers growth during slow heating.
  */
 export function estimateGrowth(
   readings: readonly CurveReading[],
@@ -49,7 +48,7 @@ function tooFew({ restsOn, probe }: ProbeGrowth): Omit<Extract<GrowthOutcome, { 
   return { kind: 'undetermined', because, next: coded('add-readings-of-cooling') };
 }
 
-/** By the bound across gaps first: without gaps it is the estimate itself. */
+/** By the bound across gaps first, which without gaps is the estimate itself. */
 const isHigher = ({ atMost, byStraightLines }: Growth, other: Growth): boolean =>
   atMost.withLag > other.atMost.withLag ||
   (atMost.withLag === other.atMost.withLag && byStraightLines.withLag > other.byStraightLines.withLag);

@@ -2,7 +2,7 @@ import { wordFor } from '../limits/coded';
 import type { Coded, Figures } from '../limits/verdict';
 import { growthClass, type Growth } from './growth';
 
-/** A growth as it may be told: in a coarse class, with what it may be across the gaps, and never without its set. */
+/** In a coarse class, with the most across gaps, never without its set. */
 export function growthFound({ set, byStraightLines, atMost, unseen }: Growth): Coded {
   const [estimate, most] = [growthClass(byStraightLines.withLag), growthClass(atMost.withLag)];
   const figures: Figures = {

@@ -1,7 +1,7 @@
 import { growthRate } from './growth-rate';
 import type { GrowthSet } from './growth-set';
 
-/** Five-point Gauss-Legendre nodes on −1 to 1 with their weights. */
+/** Five-point Gauss-Legendre on −1 to 1. */
 const NODES: readonly (readonly [node: number, weight: number])[] = [
   [0, 128 / 225],
   ...([-1, 1] as const).flatMap((side) => {
@@ -14,13 +14,12 @@ const NODES: readonly (readonly [node: number, weight: number])[] = [
   }),
 ];
 
-/** Over pieces no longer than this the quadrature is good to 1e-11 log; over whole segments only to 1e-4. */
+/** °C. On pieces up to this the quadrature is good to 1e-11 log; on whole segments only to 1e-4. */
 const LONGEST_PIECE = 5;
 
 /**
- * log10 growth without any lag over a straight line from `a` to `b` °C. What lies outside Tmin to Tmax is cut off
- * first, so that no piece holds a kink. The closed form is a difference of two nearly equal numbers where the line is
- * nearly level; this is not.
+ * log10 growth without lag on a straight line from `a` to `b` °C. The parts outside Tmin to Tmax are cut off, so that
+ * no piece holds a kink. The closed form subtracts nearly equal numbers on a nearly level line; this does not.
  */
 export function growthOver(set: GrowthSet, a: number, b: number, hours: number): number {
   if (a === b) return hours * growthRate(set, a);
@@ -39,8 +38,7 @@ export function growthOver(set: GrowthSet, a: number, b: number, hours: number):
 }
 
 /**
- * Growth with the lag carried through, by Baranyi and Roberts 1994 without an upper limit of numbers:
- * G = lg((1 + q0 × 10^R) ÷ (1 + q0)), written so that it cannot overflow. A lag restarted at each segment, or taken off
- * once, is wrong while the temperature changes.
+ * Baranyi and Roberts 1994 without an upper limit of numbers: G = lg((1 + q0 × 10^R) ÷ (1 + q0)), written so that it
+ * cannot overflow. A lag restarted at each segment, or taken off once, is wrong while the temperature changes.
  */
 export const withLag = ({ q0 }: GrowthSet, noLag: number): number => Math.max(0, noLag + Math.log10((q0 + 10 ** -noLag) / (1 + q0)));

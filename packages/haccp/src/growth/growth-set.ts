@@ -3,14 +3,14 @@ import type { Source } from '../limits/source';
 export type Species = 'beef' | 'chicken' | 'pork';
 
 /**
- * How fast Clostridium perfringens grows out in one cooked, uncured meat while it cools, in log10 per hour:
- * r(T) = b² (T − Tmin)² (1 − e^(c (T − Tmax))) between Tmin and Tmax, else 0. T in °C.
+ * Clostridium perfringens in one cooked, uncured meat while it cools, in log10 per hour: r(T) = b² (T − Tmin)² (1 −
+ * e^(c (T − Tmax))) between Tmin and Tmax, else 0. T in °C.
  */
 export type GrowthSet = {
   species: Species;
   /** Said with every figure. */
   name: string;
-  /** Of the parameters as carried here; changes with any of them. */
+  /** Changes with any of the parameters. */
   version: string;
   b: number;
   minCelsius: number;
@@ -22,9 +22,9 @@ export type GrowthSet = {
 };
 
 /**
- * The rate is read as log10 per hour: the copy states no unit, and read as a natural-log rate it would give a quarter
- * of what was observed. As log10 it agrees with the same group's beef model of 2008, with the optima of Huang 2015 and
- * with three cooling studies.
+ * Read as log10 per hour: the copy states no unit, and a natural-log rate gives a quarter of what was observed. As
+ * log10 it agrees with the same group's beef model of 2008, with the optima of Huang 2015 and with three cooling
+ * studies.
  */
 const source: Source = {
   citation:
@@ -50,6 +50,6 @@ export const uncuredPork = cooked('pork', { b: 0.047, minCelsius: 10.69, c: 0.25
 
 const ofSpecies: Record<Species, GrowthSet> = { beef: uncuredBeef, chicken: uncuredChicken, pork: uncuredPork };
 
-/** Mixed or unknown meat, and any other species, is worked out with every set. */
+/** Mixed, unknown or other meat takes every set. */
 export const growthSetsFor = (species: Species | 'mixed or unknown'): readonly GrowthSet[] =>
   species in ofSpecies ? [ofSpecies[species as Species]] : [uncuredBeef, uncuredChicken, uncuredPork];

@@ -1,21 +1,20 @@
-/** A chilled, packed, ready-to-eat product as Listeria meets it. What is not known is left out and counts as none. */
+/** Chilled, packed, ready to eat. An absent figure counts as none. */
 export type ListeriaProduct = {
   /** 100 × salt ÷ (salt + moisture), % */
   waterPhaseSalt: number;
   pH: number;
-  /** In the product as it is sold, ppm; not ingoing. */
+  /** As sold, ppm; not ingoing. */
   nitritePpm?: number;
-  /** Smoke phenols, ppm. */
+  /** Smoke, ppm. */
   phenolsPpm?: number;
   /** Dissolved, ppm; none in a vacuum pack. */
   carbonDioxidePpm?: number;
-  /** Acids in the water phase, ppm. */
+  /** In the water phase, ppm. */
   lacticPpm?: number;
   aceticPpm?: number;
   diacetatePpm?: number;
 };
 
-/** The nine figures the model works with. */
 export type ListeriaFactors = {
   celsius: number;
   waterActivity: number;
@@ -30,10 +29,10 @@ export type ListeriaFactors = {
 };
 
 const MOLAR = { lactic: 90.08, acetic: 60.05, diacetate: 119.1 } as const;
-/** Of the two copies read one gives 4.8 for diacetate; 4.76 leaves less of it undissociated, which errs high. */
+/** One of the two copies read gives 4.8 for diacetate; 4.76 leaves less of it undissociated, which errs high. */
 const PKA = { lactic: 3.86, acetic: 4.76, diacetate: 4.76 } as const;
 
-/** Water activity of a brine of salt alone. @param salt water-phase salt, % */
+/** Of a brine of salt alone. @param salt water-phase salt, % */
 export const waterActivity = (salt: number): number => 1 - 0.0052471 * salt - 0.00012206 * salt ** 2;
 
 const undissociated = (acid: keyof typeof PKA, ppm: number, pH: number): number => ppm / MOLAR[acid] / (1 + 10 ** (pH - PKA[acid]));

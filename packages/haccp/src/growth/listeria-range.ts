@@ -3,9 +3,8 @@ import type { ListeriaFactors } from './listeria-product';
 type Range = { least: number; most: number };
 
 /**
- * Where the equations speak: between the figures at which each factor becomes 0 and those it is scaled by. The range of
- * the experiments behind them was not found in the open, so nothing narrower is claimed; pH above 4.97 has no upper end
- * in them.
+ * From where each factor becomes 0 to the figure it is scaled by. The range of the experiments was not found in the
+ * open, so nothing narrower is claimed; pH above 4.97 has no upper end.
  */
 export const LISTERIA_RANGE: Readonly<Record<keyof ListeriaFactors, Range>> = {
   celsius: { least: -2.83, most: 25 },
@@ -21,7 +20,7 @@ export const LISTERIA_RANGE: Readonly<Record<keyof ListeriaFactors, Range>> = {
 
 export type OutOfRange = { variable: keyof ListeriaFactors; value: number; least: number; most: number };
 
-/** The first figure that lies outside, or is no number; undefined when the model may be asked. */
+/** The first figure outside, or NaN. */
 export function outOfRange(factors: ListeriaFactors): OutOfRange | undefined {
   const variables = Object.keys(LISTERIA_RANGE) as (keyof ListeriaFactors)[];
   const isInside = (value: number, { least, most }: Range) => value >= least && value <= most;

@@ -1,17 +1,16 @@
 import type { ListeriaFactors } from './listeria-product';
 
-/** How fast Listeria monocytogenes grows, and how near the product is to where it cannot. */
 export type ListeriaRate = {
-  /** Natural-log rate, per hour. */
+  /** Natural log. */
   perHour: number;
   /** Distance to the growth boundary: up to 0.5 the factors act alone, from 1 on nothing grows. */
   psi: number;
 };
 
 type Shares = {
-  /** Each factor's share of the best rate, 0 to 1. */
+  /** Share of the best rate per factor, 0 to 1. */
   single: number[];
-  /** That of the acids together, in the rate and at the boundary, where lactic acid weighs more. */
+  /** Acids together; at the boundary lactic acid weighs more. */
   acid: number;
   acidAtBoundary: number;
 };
@@ -31,7 +30,7 @@ function sharesOf(factors: ListeriaFactors): Shares {
   return { single, acid: (1 - lactic) * others, acidAtBoundary: (1 - Math.sqrt(lactic)) * others };
 }
 
-/** The nearer a factor is to its end the more it leans on the others; one at its end stops growth by itself. */
+/** Factors near their end lean on the others more; one at its end stops growth alone. */
 function psiOf(lean: readonly number[]): number {
   if (lean.some((phi) => phi >= 1)) return Infinity;
   const free = lean.reduce((product, phi) => product * (1 - phi), 1);
@@ -43,7 +42,7 @@ function interaction(psi: number): number {
   return psi < 1 ? 2 * (1 - psi) : 0;
 }
 
-/** Mejlholm and Dalgaard 2009. Only for figures within `LISTERIA_RANGE`. */
+/** Mejlholm and Dalgaard 2009. Only within `LISTERIA_RANGE`. */
 export function listeriaRate(factors: ListeriaFactors): ListeriaRate {
   const { single, acid, acidAtBoundary } = sharesOf(factors);
   const psi = psiOf([...single.map((share) => (1 - Math.sqrt(share)) ** 2), (1 - acidAtBoundary) ** 2]);

@@ -5,7 +5,6 @@ import { factorsOf, type ListeriaProduct } from './listeria-product';
 import { outOfRange, type OutOfRange } from './listeria-range';
 import { listeriaRate, type ListeriaRate } from './listeria-rate';
 
-/** So many hours at one temperature (°C). */
 export type Storage = { celsius: number; hours: number };
 
 export type ListeriaGrowth =
@@ -15,9 +14,8 @@ export type ListeriaGrowth =
       readonly model: typeof LISTERIA_MODEL;
       readonly version: '1';
       readonly source: Source;
-      /** log10 over all the storage, from the first hour on: no lag is credited. */
+      /** Over all storage, from the first hour: no lag is credited. */
       readonly log10: number;
-      /** Per interval, in order. */
       readonly rates: readonly (ListeriaRate & Storage)[];
       readonly claim: typeof LISTERIA_CLAIM;
     }
@@ -25,7 +23,6 @@ export type ListeriaGrowth =
 
 export const LISTERIA_MODEL = 'L. monocytogenes: rate and growth boundary of Mejlholm and Dalgaard 2009, no lag';
 
-/** The claim that goes with every figure. */
 export const LISTERIA_CLAIM = 'listeria-claim';
 
 /** 1014 growth responses, six models compared; this one with nine factors did best. */
@@ -38,8 +35,7 @@ const source: Source = {
 };
 
 /**
- * log10 growth of L. monocytogenes in a chilled pack through its storage, interval by interval, the lag taken as zero.
- * Undetermined, and naming the variable, where any figure lies outside what the equations cover.
+ * Interval by interval, the lag taken as zero. Undetermined, naming the variable, outside the range of the equations.
  */
 export function listeriaGrowth(product: ListeriaProduct, storage: readonly Storage[]): ListeriaGrowth {
   const rates: (ListeriaRate & Storage)[] = [];
@@ -57,7 +53,7 @@ export function listeriaGrowth(product: ListeriaProduct, storage: readonly Stora
   return { kind: 'estimate', ...figure, log10, rates };
 }
 
-/** Days to a hundredfold (1 to 100 CFU/g) at a rate; Infinity where nothing grows. */
+/** 1 to 100 CFU/g; Infinity where nothing grows. */
 export const daysToHundredfold = ({ perHour }: ListeriaRate): number => (2 * Math.LN10) / perHour / 24;
 
 const noHours = (why: Why): ListeriaGrowth => ({ kind: 'undetermined', variable: 'hours', why });

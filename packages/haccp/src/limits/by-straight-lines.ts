@@ -3,7 +3,7 @@ import type { Coded, Figures } from './verdict';
 
 const MINUTE = 60_000;
 
-/** What straight lines between the readings would give: an estimate, to the minute. */
+/** An estimate, to the minute. */
 export const byStraightLines = (kind: 'dwell' | 'cooling' | 'band', estimate: number, figures: Figures = {}): Coded =>
   estimate < MINUTE
     ? { code: `${kind}-straight-briefly`, figures }

@@ -4,7 +4,7 @@ import type { AsKept } from '../thermal/instant';
 
 type Read = AsKept & { at: number; probe?: string };
 
-/** What is doubtful about the times of all that a limit is judged from; each probe and each piece by itself. */
+/** Each probe and each piece by itself. */
 export const clockOfSeries = (read: readonly (readonly Read[])[], now: number | undefined): ClockDoubt[] => [
   ...new Set(read.flatMap((readings) => clocksOf(readings, now))),
 ];

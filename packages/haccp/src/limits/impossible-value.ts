@@ -6,35 +6,32 @@ import type { RangeLimit } from '../kinds/range/range-limit';
 import { isDegrees, type Measurement } from './measurement';
 import type { Figures, Found, VerdictKind } from './verdict';
 
-/** What a range of temperatures is a range of, by its bounds; undefined where both or neither is set. */
+/** Undefined where both bounds or neither is set. */
 export function temperatureOf({ min, max }: Pick<RangeLimit, 'min' | 'max'>): TemperatureOf | undefined {
   if (typeof min === 'object' && max === undefined) return 'core';
   if (typeof max !== 'object' || min !== undefined) return undefined;
   return boundOf(max)['°C'] > 0 ? 'cold' : 'frozen';
 }
 
-/**
- * Why a value within a range cannot be what the range is about. A range whose own bound lies outside the possible is
- * about something else, such as the air of an oven, of which nothing is said.
- */
+/** A range whose own bound is impossible is about something else, such as oven air: nothing is said of it. */
 export function impossibleUnder(limit: RangeLimit, value: Measurement): Impossible | undefined {
   if (!isDegrees(value)) return impossibleBeside(limit.measured === 'percent' ? '%' : limit.measured, limit, value.thousandths);
   const what = temperatureOf(limit);
   return what && boundsIn(limit).every((bound) => !impossibleAs(what, bound)) ? impossibleAs(what, value) : undefined;
 }
 
-/** As `impossibleUnder`, of a figure in thousandths. */
+/** @param thousandths of the unit of the limit */
 export const impossibleFigure = (limit: FigureLimit, thousandths: bigint): Impossible | undefined =>
   impossibleBeside(limit.unit, limit, thousandths);
 
-/** What is within a limit and cannot be true: doubt, never met. */
+/** Within a limit and impossible: doubt, never met. */
 export const cannotBe = (impossible: Impossible): { kind: VerdictKind } & Found => ({
   kind: 'undetermined',
   finding: 'value-impossible',
   figures: figuresOf(impossible),
 });
 
-/** The same as figures of a sentence: "27 °F cannot be a fermentation chamber …". */
+/** "27 °F cannot be a fermentation chamber …". */
 export const figuresOf = ({ value, of, lowest, highest }: Impossible): Figures => ({
   ...{ value, lowest, highest },
   of: { code: `possible-${of === '%' ? 'share' : of}` },

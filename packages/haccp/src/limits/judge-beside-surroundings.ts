@@ -8,8 +8,8 @@ import type { CurveLimit } from './limit';
 import type { Coded, Verdict } from './verdict';
 
 /**
- * As `judgeCurveByAll`, with what the piece lies in beside it: a core that is chilled is never colder than that. Such a
- * reading counts against the lot and never for it; a stage that only it has ended goes on.
+ * A chilled core is never colder than its medium: such a reading counts against the lot and never for it; a stage that
+ * only it ended goes on.
  */
 export function judgeBesideSurroundings(
   readings: readonly CurveReading[],

@@ -12,18 +12,18 @@ import type { Coded, Verdict } from './verdict';
 import { withClockDoubt } from './with-clock-doubt';
 
 /**
- * One probe against its limits, up to the last reading added. The last instant waits until the next one comes: another
- * reading of it may follow, and whether it is a spike shows only beside the one after it.
+ * Up to the last reading. The last instant waits for the next: another reading of it may follow, and only the next
+ * shows a spike.
  */
 export type ProbeSoFar = {
   withAll: readonly OneLimitSoFar[];
-  /** Begun with the first reading in doubt: the same curve without those. */
+  /** From the first doubted reading on: the curve without those. */
   withoutDoubted?: readonly OneLimitSoFar[];
   doubt: DoubtSoFar;
   doubted: Partial<Record<Doubt, number>>;
   clock: ClockSoFar;
   waiting?: Instant;
-  /** Said not to be of the core, and later than the one that waits. */
+  /** Set aside by a person, and later than `waiting`. */
   besideNext?: Instant;
   readings: number;
   impossible: number;
@@ -49,7 +49,7 @@ export const beginProbe = (limits: readonly OneLimitSoFar[], speed: CoreSpeed): 
   from: undefined,
 });
 
-/** Adds one reading as it comes. False, and nothing is added, when it is earlier than one already there. */
+/** False, and nothing is added, when the reading is earlier than one already there. */
 export function addToProbe(probe: ProbeSoFar, reading: CurveReading): boolean {
   if (isSetAside(reading)) {
     if (isBesideCore(reading) && !addBeside(probe, reading)) return false;
@@ -63,14 +63,14 @@ export function addToProbe(probe: ProbeSoFar, reading: CurveReading): boolean {
   return true;
 }
 
-/** Adds what a person said not to be of the core; false when it is earlier than a reading already there. */
+/** Set aside by a person; false when earlier than a reading already there. */
 export function addBeside(probe: ProbeSoFar, reading: CurveReading): boolean {
   if (probe.waiting && reading.at < probe.waiting.at) return false;
   probe.besideNext = instantWith(reading);
   return true;
 }
 
-/** Adds a reading that can be true and is not earlier than one already there. */
+/** The reading is possible and not earlier than one already there. */
 export function addUsable(probe: ProbeSoFar, reading: CurveReading): void {
   const { waiting } = probe;
   probe.readings += 1;
@@ -87,8 +87,8 @@ export function addUsable(probe: ProbeSoFar, reading: CurveReading): void {
 }
 
 /**
- * The verdict of each limit when no reading follows: the last one is taken in for good. What is met only with a reading
- * in doubt is not met; nor is anything while one moved faster than the core can, or with a clock in doubt.
+ * For good: no reading follows. What is met only by a doubted reading is not met; nothing is, with a too fast reading
+ * or a clock in doubt.
  */
 export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] {
   if (probe.waiting) settle(probe, probe.waiting, undefined);
@@ -116,7 +116,7 @@ export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] 
 function settle(probe: ProbeSoFar, instant: Instant, next: Instant | undefined): void {
   const doubt = doubtOf(probe.doubt, instant, next);
   if (doubt) {
-    // While a reading is too fast nothing is met: what would be without it need not be known.
+    // Nothing is met then: the verdict without the reading is not needed.
     if (!probe.doubt.isTooFast) probe.withoutDoubted ??= probe.withAll.map(copyOfLimit);
     probe.doubted[doubt] = (probe.doubted[doubt] ?? 0) + 1;
   } else if (probe.withoutDoubted) {
@@ -125,7 +125,7 @@ function settle(probe: ProbeSoFar, instant: Instant, next: Instant | undefined):
   for (const limit of probe.withAll) addToLimit(limit, instant);
 }
 
-/** A second one that goes on by itself, so that a verdict can be given while readings still come. */
+/** A verdict is given on it while readings still come. */
 export const copyOfProbe = (probe: ProbeSoFar): ProbeSoFar => ({
   withAll: probe.withAll.map(copyOfLimit),
   withoutDoubted: probe.withoutDoubted?.map(copyOfLimit),

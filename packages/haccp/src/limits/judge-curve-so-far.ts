@@ -6,13 +6,13 @@ import type { CurveLimit } from './limit';
 import { unusableBefore, unusableSeries } from './unusable-series';
 import type { Found, Verdict } from './verdict';
 
-/** A curve that is judged as it grows. It keeps what a verdict needs and not the readings, so it never grows itself. */
+/** Keeps what a verdict needs and not the readings, so its size is constant. */
 export type CurveSoFar = {
   readonly limits: readonly CurveLimit[];
   readonly known: KnownBefore;
   probes: Map<string, ProbeSoFar>;
   readings: number;
-  /** A reading came that belongs before others: this state cannot take it in, only the whole curve can be judged. */
+  /** An earlier reading came late: only the whole curve can be judged. */
   isBroken: boolean;
 };
 
@@ -21,10 +21,7 @@ export function beginCurve(limits: readonly CurveLimit[], known: KnownBefore = {
   return { limits, known: { startAt, instrumentError, piece, surroundings }, probes: new Map(), readings: 0, isBroken: false };
 }
 
-/**
- * Adds one reading, whatever it is. False when it is earlier than one of its probe already there: judge all the
- * readings with `judgeCurve` then, and begin again.
- */
+/** False when earlier than a reading of its probe: judge all with `judgeCurve` then, and begin again. */
 export function addReading(curve: CurveSoFar, reading: CurveReading): boolean {
   const name = reading?.probe ?? '';
   const probe = curve.probes.get(name) ?? probeFor(curve);
@@ -35,7 +32,7 @@ export function addReading(curve: CurveSoFar, reading: CurveReading): boolean {
   return isAdded;
 }
 
-/** For each limit the verdict `judgeCurve` gives on all the readings added. */
+/** The same verdicts that `judgeCurve` gives on all the readings. */
 export function judgeSoFar(curve: CurveSoFar, context: Omit<CurveContext, keyof KnownBefore>): Verdict[] {
   const whole = Object.assign(usableContext(context), curve.known);
   const fault = unusableBefore(curve.readings, whole) ?? (curve.isBroken ? OUT_OF_ORDER : undefined);

@@ -9,14 +9,13 @@ import type { Coded, Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
 /**
- * A series of readings from one or several probes against its limit. Every probe must meet it: the worst governs.
- * Readings in doubt count against the lot and never for it. They are in the order in which they came, unless they say
- * themselves when they did. Nothing given makes it throw.
+ * Every probe must meet the limit: the worst governs. Doubted readings count against the lot and never for it. Readings
+ * are in order of arrival, unless they carry it. Never throws.
  */
 export const judgeCurve = (readings: readonly CurveReading[], limit: CurveLimit, context: CurveContext): Verdict =>
   judgeCurveByAll(readings, [limit], context)[0] as Verdict;
 
-/** As `judgeCurve`, against several limits in one pass: a verdict for each. */
+/** Several limits in one pass. */
 export function judgeCurveByAll(readings: readonly CurveReading[], limits: readonly CurveLimit[], context: CurveContext): Verdict[] {
   if (limits.length === 0) return [];
   const known = usableContext(context);
@@ -28,7 +27,6 @@ export function judgeCurveByAll(readings: readonly CurveReading[], limits: reado
 
 export type NamedProbe = [name: string, probe: ProbeSoFar];
 
-/** For each limit the worst of one or several probes, named. The probes are at their end. */
 export function judgeProbes(probes: readonly NamedProbe[], context: CurveContext): Verdict[] {
   const inName = [...probes].sort(([a], [b]) => (a < b ? -1 : 1));
   const byProbes = inName.map(([name, probe]) => judgeProbe(probe, context).map((verdict) => named(verdict, name)));
@@ -45,14 +43,14 @@ function worstOf(verdicts: readonly Verdict[]): Verdict {
   return { ...worst, notes: [governs, ...worst.notes] };
 }
 
-/** One probe before its first reading; what is known before it has been found usable. */
+/** `known` was checked before. */
 export const beginCurveOf = (limits: readonly CurveLimit[], known: KnownBefore): ProbeSoFar =>
   beginProbe(
     limits.map((limit) => beginLimit(limit, known)),
     speedOf(known),
   );
 
-/** Most series come in order and are gone through once; one that does not is sorted and begun again. */
+/** Most series come in order and take one pass; others are sorted and begun again. */
 function probeOf(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext): ProbeSoFar {
   const probe = beginCurveOf(limits, known);
   const asTheyCame = inOrderOfArrival(readings);
@@ -62,7 +60,7 @@ function probeOf(readings: readonly CurveReading[], limits: readonly CurveLimit[
   return probe;
 }
 
-/** The clock is looked at before anything is sorted. */
+/** The clock is examined before sorting. */
 function probeOfUnordered(readings: readonly CurveReading[], limits: readonly CurveLimit[], known: CurveContext) {
   const probe = beginCurveOf(limits, known);
   const usable = readings.filter(isUsableReading);

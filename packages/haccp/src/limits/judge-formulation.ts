@@ -10,22 +10,21 @@ import type { Source } from './source';
 import type { FormulationCondition } from './limit-condition';
 import type { Figure, Figures, Verdict } from './verdict';
 
-/** What is known of what went into a lot. What is absent leaves its condition undetermined. */
+/** An absent figure leaves its condition undetermined. */
 export type Formulation = {
   composition?: Composition;
-  /** Salt and water as weighed in or analysed, in one unit. */
   salt?: bigint;
   water?: bigint;
-  /** What went in and does not say how much salt and water it holds. */
+  /** The first ingredient of unknown salt and water. */
   lacking?: string;
-  /** What the scales may be wrong by; and the least salt in the most water by it. */
+  /** Errors of the scales; and the least salt in the most water within them. */
   scales?: ScaleErrors;
   least?: { salt: bigint; water: bigint };
 };
 
 const UNIT: Record<FormulationCondition['kind'], 'ppm' | '%'> = { nitrite: 'ppm', accelerator: 'ppm', 'salt in water phase': '%' };
 
-/** One condition against what went in, as an exact figure. The source is that of the limit it belongs to. */
+/** Judged as an exact figure; `source` is the limit's. */
 export function judgeFormulation(condition: FormulationCondition, known: Formulation, source: Source): Verdict {
   const { kind, least: min } = condition;
   const limit: FigureLimit = { kind: 'figure', of: kind, unit: UNIT[kind], min, source };
@@ -37,7 +36,7 @@ export function judgeFormulation(condition: FormulationCondition, known: Formula
   return { ...verdict, finding: `${kind.replaceAll(' ', '-')}-unknown`, figures };
 }
 
-/** What is met as it was weighed, and may not be by what the scales may be wrong by, is doubt. */
+/** Met as weighed, but not at the worst of the scales, is doubt. */
 function withinScales(verdict: Verdict, condition: FormulationCondition, known: Formulation, limit: FigureLimit): Verdict {
   const figure = leastOf(condition, known);
   const least = figure && !isFault(figure) ? judgeFigure(figure, limit) : verdict;

@@ -10,7 +10,7 @@ import { unusableBefore, unusableSeries } from './unusable-series';
 import type { Verdict } from './verdict';
 import { withClockDoubt } from './with-clock-doubt';
 
-/** A verdict for each limit; those on the core's temperatures in one pass. Nothing given makes it throw. */
+/** Core temperatures take one pass. Never throws. */
 export function judgeSeries(series: Series, limits: readonly SeriesLimit[], context: CurveContext): Verdict[] {
   const ofCurve = judgeBesideSurroundings(series.temperatures, limits.filter(isCurveLimit), context);
   let next = 0;

@@ -1,6 +1,5 @@
 import type { CodedAs } from './coded';
 
-/** Why nothing could ever be judged against a limit. */
 export type LimitFaultCode =
   | 'band-not-warmer'
   | 'bound-in-degrees'
@@ -26,7 +25,7 @@ export type LimitFaultCode =
   | 'thickness-unprinted'
   | 'thickness-unusable';
 
-/** What contradicts itself in what a limit prints, though something could be judged by it. */
+/** A contradiction in print; judging would still be possible. */
 export type LimitSlipCode =
   | 'band-no-time'
   | 'comparison-missing'

@@ -12,22 +12,22 @@ import type { RangeLimit } from '../kinds/range/range-limit';
 import type { WeightLossLimit } from '../kinds/weight-loss/weight-loss-limit';
 import type { LimitCondition } from './limit-condition';
 
-/** What has to hold before a limit may be used at all; absent where it is for anything. */
+/** Absent where the limit may be used for anything. */
 export type Conditioned = { conditions?: LimitCondition[] };
 
 export type CriticalLimit = (ReadingLimit | WeighedLimit | SeriesLimit) & Conditioned;
 
-/** Limits that each value or answer is judged by alone. */
+/** Each value or answer alone. */
 export type ReadingLimit = RangeLimit | FigureLimit | AttestationLimit;
 
-/** Limits judged from everything weighed into a lot. */
+/** Everything weighed into a lot. */
 export type WeighedLimit = ConcentrationLimit;
 
-/** Limits judged from a series of readings rather than from one. */
+/** A series of readings. */
 export type SeriesLimit = CurveLimit | WholeLimit;
 
-/** Limits judged from the temperatures of one product's core, reading by reading. */
+/** Temperatures of one product's core, reading by reading. */
 export type CurveLimit = DwellLimit | CoolingLimit | BandTimeLimit | LethalityLimit | GrowthLimit;
 
-/** Limits judged from a series as a whole. */
+/** A series as a whole. */
 export type WholeLimit = DegreeHoursLimit | WeightLossLimit | FreezingLimit;

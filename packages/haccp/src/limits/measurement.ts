@@ -4,20 +4,18 @@ import { degrees } from '../quantity/degrees';
 import { isTemperatureUnit, type Degrees } from '../quantity/temperature';
 import type { Measured } from '../kinds/range/range-limit';
 
-/** A number without a unit, in thousandths: pH 5.3 is 5300, aw 0.85 is 850, 10 % is 10000. */
+/** Thousandths: pH 5.3 is 5300, aw 0.85 is 850, 10 % is 10000. */
 export type Plain = { thousandths: number };
 
-/** What a range is judged from. */
 export type Measurement = Degrees | Plain;
 
-/** A keypad number without a unit. Throws a RangeError on more than three decimals. */
+/** Throws a RangeError on more than three decimals. */
 export function plain(value: number): Plain {
   const thousandths = scaled(value, 3);
   if (thousandths === undefined) throw new RangeError(`${value} is not a number with at most three decimals`);
   return { thousandths };
 }
 
-/** A number as it was read, by its unit: a temperature, or a plain number. */
 export const measurementOf = ({ value, unit }: { value: number; unit: string }): Measurement =>
   isTemperatureUnit(unit) ? degrees(value, unit) : plain(value);
 
@@ -25,7 +23,7 @@ export const isDegrees = (measurement: Measurement): measurement is Degrees => '
 
 const MOST_THOUSANDTHS: Record<Exclude<Measured, 'temperature'>, number> = { pH: 14_000, aw: 1000, percent: 100_000 };
 
-/** False for what cannot have been measured, and for a value of another kind than the limit asks for. */
+/** False for impossible values, and for another kind of value than the limit asks for. */
 export function isUsable(measurement: Measurement | undefined, measured: Measured): measurement is Measurement {
   if (!measurement) return false;
   if (isDegrees(measurement)) return measured === 'temperature' && isPossible(measurement);

@@ -11,14 +11,13 @@ const DOUBTS: readonly Doubt[] = [
   'hotter than a core',
 ];
 
-/** Readings in doubt, by their kind. They stay in the curve and can only count against the lot. */
+/** They stay in the curve and count only against the lot. */
 export const notedDoubts = (doubted: Partial<Record<Doubt, number>>): Coded[] =>
   DOUBTS.flatMap((doubt) => {
     const count = doubted[doubt];
     return count === undefined ? [] : [{ code: `doubt-${dashed(doubt)}`, figures: { count } }];
   });
 
-/** Why nothing is met by such a clock. */
 export const notedClock = (doubts: readonly ClockDoubt[]): Phrase[] => doubts.map((doubt) => ({ code: `clock-${dashed(doubt)}` }));
 
 const dashed = (words: string): string => words.replaceAll(' ', '-');

@@ -1,4 +1,4 @@
-/** Each once: of those that are alike the last, in the place of the first. */
+/** Of alike ones the last, in the place of the first. */
 export const once = <Each>(all: readonly Each[], alikeBy: (each: Each) => unknown = (each) => each): Each[] => [
   ...new Map(all.map((each) => [JSON.stringify(alikeBy(each)), each])).values(),
 ];

@@ -4,7 +4,7 @@ import { errorOf, type CurveContext, type KnownBefore } from './curve-context';
 import type { CurveLimit } from './limit';
 import type { Remark, Verdict } from './verdict';
 
-/** One probe against one limit, up to the last reading added: the same four steps whatever the kind of limit. */
+/** The same steps for every kind of limit. */
 export type { OneLimitSoFar };
 
 export function beginLimit(limit: CurveLimit, known: KnownBefore): OneLimitSoFar {
@@ -17,5 +17,4 @@ export const addToLimit = (one: OneLimitSoFar, instant: Instant): void => curveJ
 export const judgeLimit = (one: OneLimitSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict =>
   curveJudgeOf(one).judge(one.soFar, curveNotes, context);
 
-/** A second one that goes on by itself. */
 export const copyOfLimit = (one: OneLimitSoFar): OneLimitSoFar => ({ kind: one.kind, soFar: curveJudgeOf(one).copy(one.soFar) });

@@ -2,7 +2,6 @@ import { formatDuration } from '../quantity/duration';
 import type { LinePart } from './line-part';
 import type { Figure } from './verdict';
 
-/** What stands in a line, for a test to read: figures as they are, words by their code and their figures. */
 export function plainPart(part: LinePart | Figure): string {
   if (typeof part !== 'object') return String(part);
   if ('code' in part) return [part.code, ...Object.values(part.figures ?? {}).map(plainPart)].join(' ');

@@ -1,7 +1,7 @@
 import { formatDuration } from '../quantity/duration';
 import type { Figure, Verdict, VerdictKind } from './verdict';
 
-/** A verdict for tests: its kind and finding, and every figure as "8.5 °F", "1 h 30 min" or "130 → 80 °F". */
+/** Figures as "8.5 °F", "1 h 30 min" or "130 → 80 °F". */
 export const plainly = ({ kind, finding, figures }: Pick<Verdict, 'kind' | 'finding' | 'figures'>) => ({
   kind,
   finding,

@@ -1,19 +1,15 @@
 import { canonicalJson } from '../ledger/canonical-json';
 import type { Figures, Verdict } from './verdict';
 
-/** Figures told beside what is missed: later readings may change them while the miss stays what it is. */
+/** Later readings may change these figures while the miss stays the same. */
 const BESIDE: readonly string[] = ['hottest', 'reading', 'weighed', 'leastIn', 'mostIn', 'tooMuch', 'ingredient', 'meat'];
 
-/**
- * The same limit missed by the same findings with the same figures, of the same probe or piece; what has changed since is
- * another miss.
- */
+/** The same findings and figures, of the same probe or piece; any change is another miss. */
 export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
   if (known?.kind !== 'missed' || now.kind !== 'missed') return false;
   return known.probe === now.probe && canonicalJson(missedIn(known)) === canonicalJson(missedIn(now));
 }
 
-/** Everything that is missed: each stage by itself, and what the formula lacks. */
 function missedIn(verdict: Verdict): [string, Figures][] {
   const parts = (verdict.parts ?? []).filter(({ kind }) => kind === 'missed');
   const own = parts.length > 0 ? parts : [verdict];

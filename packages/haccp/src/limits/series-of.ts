@@ -7,12 +7,11 @@ import type { AsKept } from '../thermal/instant';
 import type { Series } from './series';
 import type { CriticalLimit } from './limit';
 
-/** A number as it was read at a control point: value, unit, moment (epoch ms), and which probe or piece. */
 export type ReadValue = AsKept & { at: number; value: number; unit: string; id?: string; probe?: string };
 
 const isMass = (unit: string): unit is MassUnit => (MASSES as readonly string[]).includes(unit);
 
-/** Readings sorted by what they are readings of. What no number can hold is kept, to be said and left out. */
+/** Values that no number can hold are kept, to be reported and left out. */
 export function seriesOf(reads: readonly ReadValue[]): Series {
   return {
     temperatures: reads.flatMap(({ unit, value, ...at }) =>
@@ -25,7 +24,7 @@ export function seriesOf(reads: readonly ReadValue[]): Series {
   };
 }
 
-/** The units a control point is read in, by its limits: none where nothing is read as a number. */
+/** Empty where nothing is read as a number. */
 export const unitsRead = (limits: readonly CriticalLimit[]): readonly string[] => [
   ...new Set(limits.flatMap((limit) => kindOf(limit).unitsRead(limit))),
 ];

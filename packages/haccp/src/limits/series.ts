@@ -2,10 +2,10 @@ import type { AcidReading } from '../kinds/degree-hours/acid-reached';
 import type { CurveReading } from '../thermal/curve';
 import type { AsKept } from '../thermal/instant';
 
-/** The weight of one marked piece, or of the whole lot, at one time; of several pieces each is its own probe. */
+/** Of one marked piece, or of the whole lot; each of several pieces is its own probe. */
 export type WeightReading = AsKept & { at: number; mass: bigint; id?: string; probe?: string };
 
-/** What was read over time at one control point, each kind apart. Limits take what they are judged from. */
+/** At one control point. Each limit takes its own. */
 export type Series = {
   temperatures: readonly CurveReading[];
   acid: readonly AcidReading[];

@@ -1,20 +1,20 @@
 import type { Source } from './source';
 
-/** What whoever adopts a plan has on file for a figure, in their own words. */
+/** On file with the adopter of a plan, in their own words. */
 export type Support = {
-  /** Where they have read the figure in its source: edition and page. */
+  /** Edition and page where they read the figure. */
   read?: string;
-  /** The scientific gap of the guideline now in force that the product stands in. */
+  /** Scientific gap of the guideline now in force that the product falls in. */
   gap?: string;
-  /** Scientific support of their own, and where it is filed. */
+  /** Their own scientific support, and where it is filed. */
   own?: string;
 };
 
-/** An edition with its page, or what is filed and where, is not said in fewer letters. */
+/** An edition with its page, or what is filed and where, takes more letters. */
 const FEWEST_LETTERS = 8;
 
-/** Is there something in these words? Too few are as good as none. */
+/** Too few words are as good as none. */
 export const isSaid = (says: string | undefined): says is string => says !== undefined && says.trim().length >= FEWEST_LETTERS;
 
-/** Nobody has read the figure in its source, and nobody has said what supports it instead. */
+/** Neither read in its source nor supported otherwise. */
 export const isUnconfirmed = ({ confirmed, support }: Source): boolean => !confirmed && !isSaid(support?.read) && !isSaid(support?.own);

@@ -2,18 +2,16 @@ import type { CriticalLimit } from './limit';
 import type { Source } from './source';
 import type { Remark, Verdict, VerdictKind } from './verdict';
 
-/** A verdict in the words of one language, ready for screen and paper. */
 export type Told = {
   kind: VerdictKind;
-  /** What was measured: "151.5 °F", "156.25 ppm", "47 min at or above 150 °F". */
+  /** "151.5 °F", "156.25 ppm", "47 min at or above 150 °F". */
   measured: string;
-  /** The limit as its source prints it: "≥ 160 °F". */
+  /** As its source prints it: "≥ 160 °F". */
   limit: string;
-  /** By how much: "8.5 °F short", "12 min to spare". Absent when nothing usable was measured. */
+  /** "8.5 °F short", "12 min to spare". Absent when nothing usable was measured. */
   margin?: string;
-  /** One sentence: why this verdict. */
+  /** One sentence. */
   because: string;
-  /** What to do now, when there is something to do. */
   next?: string;
   notes: string[];
   source: Source;
@@ -23,8 +21,6 @@ export type Told = {
   probe?: string;
 };
 
-/** Puts a verdict into words, with the limit it is a verdict on. */
 export type Tell = (verdict: Verdict, limit?: CriticalLimit) => Told;
 
-/** Puts one note into words. */
 export type TellRemark = (remark: Remark) => string;

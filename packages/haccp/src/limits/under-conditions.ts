@@ -8,9 +8,8 @@ import type { Coded, Figure, Figures, Found, Phrase, Verdict } from './verdict';
 type Judged = { condition: FormulationCondition; verdict: Verdict };
 
 /**
- * A verdict on a limit that only some formulations may use. A condition that what went in does not meet makes it
- * missed, however good the readings are; doubt about one keeps it from being met. Every condition stands among the
- * notes with its figures. Statements are not judged: adopting the plan affirms them.
+ * A formula condition that is missed makes the limit missed, however good the readings; doubt about one keeps it from
+ * being met. Statements are not judged: adopting the plan affirms them.
  */
 export function underConditions(verdict: Verdict, { conditions, source }: CriticalLimit, known: Formulation): Verdict {
   const judged = (conditions ?? [])
@@ -24,7 +23,7 @@ export function underConditions(verdict: Verdict, { conditions, source }: Critic
   return unknown && verdict.kind === 'met' ? notKnown(noted, unknown) : noted;
 }
 
-/** Readings that miss the limit keep their own finding before this one. */
+/** Readings that miss the limit keep their own finding first. */
 function notAllowed(verdict: Verdict, { condition, verdict: { figures } }: Judged): Verdict {
   const { read, by } = figures as { read: Figure; by: Figure };
   const missing: Found = { finding: 'formula-not-allowed', figures: { asked: asked(condition), there: read, by } };
@@ -49,10 +48,9 @@ function asked(condition: FormulationCondition): Phrase {
     : { code: `asks-${condition.kind}-on-${condition.per.replace(' ', '-')}`, figures: { least } };
 }
 
-/** No figure of a condition is made of others. */
+/** Figures of a condition are never composed. */
 const plainOf = (figures: Figures) => figures as Phrase['figures'];
 
-/** Each condition with its figures, among the notes. */
 const notedCondition = ({ condition, verdict: { kind, figures } }: Judged): Coded => ({
   code: `condition-${kind}`,
   figures: { asked: asked(condition), ...('read' in figures && figures) },

@@ -4,15 +4,14 @@ import { unknownPiece } from '../thermal/piece';
 import { errorOf, type KnownBefore } from './curve-context';
 import type { Found, Verdict } from './verdict';
 
-/** Nothing is judged with a thermometer whose error is no figure. */
+/** An error that is no figure: nothing is judged with that thermometer. */
 export const UNUSABLE_ERROR: Found = { finding: 'error-unusable', figures: {} };
 
 const UNUSABLE_PIECE: Found = { finding: 'piece-unusable', figures: {} };
 
-/** Doubt, and what to do. */
 export const unusableSeries = (why: Found): Verdict => ({ kind: 'undetermined', ...why, notes: [] });
 
-/** Why a series cannot be judged whatever its readings are; undefined when it can. */
+/** Whatever its readings are; undefined when it can be judged. */
 export function unusableBefore(readings: number, known: KnownBefore): Found | undefined {
   if (readings > MOST_READINGS) return { finding: 'too-many-readings', figures: { readings, atMost: MOST_READINGS } };
   if (errorOf(known) === undefined) return UNUSABLE_ERROR;

@@ -3,74 +3,65 @@ import type { Quantity } from '../quantity/quantity';
 /** Doubt is never met: only `met` clears anything. */
 export type VerdictKind = 'met' | 'missed' | 'undetermined';
 
-/** A stretch between two figures of one unit: 130 → 80 °F. */
+/** 130 → 80 °F. */
 export type Span = { from: Quantity; to: Quantity };
 
-/** An instant (epoch ms), shown by the clock of the shop. */
+/** Epoch ms, shown by the clock of the shop. */
 export type Moment = { at: number };
 
-/** An exact figure, a stretch, an instant, how many, or what a person named. */
 export type PlainFigure = Quantity | Span | Moment | number | string;
-/** Words by their code, within others. */
 export type PlainPhrase = { code: string; figures?: Readonly<Record<string, PlainFigure>> };
-/** Words by their code, within a sentence: a stage, a doubt. */
+/** Words within a sentence: a stage, a doubt. */
 export type Phrase = { code: string; figures?: Readonly<Record<string, PlainFigure | PlainPhrase>> };
-/** What stands in a sentence about what was found. */
 export type Figure = PlainFigure | Phrase;
 export type Figures = Readonly<Record<string, Figure>>;
-/** A sentence by its code. */
 export type Coded = { code: string; figures?: Figures };
 
-/** What was found, as data: whoever shows it puts it into words, and whoever compares it compares the code and the figures. */
+/** Data: shown in the reader's words, compared by code and figures. */
 export type Found = {
   finding: string;
   figures: Figures;
-  /** The code of what was measured, where the finding alone does not tell it. */
+  /** Where the finding does not tell what was measured. */
   measure?: string;
 };
 
-/** A figure shown for information, or an assumption. */
+/** For information, or an assumption. */
 export type Remark = Coded;
 
-/** One stage or part of a limit. */
 export type Part = Found & { kind: VerdictKind };
 
-/** What goes on: the bound still to be reached, and the instants (epoch ms) that matter for it. */
+/** Bound still to be reached, and its instants (epoch ms). */
 export type Running = Coded & {
-  /** By when it must be reached. */
   deadline?: number;
-  /** When the stage began, in the worst case. */
+  /** In the worst case. */
   since?: number;
-  /** While a temperature is held: when it has been held long enough, if it stays. */
+  /** The end of a hold, if the temperature stays. */
   until?: number;
 };
 
-/** What became of a limit: a code and its figures, never a sentence. The limit itself stands in the plan. */
+/** Never a sentence. The limit itself is in the plan. */
 export type Verdict = Found & {
   kind: VerdictKind;
-  /** Of a limit in stages: each of them, in order. */
+  /** Stages of the limit, in order. */
   parts?: Part[];
-  /** Further reasons why it is missed. */
+  /** Further reasons of a miss. */
   also?: Found[];
-  /** Of a doubt: what would have been found but for it. */
+  /** What would be found without the doubt. */
   butFor?: Found & { parts?: Part[] };
-  /** What to do now, where that is not what the finding asks for. */
+  /** Where it differs from what the finding asks for. */
   then?: Coded;
-  /** The assumption taken where readings were thin, and figures shown for information only. */
+  /** Assumptions for thin readings, and figures for information. */
   notes: Remark[];
   running?: Running;
-  /** Of a chill that is missed and not finished: it goes on, and what is missed may grow. */
+  /** A missed chill goes on: what is missed may grow. */
   still?: 'cooling';
-  /** Of a series: the readings used, how many were left out, and the instants (epoch ms) of the first and the last. */
+  /** Of a series; `from` and `to` in epoch ms. */
   restsOn?: { readings: number; leftOut: number; from: number; to: number };
-  /** With several probes: the one whose verdict this is. */
+  /** Whose verdict governs. */
   probe?: string;
-  /**
-   * The margin as a number in the limit's own small unit (ms, hundredths, …), negative when short: only to find the
-   * nearest miss.
-   */
+  /** In the limit's own small unit (ms, hundredths, …), negative when short: only to find the nearest miss. */
   spare?: number;
 };
 
-/** What a judge of one kind finds, before the notes of the series are put to it. */
+/** Of one kind, before the notes of the series. */
 export type Judgement = Found & Pick<Verdict, 'kind' | 'parts' | 'running' | 'still' | 'spare'> & { notes?: Coded[] };

@@ -2,8 +2,8 @@ import { inDoubt } from './in-doubt';
 import type { Coded, Verdict } from './verdict';
 
 /**
- * A verdict on a series of which the plan names probes or pieces that nothing was read of. The worst of them decides,
- * and of a silent one nobody knows: it keeps the limit from being met, and is said in any case.
+ * @param silent probes or pieces of the plan without a reading: they keep the limit from being met, and are always
+ * noted.
  */
 export function withSilent(verdict: Verdict, silent: readonly string[]): Verdict {
   const unread = silent.map((probe): Coded => ({ code: 'probe-silent', figures: { probe } }));

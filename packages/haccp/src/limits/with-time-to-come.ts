@@ -3,8 +3,8 @@ import { inDoubt } from './in-doubt';
 import type { Verdict } from './verdict';
 
 /**
- * A single value or answer that is dated later than it was kept: nobody can have read it yet, and it meets nothing.
- * @param late how long after its own time it was kept (ms); below zero when it is dated ahead
+ * Nobody can have read what is dated later than it was kept. @param late milliseconds from its own time to its arrival;
+ * negative when dated ahead
  */
 export function withTimeToCome(verdict: Verdict, late: number): Verdict {
   return verdict.kind === 'met' && -late > clocksDiffer ? inDoubt(verdict, 'time-to-come') : verdict;

@@ -1,7 +1,7 @@
 import type { Coded, Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
-/** Of several chambers or pieces, each by its name, the one that governs; it is said that it does. */
+/** Of several chambers or pieces; a note says which governs. */
 export function worstByName(byName: (readonly [probe: string, verdict: Verdict])[]): Verdict {
   const named = byName.map(([probe, verdict]) => (probe ? { ...verdict, probe } : verdict));
   const worst = worstVerdict(named);
