@@ -9,7 +9,6 @@ import { lethalityJudge } from './lethality/lethality-judge';
 
 type CurveKind = CurveLimit['kind'];
 
-/** How each limit on the core of a piece is judged, reading by reading. */
 const judges = {
   dwell: dwellJudge,
   cooling: coolingJudge,
@@ -18,7 +17,6 @@ const judges = {
   growth: growthJudge,
 } satisfies { [K in CurveKind]: CurveJudge<LimitOf<K>, unknown> };
 
-/** What is kept of one limit so far. */
 type SoFar = { [K in CurveKind]: ReturnType<(typeof judges)[K]['begin']> }[CurveKind];
 
 export const curveJudgeOf = ({ kind }: { kind: CurveKind }): CurveJudge<CurveLimit, SoFar> =>

@@ -11,13 +11,12 @@ import type { CurveReading } from '../thermal/curve';
 import type { Brought, MeatIn } from './concentration/explain-concentration';
 import type { ReadAlone } from './judge';
 
-/** One value or answer with its record; `at` in epoch ms. */
+/** `at` in epoch ms. */
 export type RecordedAlone = ReadAlone & { id?: string; at?: number; probe?: string };
 
-/** What went into a lot of one substance, and on how much meat (femtograms). */
+/** Of one substance; meat in femtograms. */
 export type Weighed = { brought: readonly Brought[]; meat: readonly MeatIn[]; meatBlock: bigint };
 
-/** All that is recorded at a control point, for whatever a limit is judged from. */
 export type Recorded = {
   alone: readonly RecordedAlone[];
   series: Series;
@@ -27,23 +26,17 @@ export type Recorded = {
   weighed?: (substance: RestrictedSubstance) => Weighed;
 };
 
-/** The curve of the probe that governs, in the unit of its last reading. */
+/** Of the probe that governs, in the unit of its last reading. */
 export type Governed = { verdict: Verdict; readings: readonly CurveReading[]; unit: TemperatureUnit; context: CurveContext };
 
-/** How a kind of limit is explained and drawn. */
 export type Explainer<Limit> = {
   explain: (limit: Limit, verdict: Verdict, recorded: Recorded) => WorkedOut;
-  /** What nobody may leave out who shows it. */
+  /** Shown with every explanation. */
   cautions: readonly Coded[];
-  /**
-   * Its figures as lines ruled across a curve, each with its label.
-   * @param peak the hottest point of the curve: of a table the row it could satisfy is ruled
-   */
+  /** @param peak hottest point of the curve: the row of a table it could satisfy is ruled */
   lines: (limit: Limit, unit: TemperatureUnit, peak: number) => LineDrawn[];
-  /** Where the curve passes its figures. */
   crossings: (limit: Limit, own: readonly CurveReading[], context: CurveContext, unit: TemperatureUnit) => CrossingDrawn[];
-  /** Its stages as stretches of time. */
   stretches: (limit: Limit, own: Governed) => StageDrawn[];
-  /** Of a limit on a cook, the laws that kill is drawn by beside the usual ones; undefined of any other. */
+  /** For a limit on a cook: drawn beside the usual laws. */
   lawsOfKill: (limit: Limit) => readonly LethalitySet[] | undefined;
 };

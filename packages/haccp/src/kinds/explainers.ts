@@ -14,7 +14,6 @@ import { lethalityExplainer } from './lethality/lethality-explainer';
 import { rangeExplainer } from './range/range-explainer';
 import { weightLossExplainer } from './weight-loss/weight-loss-explainer';
 
-/** How each kind of limit is explained and drawn. */
 const explainers = {
   range: rangeExplainer,
   figure: figureExplainer,

@@ -9,39 +9,38 @@ import type { CurveReading } from '../thermal/curve';
 import type { AsKept, Instant } from '../thermal/instant';
 import type { Attestation } from './attestation/judge-attestation';
 
-/** The core of one probe and what is known before its first reading; the error on the common scale. */
+/** Before the first reading of one probe; `error` on the common scale. */
 type KnownOfProbe = { error: number; startAt?: number };
-/** The curve of one probe; its verdict is worked out where it is asked for. */
+/** The verdict is computed only on demand. */
 export type OwnCurve = { readings: readonly CurveReading[]; context: CurveContext; judged: () => Verdict };
 
-/** Of a limit on the core of a piece: what a verdict needs is kept, and grows by one reading at a time. */
+/** For the core of a piece: keeps what a verdict needs and takes one reading at a time. */
 export type CurveJudge<Limit, SoFar> = {
   begin(limit: Limit, known: KnownOfProbe): SoFar;
-  /** Adds one reading, later than all before. */
+  /** Later than all before. */
   add(soFar: SoFar, instant: Instant): void;
   judge(soFar: SoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict;
-  /** A second one that goes on by itself. */
+  /** Independent of the first. */
   copy(soFar: SoFar): SoFar;
-  /** What the curve has still to reach; undefined where nothing is awaited. */
+  /** Undefined where nothing is awaited. */
   awaited(limit: Limit, own: OwnCurve): Awaited | undefined;
 };
 
 type ReadAt = AsKept & { at: number; probe?: string };
 
-/** Of a limit on a series that is judged as a whole. */
+/** For a series judged as a whole. */
 export type SeriesJudge<Limit> = {
-  /** The readings it is judged from, those of one kind together. */
+  /** Grouped by kind. */
   readFrom: (series: Series) => (readonly ReadAt[])[];
   judge: (series: Series, limit: Limit, context: CurveContext) => Verdict;
 };
 
-/** One value or answer as a person gave it. */
 export type ReadAlone = {
   read?: { value: number; unit: string };
   answer?: Attestation & { humidity?: HumidityKept };
 };
-/** What the plan says of the instruments, and the cook that humidity was kept in. */
+/** Errors that the plan states, and the cook of a humidity answer. */
 export type KnownAlone = { errors?: InstrumentErrors; cook?: CookSeen };
 
-/** Of a limit that each value or answer is judged by alone. */
+/** Each value or answer alone. */
 export type ReadingJudge<Limit> = (one: ReadAlone, limit: Limit, known: KnownAlone) => Verdict;

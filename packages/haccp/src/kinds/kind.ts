@@ -6,26 +6,25 @@ import type { DwellRow } from './dwell/dwell-limit';
 export type LimitKind = CriticalLimit['kind'];
 export type LimitOf<K extends LimitKind> = Extract<CriticalLimit, { kind: K }>;
 
-/** The record of a control point that a limit is judged from. */
+/** The record that a limit is judged from. */
 export type TakenAs = 'value' | 'curve' | 'weighings' | 'attestation';
 
-/** What a kind of limit is, wherever one is written or asked for. */
 export type Kind<Limit> = {
   takenAs: TakenAs;
-  /** The core of a piece is read. A chamber in which something ripens has none. */
+  /** A ripening chamber has no core. */
   isOfCore: boolean;
-  /** The piece lies in what is colder: its core cannot get colder than that. */
+  /** The core cannot get colder than its colder medium. */
   isChill: boolean;
-  /** The units it is read in; none where nothing is read as a number. */
+  /** Empty where nothing is read as a number. */
   unitsRead: (limit: Limit) => readonly string[];
-  /** Why nothing could ever be judged against it; undefined when it is sound. */
+  /** Undefined when the limit is sound. */
   fault: (limit: Limit) => LimitFault | undefined;
-  /** What contradicts itself in what is printed, though something could be judged by it. */
+  /** Contradictions in print; judging would still be possible. */
   slips: (limit: Limit) => LimitSlip[];
-  /** Every temperature it prints, in its order. */
+  /** In printed order. */
   temperatures: (limit: Limit) => readonly PrintedTemperature[];
-  /** The temperatures that a curve is ruled with: of a long table the first and the last. */
+  /** Ruled across a curve: of a long table the first and the last. */
   ruled: (limit: Limit) => readonly PrintedTemperature[];
-  /** The rows of its table; none where it prints no table. */
+  /** Empty without a table. */
   rows: (limit: Limit) => readonly DwellRow[];
 };

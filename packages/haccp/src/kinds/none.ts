@@ -1,2 +1,2 @@
-/** What a kind of limit answers that has none of what is asked for. */
+/** For a kind without what is asked for. */
 export const none = (): never[] => [];

@@ -6,7 +6,6 @@ import type { ReadingJudge } from './judge';
 import type { LimitOf } from './kind';
 import { judgeRange } from './range/judge-range';
 
-/** How each limit is judged that one value or one answer decides. */
 const judges = {
   range: ({ read }, limit, { errors }) => judgeRange(read && measurementOf(read), limit, errors),
   figure: ({ read }, limit, { errors }) => judgeFigureRead(read, limit, errors),

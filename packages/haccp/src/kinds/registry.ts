@@ -13,7 +13,7 @@ import { lethality } from './lethality/lethality';
 import { range } from './range/range';
 import { weightLoss } from './weight-loss/weight-loss';
 
-/** What each kind of limit is. The registries of how one is judged and explained stand beside it. */
+/** Registries of judging and explaining are beside it. */
 const kinds = {
   range,
   figure,
@@ -29,9 +29,8 @@ const kinds = {
   attestation,
 } satisfies { [K in LimitKind]: Kind<LimitOf<K>> };
 
-/** What is known of the kind that a limit is of. */
 export const kindOf = <Limit extends CriticalLimit>({ kind }: Limit): Kind<Limit> => kinds[kind] as unknown as Kind<Limit>;
 
-/** The kinds that are judged from a record, in the order in which they are offered. */
+/** In the order in which they are offered. */
 export const kindsTakenAs = (takenAs: TakenAs): LimitKind[] =>
   (Object.keys(kinds) as LimitKind[]).filter((kind) => kinds[kind].takenAs === takenAs);

@@ -5,7 +5,6 @@ import type { SeriesJudge } from './judge';
 import type { LimitOf } from './kind';
 import { weightLossJudge } from './weight-loss/weight-loss-judge';
 
-/** How each limit is judged that needs its series as a whole. */
 const judges = {
   degreeHours: degreeHoursJudge,
   weightLoss: weightLossJudge,

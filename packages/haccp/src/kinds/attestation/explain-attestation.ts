@@ -3,10 +3,10 @@ import type { AttestationLimit } from './attestation-limit';
 import { coded } from '../../limits/coded';
 import type { WorkedOut } from '../../explain/explanation';
 
-/** One answer as it was given. `at` in epoch ms. */
+/** `at` in epoch ms. */
 export type Answered = { id?: string; at?: number; answer: Attestation | undefined };
 
-/** Each answer with what was seen: a bare yes is an answer nobody can check. */
+/** With what was seen: nobody can check a bare yes. */
 export function explainAttestation(limit: AttestationLimit, answers: readonly Answered[]): WorkedOut {
   const judged = answers.map((one) => ({ ...one, of: judgeAttestation(one.answer, limit) }));
   return {

@@ -6,6 +6,6 @@ import { judgeAttestation, type Attestation } from './judge-attestation';
 
 type Answer = Attestation & { humidity?: HumidityKept };
 
-/** An answer, with the cook it is about where it says how humidity was kept. */
+/** With its cook, where the answer is about humidity. */
 export const judgeAnswer = (answer: Answer | undefined, limit: AttestationLimit, cook: CookSeen | undefined): Verdict =>
   limit.asks === 'humidity' ? judgeHumidityKept(answer, limit, cook) : judgeAttestation(answer, limit);

@@ -1,13 +1,9 @@
 import type { AttestationLimit } from './attestation-limit';
 import type { Figures, Verdict } from '../../limits/verdict';
 
-/** What a person answered, and what was seen. */
 export type Attestation = { holds: boolean; seen: string };
 
-/**
- * Yes with what was seen is met; no is missed; a bare yes is an answer nobody can check, so it is undetermined, unless
- * the moment is all that is asked for.
- */
+/** Nobody can check a bare yes, so it is undetermined, unless only the moment is asked for. */
 export function judgeAttestation(answer: Attestation | undefined, limit: AttestationLimit): Verdict {
   const seen = typeof answer?.seen === 'string' ? answer.seen.trim() : '';
   const figures: Figures = seen ? { seen } : {};

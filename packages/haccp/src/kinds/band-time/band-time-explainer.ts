@@ -21,7 +21,7 @@ export const bandTimeExplainer: Explainer<BandTimeLimit> = {
   stretches,
 };
 
-/** Where the core first came up to a figure, between the two readings either side. */
+/** The first rise, between the readings either side. */
 function firstRise(figure: PrintedTemperature, own: readonly CurveReading[], unit: TemperatureUnit): CrossingDrawn[] {
   const { colder } = prepareCurve(own);
   const [straight] = risesTo(colder, boundOf(figure));
@@ -32,7 +32,7 @@ function firstRise(figure: PrintedTemperature, own: readonly CurveReading[], uni
   return [{ label, value, after: before.at, by: after.at, straight }];
 }
 
-/** From the last reading before the band was entered to the first beyond it: the longest it can have been. */
+/** Worst case: from the last reading before the band to the first beyond it. */
 function stretches({ from, to, maxSeconds }: BandTimeLimit, own: Governed): StageDrawn[] {
   const { readings, unit } = own;
   const [start, end] = [boundOf(from), boundOf(to)];

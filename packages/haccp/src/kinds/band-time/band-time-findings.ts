@@ -5,12 +5,12 @@ import type { BandTime } from '../../thermal/time-in-band';
 import type { BandTimeLimit } from './band-time-limit';
 import type { Figures, Found, Verdict, VerdictKind } from '../../limits/verdict';
 
-/** What was found about a come-up; each finding has one verdict. */
+/** Each finding has one verdict. */
 export type BandFinding = 'in-time' | 'too-long' | 'not-shown' | 'gap' | 'start-unknown' | 'ended-below' | 'running' | 'overdue';
 
 const kindOf = (finding: BandFinding): VerdictKind => (finding === 'in-time' ? 'met' : finding === 'too-long' ? 'missed' : 'undetermined');
 
-/** A come-up with its figures. @param isInside the last reading lies in the band, so its time is being spent */
+/** @param isInside the last reading lies in the band: its time is running */
 export function bandTimeFound(
   finding: BandFinding,
   time: BandTime,

@@ -15,10 +15,10 @@ import type { ExplainedStep, WorkedOut } from '../../explain/explanation';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import { resting } from '../../explain/readings-at';
 
-/** The steps of a curve that may have been inside a band: places of their first and last reading, and how many. */
+/** Places of the first and last reading of the steps that may be inside. */
 type Inside = { first: number; last: number; steps: number; longest: number };
 
-/** Every step between two readings that may have been inside, whole; and where straight lines cross the two figures. */
+/** Steps that may be inside count whole; crossings are by straight lines. */
 export function explainBandTime(limit: BandTimeLimit, verdict: Verdict, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const curve = prepareCurve(own);
   const last = curve.colder.at(-1);
@@ -47,7 +47,7 @@ export function explainBandTime(limit: BandTimeLimit, verdict: Verdict, own: rea
   };
 }
 
-/** As the judge adds up: once ended, what follows the last time at the upper figure belongs to the next stage. */
+/** As the judge adds up: once ended, time after the last reading at the upper figure belongs to the next stage. */
 function insideOf(curve: ReturnType<typeof prepareCurve>, band: Band, hasEnded: boolean): Inside | undefined {
   const instants = curve.colder.map((_, index) => instantOf(curve, index));
   const wasReached = instants.some((own) => coldOver(own, band.high) >= band.error);

@@ -13,21 +13,20 @@ import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Remark, Verdict } from '../../limits/verdict';
 
-/** A come-up up to the last reading added. It never grows. */
+/** Constant in size, however many readings. */
 export type BandTimeSoFar = {
   readonly limit: BandTimeLimit;
   readonly band: Band;
-  /** All the time inside, and what of it lies before the upper bound may last have been reached. */
+  /** In all, and until the upper bound may last have been reached. */
   time: BandTime;
   timeUntilReached: BandTime;
-  /** The upper bound was surely reached, some time and at the last reading. */
+  /** Surely: at some time, and at the last reading. */
   wasReached: boolean;
   isReached: boolean;
   first?: Instant;
   last?: Instant;
 };
 
-/** How a curve came through the band. */
 type Passage = { time: BandTime; isFinished: boolean; isStartKnown: boolean; isInside: boolean };
 
 export const beginBandTime = (limit: BandTimeLimit, error: number): BandTimeSoFar => ({
@@ -46,7 +45,6 @@ export const beginBandTime = (limit: BandTimeLimit, error: number): BandTimeSoFa
   last: undefined,
 });
 
-/** Adds one reading, later than all before. */
 export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void {
   const { band, last } = come;
   if (last) addToBandTime(come.time, band, last, instant);
@@ -54,15 +52,14 @@ export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void 
   come.last = instant;
   come.isReached = coldOver(instant, band.high) >= band.error;
   come.wasReached ||= come.isReached;
-  // On the way down nothing is reached that was not before.
+  // A falling core reaches nothing new.
   const mayRise = !last || instant.warm >= last.warm;
   if (come.isReached || (mayRise && warmOver(instant, band.high) >= -band.error)) copyTime(come.time, come.timeUntilReached);
 }
 
 /**
- * Met when the band was crossed from `from` up to `to` and the longest time the readings allow inside it is within the
- * limit. All time inside adds up until `to` was last reached; once the stage is ended, what follows belongs to the
- * next.
+ * Met when the band was crossed from `from` up to `to`, and its longest possible time is within the limit. Time inside
+ * adds up until `to` was last reached; after the end the rest belongs to the next stage.
  */
 export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = come;
@@ -80,7 +77,6 @@ export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly Rem
   };
 }
 
-/** A whole series of one probe. */
 export function judgeBandTime(readings: readonly CurveReading[], limit: BandTimeLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
   if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
@@ -120,7 +116,7 @@ function findingOf(
   last: CurveReading,
   { ended, now }: CurveContext,
 ): BandFinding {
-  // A straight-line time is good to far less than the clock's own millisecond; nothing closer is called.
+  // Straight-line times are good to far less than the clock's millisecond; nothing closer is called.
   const sure = time.gap === undefined ? time.straight : time.straightOutsideGaps;
   if (sure - most >= 1) return 'too-long';
   if (!isFinished && ended) return 'ended-below';
@@ -130,7 +126,7 @@ function findingOf(
   return time.longest <= most ? 'in-time' : 'not-shown';
 }
 
-/** The time between the start of the step and a first reading already inside the band: it may all have been inside. */
+/** May all have been inside: from the start of the step to a first reading already in the band. */
 function leadIn({ at }: CurveReading, startAt: number | undefined): number | undefined {
   return startAt !== undefined && startAt <= at ? at - startAt : undefined;
 }

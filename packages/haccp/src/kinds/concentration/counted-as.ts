@@ -3,13 +3,13 @@ import type { ConcentrationLimit } from './concentration-limit';
 
 const unchanged: Ratio = { numerator: 1n, denominator: 1n };
 
-/** Mass that the limit counts in one mass of the substance weighed: 1, or the share of the ion in the sodium salt. */
+/** Counted mass in one mass weighed: 1, or the share of the ion in the sodium salt. */
 export function countedShare({ substance, countedAs }: ConcentrationLimit): Ratio {
   if (substance === 'sodium nitrite' && countedAs === 'NO₂') return asSpecies('NaNO₂', 'NO₂') as Ratio;
   if (substance === 'sodium nitrate' && countedAs === 'NO₃') return asSpecies('NaNO₃', 'NO₃') as Ratio;
   return unchanged;
 }
 
-/** False where the figures are said to be of an ion the substance does not hold. */
+/** False where the substance does not hold the ion. */
 export const isCountable = ({ substance, countedAs }: ConcentrationLimit): boolean =>
   countedAs === undefined || (countedAs === 'NO₂' ? substance === 'sodium nitrite' : substance === 'sodium nitrate');

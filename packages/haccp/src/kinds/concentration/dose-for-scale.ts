@@ -5,26 +5,25 @@ import type { Coded } from '../../limits/verdict';
 import { roundedMass } from '../../quantity/weigh';
 import type { Dose } from './dose-for';
 
-/** Femtograms: the step a scale shows, and what it may be off by beside the rounding to that step. */
+/** Femtograms; `error` is beside the rounding to the step. */
 export type Scale = { step: bigint; error?: bigint };
 
 export type DoseOnScale = {
   isFineEnough: boolean;
-  /** What the scale may show so that the true weight is surely within the dose; absent when nothing it shows is. */
+  /** With these figures the true weight is surely within the dose; absent when there are none. */
   shows?: { from: bigint; to: bigint };
-  /** Femtograms the true weight may lie either side of what is shown: half a step and the scale's own error. */
+  /** Femtograms either side: half a step and the scale's own error. */
   doubt: bigint;
   because: Coded;
 };
 
-/** A weighing good to a twentieth of its amount. Common practice, no source. */
+/** Percent of the amount. Common practice, no source. */
 const USUAL_PERCENT = 5;
 const HUNDRED = 100n;
 
 /**
- * Whether a scale can weigh a dose: some figure it shows must be surely within, and its doubt at most `withinPercent`
- * of the most allowed (of the least, where there is no most). A scale in steps of 1 g weighs 2.5 g to 20 %, which is
- * too coarse. Never fine enough when the scale, the dose or the percentage cannot be used.
+ * Some figure shown must be surely within, with a doubt of at most `withinPercent` of the most (of the least, where
+ * there is no most). A scale in steps of 1 g weighs 2.5 g to 20 %: too coarse. Unusable input is never fine enough.
  */
 export function doseOnScale(dose: Dose, { step, error = 0n }: Scale, withinPercent = USUAL_PERCENT): DoseOnScale {
   const doubt = divide(step, 2n, 'up') + error;

@@ -3,17 +3,16 @@ import { partsPerMillion } from '../../quantity/percent';
 import { countedShare, isCountable } from './counted-as';
 import type { ConcentrationLimit } from './concentration-limit';
 
-/** Femtograms of an ingredient: the least that reaches the minimum and the most that stays within the maximum. */
+/** Femtograms: the least for the minimum, the most for the maximum. */
 export type Dose = { least?: bigint; most?: bigint };
 
-/** Femtograms the weighing of the ingredient, and the meat block, may be wrong by, either way. */
+/** Errors either way, in femtograms. */
 export type WeighedWithin = { ingredient?: bigint; meat?: bigint };
 
 /**
- * How much of an ingredient a meat block takes: ppm × meat ÷ content. Rounded inward, to the femtogram. Undefined when
- * the meat weighs less than nothing, the ingredient holds none of the substance, its content is not a percentage with
- * at most four decimals, or the limit's figures are no whole numbers. What the scales may be wrong by is allowed for:
- * whatever is shown between least and most is surely within the limit.
+ * ppm × meat ÷ content, rounded inward to the femtogram. Undefined for a negative meat block, an ingredient without the
+ * substance, a content that is no percentage with at most four decimals, or limit figures that are no whole numbers.
+ * Within the errors of the scales, any figure between least and most is surely within the limit.
  */
 export function doseFor(
   limit: ConcentrationLimit,
@@ -37,7 +36,7 @@ export function doseFor(
 const isWhole = ({ min = 0, max = 0, maxThousandths = 0 }: ConcentrationLimit): boolean =>
   [min, max, maxThousandths].every((figure) => Number.isSafeInteger(figure) && figure >= 0);
 
-/** The maximum in thousandths of a ppm: the exact one where the limit carries it. */
+/** Thousandths of a ppm: the exact maximum where the limit carries it. */
 export function mostThousandths({ max, maxThousandths }: ConcentrationLimit): bigint | undefined {
   if (maxThousandths !== undefined) return BigInt(maxThousandths);
   return max === undefined ? undefined : BigInt(max) * 10n;

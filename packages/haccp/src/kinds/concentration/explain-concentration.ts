@@ -12,15 +12,15 @@ import type { ConcentrationLimit } from './concentration-limit';
 import { againstLimit } from '../../explain/explain-by-verdict';
 import type { ExplainedStep, RestingOn, WorkedOut } from '../../explain/explanation';
 
-/** What brings the substance in: a weighing by its name, or the share that came along with rework. */
+/** A named weighing, or the share that came with rework. */
 export type Brought = Omit<Portion, 'name'> & { id?: string; at?: number; name?: string | Phrase };
-/** Meat of a delivery, or the meat in rework, as trimmed (femtograms). */
+/** As trimmed (femtograms), of a delivery or in rework. */
 export type MeatIn = { id?: string; at?: number; name: string | Phrase; mass: bigint };
 
 const MILLION = 1_000_000n;
 const NAMELESS: Phrase = { code: 'the-ingredient' };
 
-/** Ingoing ppm = Σ(ingredient × content) ÷ meat block × 1,000,000, with every weighing put in by its name. */
+/** Σ(ingredient × content) ÷ meat block × 1,000,000. */
 export function explainConcentration(
   limit: ConcentrationLimit,
   verdict: Verdict,
@@ -91,11 +91,10 @@ const weighed = (record: { id?: string; at?: number }, name: string | Phrase = N
   role,
 });
 
-/** What each weighing may be wrong by, where the plan states it. */
 const scaleErrors = (brought: readonly Brought[]): Coded[] =>
   brought.flatMap(({ name = NAMELESS, error = 0n }) => (error > 0n ? [coded('weight-may-be-wrong', { name, error: grams(error) })] : []));
 
-/** Femtograms of the substance; none where the content is no percentage, which the verdict then says. */
+/** Femtograms; zero where the content is no percentage, which the verdict then says. */
 const pureOf = ({ mass, percent }: Brought): bigint => divide(mass * BigInt(partsPerMillion(percent) ?? 0), MILLION, 'nearest');
 
 function boundsOf(limit: ConcentrationLimit): Coded {

@@ -10,26 +10,21 @@ import { mostThousandths } from './dose-for';
 import type { ConcentrationLimit } from './concentration-limit';
 import type { Figure, Figures, Found, Phrase, Verdict } from '../../limits/verdict';
 
-/**
- * One weighing that brings the substance in: femtograms of the ingredient, its content of the substance in percent, and
- * what the scale may be wrong by, either way.
- */
+/** Femtograms of the ingredient, percent of the substance in it, and the scale's error either way. */
 export type Portion = { mass: bigint; percent: number; name?: string; error?: bigint };
 
 type Decided = Pick<Verdict, 'kind' | 'spare'> & Found;
 /**
- * Femtograms × parts per million of every portion, over femtograms of meat: the ingoing ppm as an exact fraction. Where
- * the limit counts an ion, both are scaled by `share`, so that the fraction is what the limit counts.
+ * Femtograms × parts per million of all portions, over femtograms of meat: an exact fraction. Where the limit counts an
+ * ion, both are scaled by `share`.
  */
 type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
 
 /**
- * Ingoing ppm = substance ÷ green weight of the meat block × 10⁶ (9 CFR 424.21(c)), compared without any rounding.
- * Too little is undetermined, since more may still be added; too much is missed.
- * Where the scales may be wrong, the most that may be in is judged; while it is within the limit, the least.
- * @param meatBlock femtograms of trimmed meat, without water, ice or spices
- * @param doubt femtograms the meat block may be wrong by, either way; or the most and the least that may be in, where
- * rework is a part of it
+ * Ingoing ppm = substance ÷ green weight of the meat block × 10⁶ (9 CFR 424.21(c)), compared without rounding. Too
+ * little is undetermined, since more may be added; too much is missed. Within the errors of the scales the most is
+ * judged, then the least. @param meatBlock femtograms of trimmed meat, without water, ice or spices @param doubt
+ * femtograms either way; or the extremes, where rework is part of the meat block
  */
 export function judgeConcentration(
   portions: readonly Portion[],
@@ -54,7 +49,7 @@ export function judgeConcentration(
 
 const withFigures = (decided: Decided, beside: Figures): Decided => ({ ...decided, figures: { ...decided.figures, ...beside } });
 
-/** Pure substance and meat, where it is the most ppm and where it is the least. */
+/** Pure substance and meat at the most and at the least ppm. */
 export type Extremes = { most: Share; least: Share };
 
 const ingoingAt = (as: Ingoing, { substance, base }: Share): Ingoing => ({
@@ -72,7 +67,7 @@ function decideWithin(most: Ingoing, least: Ingoing): Decided {
   return hasMost && atLeast.kind === 'met' ? atMost : atLeast;
 }
 
-/** Way 0 as it was weighed; 1 with every weighing as much to the side of more ppm as may be, −1 of less. */
+/** Way 0 as weighed; 1 at the most ppm within the errors, −1 at the least. */
 function ingoingOf(portions: readonly Portion[], meatBlock: bigint, limit: ConcentrationLimit, way: bigint, meatError: bigint): Ingoing {
   const share = countedShare(limit);
   const substance = portions.reduce(
@@ -117,7 +112,7 @@ function decide(ingoing: Ingoing): Decided {
 
 const leastThousandths = ({ min }: ConcentrationLimit): bigint | undefined => (min === undefined ? undefined : BigInt(min) * 10n);
 
-/** How far over (+) or under (−) a bound: (substance × 1000 − bound × meat), still a multiple of the meat's weight. */
+/** (substance × 1000 − bound × meat), positive when over; still a multiple of the meat's weight. */
 const thousandthsOver = ({ substance, meat }: Ingoing, bound: bigint): bigint => substance * 1000n - bound * meat;
 
 function tooMuch(ingoing: Ingoing, most: bigint): Decided {
@@ -151,7 +146,7 @@ function tooLittle(ingoing: Ingoing, least: bigint): Decided {
   return { kind: 'undetermined', finding: 'ppm-below', figures: { ...figures, add, ingredient: nameOf(portion) }, spare };
 }
 
-/** What the limit counts in a million parts of the last ingredient weighed. */
+/** In a million parts of the last ingredient weighed. */
 const countedParts = ({ portion, share }: Ingoing): bigint => BigInt(partsPerMillion(portion.percent) as number) * share.numerator;
 
 function marginOf(spare: bigint, { meat }: Ingoing): { by: Quantity; spare: number } {
@@ -159,7 +154,7 @@ function marginOf(spare: bigint, { meat }: Ingoing): { by: Quantity; spare: numb
   return { by: differenceOf(hundredths, 'ppm', 2), spare: Number(hundredths) };
 }
 
-/** As the limit counts it: "79.998 ppm as NO₂". */
+/** "79.998 ppm as NO₂". */
 function ppmOf(ingoing: Ingoing): Figure {
   const { countedAs } = ingoing.limit;
   const ppm = plainPpm(ingoing);
@@ -169,7 +164,7 @@ function ppmOf(ingoing: Ingoing): Figure {
     : { code: 'counted-as', figures: { ppm, as: countedAs } };
 }
 
-/** The ppm to two decimals; to three or four, or in words, where fewer would look like a bound it is not on. */
+/** Two decimals; three or four, or words, where fewer look like a bound it is not on. */
 function plainPpm(ingoing: Ingoing, decimals = 2): Quantity | Phrase {
   const { substance, meat, limit } = ingoing;
   const scale = 10n ** BigInt(decimals);
@@ -183,7 +178,7 @@ function plainPpm(ingoing: Ingoing, decimals = 2): Quantity | Phrase {
   return { code: `just-${side}`, figures: { bound: amountOf(looksOn, 'ppm') } };
 }
 
-/** The smallest step a scale shows that reaches the least without passing the most. */
+/** Smallest step that reaches the least without passing the most. */
 function weighable(missing: bigint, room: bigint | undefined): Quantity {
   for (const decimals of [1, 2, 3]) {
     const step = 10n ** BigInt(15 - decimals);
@@ -195,13 +190,13 @@ function weighable(missing: bigint, room: bigint | undefined): Quantity {
 
 const gramsUp = (femtograms: bigint): Quantity => roundedMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
 
-/** Meat by the gram says nothing on a scale that weighs pounds: from a kilogram on in both. */
+/** Grams say nothing on a scale in pounds: from a kilogram on in both. */
 const meatUp = (femtograms: bigint): Figure =>
   femtograms < 10n ** 18n
     ? gramsUp(femtograms)
     : { code: 'in-both', figures: { metric: roundedMass(femtograms, 'kg', 2, 'up'), us: roundedMass(femtograms, 'lb', 2, 'up') } };
 
-/** Its name, with the content where the name does not tell it. */
+/** With the content where the name does not tell it. */
 function nameOf({ name, percent }: Portion): Figure {
   const known = name?.trim();
   const parts = partsPerMillion(percent);

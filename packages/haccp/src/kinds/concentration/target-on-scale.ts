@@ -3,13 +3,13 @@ import { divide } from '../../quantity/divide';
 import { roundedMass } from '../../quantity/weigh';
 import type { Dose } from './dose-for';
 
-/** What to weigh, in femtograms, on a scale that shows steps; without a target nothing it shows is within the dose. */
+/** Femtograms; without a target no figure of the scale is within the dose. */
 export type TargetOnScale = { target?: bigint; because?: CodedAs<TargetCode> };
 type TargetCode = 'nearest-on-scale' | 'nothing-on-scale' | 'scale-step-unusable';
 
 /**
- * The figure of the scale nearest to what is aimed at and within the dose: rounded inward, so that what is shown never
- * misses. Says so where the dose does not hold what is aimed at, or the steps are too coarse for the dose.
+ * Nearest to the aim within the dose, rounded inward: the figure shown never misses. `because` tells when the aim is
+ * outside the dose, or the steps are too coarse.
  */
 export function targetOnScale(aimed: bigint, { least = 0n, most }: Dose, step: bigint): TargetOnScale {
   if (step <= 0n) return { because: { code: 'scale-step-unusable' } };

@@ -1,6 +1,6 @@
 import type { ChillingBegan } from '../../limits/curve-context';
 
-/** Answered at "Into the chiller" with these moments (epoch ms). */
+/** Epoch ms. */
 export const chillingAt = (...moments: number[]): ChillingBegan => ({
   askedAt: 'Into the chiller',
   answers: moments.map((at) => ({ at })),

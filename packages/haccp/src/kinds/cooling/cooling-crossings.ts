@@ -10,7 +10,6 @@ import type { CoolingLimit } from './cooling-limit';
 import { coolingOf, type Cooled } from './cooling-of';
 import type { Passing } from './passing';
 
-/** Where the curve passes the figures of each stage. */
 export function coolingCrossings(
   limit: CoolingLimit,
   own: readonly CurveReading[],
@@ -33,16 +32,13 @@ export function coolingCrossings(
   return all.filter((one, index) => all.findIndex((other) => isSamePassing(one, other)) === index);
 }
 
-/** The end of one stage is the start of the next: it is marked once. */
+/** The end of one stage is the start of the next: one mark. */
 const isSamePassing = (one: CrossingDrawn, other: CrossingDrawn): boolean =>
   one.label.value === other.label.value && (one.by === other.by || one.straight === other.straight);
 
 const A_HUNDREDTH = 0.011;
 
-/**
- * Where the curve is at the instant of a passing. A stage that begins before its readings, or with a record, passes
- * nothing there: a mark would stand where the curve is not.
- */
+/** A stage that begins before its readings, or with a record, passes nothing there: a mark would be off the curve. */
 function heightOf({ after, by, straight }: Passing, curve: readonly CurveReading[], unit: TemperatureUnit): number {
   const [before, next] = [readingAtInstant(curve, after), readingAtInstant(curve, by)];
   if (!before || !next) return NaN;

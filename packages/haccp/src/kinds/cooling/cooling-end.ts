@@ -4,16 +4,16 @@ import type { CurveReading } from '../../thermal/curve';
 import type { Fall } from './cooling-start';
 import { warmOver, type Instant } from '../../thermal/instant';
 
-/** The first reading at or below the bound after which none is above it again. */
+/** No later reading is above the bound. */
 export type Landing = { index: number; reading: CurveReading; before?: CurveReading };
 
-/** Where a curve came down to a bound and stayed, up to the last reading added. */
+/** Up to the last reading. */
 export type EndSoFar = {
   readonly to: Bound;
-  /** A reading may be wrong by so much, on the common scale. */
+  /** Error of a reading, on the common scale. */
   readonly error: number;
   landing?: Landing;
-  /** The longest time between two readings since the fall the stage is counted from, and up to the landing (ms). */
+  /** Longest time between readings from the fall to now, and to the landing (ms). */
   gap: number;
   gapAtLanding: number;
   countedFrom?: Fall;
@@ -37,10 +37,10 @@ export const copyOfEnd = (end: EndSoFar): EndSoFar => ({
   countedFrom: end.countedFrom,
 });
 
-/** Adds one reading. @param fall where the stage is counted from, with this reading known */
+/** @param fall where the stage counts from, this reading included */
 export function addToEnd(end: EndSoFar, index: number, own: Instant, last: Instant | undefined, fall: Fall | undefined): void {
   if (fall !== end.countedFrom) {
-    // What was seen before the stage began shows nothing of it.
+    // Readings before the stage show nothing of it.
     end.countedFrom = fall;
     end.landing = undefined;
     end.gap = 0;
@@ -54,7 +54,7 @@ export function addToEnd(end: EndSoFar, index: number, own: Instant, last: Insta
   }
 }
 
-/** The instant a straight line reaches the bound, not before `earliest`. */
+/** By a straight line, not before `earliest`. */
 export function straightEndOf({ to, error }: EndSoFar, { reading, before }: Landing, earliest: number): number {
   const bound = raised(to, -error);
   const isAbove = before !== undefined && above(before.temperature, bound) > 0;

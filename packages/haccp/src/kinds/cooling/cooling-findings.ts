@@ -9,7 +9,6 @@ import type { CoolingLimit, CoolingStage } from './cooling-limit';
 import { stageOf } from './stage-of';
 import type { Coded, Figures, Found, Verdict } from '../../limits/verdict';
 
-/** One stage, or the start of chilling. */
 export type StageFound = Found & Pick<Verdict, 'kind' | 'spare'> & { running?: Verdict['running'] };
 
 const CODES: Record<StageFinding, string> = {
@@ -30,7 +29,6 @@ const CODES: Record<StageFinding, string> = {
 
 const GOING_ON: StageFinding[] = ['running', 'overdue', 'start unknown', 'end of cooking late', 'nothing since cooking'];
 
-/** One stage as it was found. */
 export function findStage(span: StageSpan, limit: CoolingLimit, index: number, last: CurveReading, context: CurveContext): StageFound {
   const spare = span.deadline === undefined ? undefined : span.deadline - (span.endAt ?? last.at);
   const isGoingOn = GOING_ON.includes(span.finding) && span.endAt === undefined;
@@ -47,7 +45,7 @@ export function findStage(span: StageSpan, limit: CoolingLimit, index: number, l
   };
 }
 
-/** What was measured of one stage: "130 → 80 °F in 1 h 20 min". */
+/** "130 → 80 °F in 1 h 20 min". */
 function measureOf({ finding, startAt, endAt, straight, inAll }: StageSpan): string {
   if (finding === 'end of cooking unknown') return 'stage-not-timed';
   if (startAt === undefined) return 'stage-not-begun';
@@ -56,7 +54,7 @@ function measureOf({ finding, startAt, endAt, straight, inAll }: StageSpan): str
   return inAll ? 'stage-took-in-all' : 'stage-took';
 }
 
-/** Straight-line times where they differ from the worst case that counts. */
+/** Where they differ from the worst case that counts. */
 export function straightNotes(spans: readonly StageSpan[], unit: TemperatureUnit): Coded[] {
   return spans.flatMap(({ from, to, startAt, endAt, straight }) => {
     if (startAt === undefined || endAt === undefined || straight?.endAt === undefined) return [];
@@ -65,7 +63,6 @@ export function straightNotes(spans: readonly StageSpan[], unit: TemperatureUnit
   });
 }
 
-/** Everything a sentence about a stage may need, in the unit of the readings. */
 function figuresOf(
   { from, startAt, endAt, deadline, gap }: StageSpan,
   { stages, longestGapSeconds }: CoolingLimit,
@@ -86,7 +83,7 @@ function figuresOf(
   };
 }
 
-/** Nothing while it is in doubt: "undetermined, 30 min to spare" says two things at once. */
+/** None in doubt: "undetermined, 30 min to spare" contradicts itself. */
 function marginOf({ finding, verdict }: StageSpan, spare: number | undefined, isGoingOn: boolean): Figures {
   if (spare === undefined) return {};
   if (verdict === 'missed' && spare < 0) return { over: timeOf(spare) };

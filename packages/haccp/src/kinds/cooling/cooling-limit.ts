@@ -5,13 +5,13 @@ import type { PrintedTemperature } from '../../quantity/temperature';
 export type CoolingLimit = Cited & {
   kind: 'cooling';
   stages: CoolingStage[];
-  /** Longest time from the end of cooking to the start of chilling, when the source asks for one. */
+  /** From the end of cooking to the start of chilling, where the source asks for it. */
   startWithinSeconds?: number;
   longestGapSeconds: number;
 };
 /**
- * `counted: 'stage'` from this stage's `from`; `counted: 'start'` from where the first stage is counted (6 h in all);
- * `counted: 'end of cooking'` from when cooking ended, whatever the core showed then.
+ * `stage` counts from this stage's `from`; `start` from where the first stage counts (6 h in all); `end of cooking`
+ * from its end, whatever the core showed.
  */
 export type CoolingStage = { to: PrintedTemperature; withinSeconds: number } & (
   | { from: PrintedTemperature; counted: 'stage' | 'start' }

@@ -6,7 +6,7 @@ import type { StageSpan } from './stage-span';
 import { spansOf } from './stage-spans';
 import { instantOf } from '../../thermal/time-in-band';
 
-/** A chill as its judge sees it: the curve, the stages found in it, and the error of the thermometer allowed for. */
+/** As the judge sees it, within the thermometer's error. */
 export type Cooled = {
   colder: readonly CurveReading[];
   warmer: readonly CurveReading[];
@@ -14,7 +14,7 @@ export type Cooled = {
   spans: StageSpan[];
 };
 
-/** Undefined without a usable reading, and where the error of the thermometer is no figure. */
+/** Undefined without a usable reading, or where the error is no figure. */
 export function coolingOf(own: readonly CurveReading[], limit: CoolingLimit, context: CurveContext): Cooled | undefined {
   const error = errorOf(context);
   const curve = prepareCurve(own);

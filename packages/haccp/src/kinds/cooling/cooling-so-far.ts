@@ -5,25 +5,24 @@ import { addToEnd, beginEnd, copyOfEnd, type EndSoFar } from './cooling-end';
 import { addToStart, beginStart, copyOfStart, fallOf, type StartSoFar } from './cooling-start';
 import { coldOver, type Instant } from '../../thermal/instant';
 
-/** What must be known before the first reading of a chill. */
 export type CoolingKnown = {
-  /** When cooking ended (epoch ms). */
+  /** End of cooking (epoch ms). */
   startAt?: number;
-  /** A reading may be wrong by so much either way, on the common scale. */
+  /** Of a reading, either way, on the common scale. */
   error?: number;
 };
 
-/** A chill up to the last reading added. It grows with its stages, never with its readings. */
+/** Grows with its stages, never with its readings. */
 export type CoolingSoFar = {
   readonly limit: CoolingLimit;
   readonly before: BeforeTheEnd;
-  /** Of the first stage its first fall, of every later one its last. */
+  /** First fall of the first stage, last fall of later ones. */
   starts: StartSoFar[];
   ends: EndSoFar[];
-  /** The first bound of the chill, and what a reading may be wrong by, on the common scale. */
+  /** First bound of the chill; error of a reading on the common scale. */
   readonly upper: Bound;
   readonly error: number;
-  /** Since cooking ended, the first reading that may lie below the first bound (epoch ms). */
+  /** First reading since cooking ended that may be below the first bound (epoch ms). */
   coldFrom?: number;
   readings: number;
   last?: Instant;
@@ -43,7 +42,6 @@ export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: Coolin
 /** No core is ever at or above it. */
 const NO_BOUND = { '°F': Infinity, '°C': Infinity };
 
-/** Adds one reading, later than all before. */
 export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {
   const index = cooling.readings;
   const { last, limit } = cooling;
@@ -59,7 +57,7 @@ export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {
   cooling.last = instant;
 }
 
-/** A stage counted from the start of the chill shares the first stage's. */
+/** A stage counted from the start of the chill shares the first stage's start. */
 export const startOfStage = ({ starts }: CoolingSoFar, { stages }: CoolingLimit, stage: number): StartSoFar =>
   starts[stages[stage]?.counted === 'start' ? 0 : stage] as StartSoFar;
 

@@ -4,50 +4,49 @@ import { crossing } from '../../thermal/crossing';
 import type { CurveReading } from '../../thermal/curve';
 import { coldOver, warmOver, type Instant } from '../../thermal/instant';
 
-/** The first reading after the core fell below a bound, the one before it, and where in the curve it stands. */
+/** First reading below a bound, the one before it, and its place in the curve. */
 export type Fall = { index: number; at: number; below: Instant; before?: CurveReading };
 
-/** The instant a cooling stage is counted from. */
 export type CoolingStart = {
-  /** The earliest the readings allow (epoch ms). */
+  /** Earliest possible (epoch ms). */
   at: number;
-  /** By a straight line between the readings. */
+  /** By a straight line. */
   straightAt: number;
   from: Bound;
-  /** The first reading below the bound, or since cooking ended. */
+  /** First reading below the bound, or since cooking ended. */
   fall: Fall;
-  /** The instant from which the stage is surely running (epoch ms). */
+  /** The stage surely runs from here (epoch ms). */
   surelyFrom: number;
-  /** Why the true start may be earlier; undefined where it is known. */
+  /** Why the true start may be earlier. */
   doubt?: StartDoubt;
 };
 
-/** Nothing was seen before the bound and nobody said when cooking ended; or it was said later than the core fell. */
+/** Unknown: not seen above the bound, and no recorded end of cooking. Late: recorded after the core fell. */
 export type StartDoubt = 'start unknown' | 'end of cooking late';
 
-/** Where a curve fell below a bound, up to the last reading added. */
+/** Up to the last reading. */
 export type StartSoFar = {
   readonly from: Bound;
   /**
-   * `first` fall for the first stage; `last` for a later one, since the time before it is charged to the stage before;
-   * no fall at all where the clock starts when cooking ends.
+   * `first` for the first stage; `last` for later ones, since the time before is charged to the stage before; `end of
+   * cooking` needs no fall.
    */
   readonly which: 'first' | 'last' | 'end of cooking';
-  /** The same for every stage of a chill. */
+  /** Shared by the stages of a chill. */
   readonly before: BeforeTheEnd;
-  /** A reading may be wrong by so much, on the common scale. */
+  /** Of a reading, on the common scale. */
   readonly error: number;
   wasHot: boolean;
   isOver: boolean;
-  /** Of the run the hottest, over the bound. */
+  /** Of the run, over the bound. */
   hottest: number;
-  /** Of all readings the hottest, and the coldest since. */
+  /** Hottest of all readings, and the coldest since. */
   peak: number;
   coldest: number;
   fall?: Fall;
-  /** Since the fall it is counted from, the first reading that is surely below, whatever the thermometer is off by. */
+  /** First reading since the fall that is below whatever the error. */
   surely?: { of: Fall; at: number };
-  /** The first reading once cooking had ended, or was falling already: the start of a curve that was never seen hot. */
+  /** First reading after cooking, or already falling: starts a curve that was never seen hot. */
   firstChilled?: Fall;
 };
 
@@ -81,7 +80,7 @@ export const copyOfStart = (start: StartSoFar, before: BeforeTheEnd): StartSoFar
   firstChilled: start.firstChilled,
 });
 
-/** Adds one reading. @param last the one before it @param isAnew the chill is counted from this one, see above */
+/** @param last the one before it @param isAnew the chill counts from this reading */
 export function addToStart(start: StartSoFar, index: number, own: Instant, last: Instant | undefined, isAnew: boolean): void {
   if (isAnew) start.firstChilled = fallAt(index, own, last);
   if (start.which === 'end of cooking') return;
@@ -112,9 +111,8 @@ function isLastFall(start: StartSoFar, own: Instant): boolean {
 }
 
 /**
- * The first run of hot readings; a run that ended while still cooking gives way to one in which the core was heated
- * again to its peak. With an error allowed for, the fall is the first reading from the peak of that run that may have
- * been below: on the way up it is not.
+ * The first hot run; one that ended while cooking yields to one heated again to the peak. Within the error, the fall is
+ * the first reading from the peak on that may be below: on the way up it is not.
  */
 function isFirstFall(start: StartSoFar, own: Instant): boolean {
   const value = coldOver(own, start.from);
@@ -134,7 +132,7 @@ function isFirstFall(start: StartSoFar, own: Instant): boolean {
   return value < start.error || !isHot;
 }
 
-/** Back at its peak before cooking ended, from surely below it. A bounce on the way down is no second cooking. */
+/** Back at the peak before cooking ended, from surely below it. A bounce on the way down is no second cooking. */
 function isHeatedAgain(start: StartSoFar, { at, cold, warm }: Instant): boolean {
   const { ended = -Infinity, margin } = start.before;
   const isBack = at <= ended && cold >= start.peak && cold > start.coldest + margin;
@@ -143,10 +141,10 @@ function isHeatedAgain(start: StartSoFar, { at, cold, warm }: Instant): boolean 
   return isBack;
 }
 
-/** The fall a stage is counted from; undefined while no reading is below the bound. */
+/** Undefined while no reading is below the bound. */
 export const fallOf = (start: StartSoFar): Fall | undefined => (start.wasHot ? start.fall : start.firstChilled);
 
-/** The worst case: the last reading at or above the bound before the core fell below it. */
+/** Worst case: the last reading at or above the bound before the fall. */
 export function startOf(start: StartSoFar): CoolingStart | undefined {
   const fall = fallOf(start);
   if (!fall) return undefined;
@@ -167,16 +165,16 @@ export function startOf(start: StartSoFar): CoolingStart | undefined {
   };
 }
 
-/** Where no reading above the bound came before, only the record can tell the start: one that the readings bear out. */
+/** Only a record that the readings confirm tells such a start. */
 function neverSeenAbove({ before: { ended, isLate }, from, wasHot }: StartSoFar, fall: Fall): CoolingStart {
-  const wasBelowThen = fall.at === ended && !wasHot; // no cooking ends with the core where a chill is running
+  const wasBelowThen = fall.at === ended && !wasHot; // cooking does not end with the core where a chill is running
   const isBorneOut = ended !== undefined && !isLate && !wasBelowThen;
   const at = isBorneOut ? ended : fall.at;
   const doubt = isBorneOut ? undefined : ended === undefined ? 'start unknown' : 'end of cooking late';
   return { at, straightAt: at, from, fall, surelyFrom: fall.at, doubt };
 }
 
-/** The recorded end of cooking; from the peak before it at the worst, where the core was falling already. */
+/** From the peak before it where the core was falling already: the worst case. */
 function endOfCooking({ before: { ended, isLate }, from }: StartSoFar, fall: Fall): CoolingStart {
   const recorded = ended as number; // a stage that counts from it has no clock without it
   const at = isLate ? fall.at : recorded;

@@ -17,7 +17,7 @@ import { againstLimit, explainByVerdict } from '../../explain/explain-by-verdict
 import { readingAtInstant, resting } from '../../explain/readings-at';
 import { betweenSteps } from './explain-passing';
 
-/** Every stage as bracket and interpolated, its time left while it runs, and what would still rescue it. */
+/** Worst case and interpolated, time left, and what would still rescue the stage. */
 export function explainCooling(limit: CoolingLimit, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const cooled = coolingOf(own, limit, context);
   const last = cooled?.warmer.at(-1);

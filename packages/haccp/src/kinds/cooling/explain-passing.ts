@@ -11,7 +11,7 @@ import { readingAtInstant } from '../../explain/readings-at';
 
 type Between = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; chiller?: Degrees };
 
-/** Where between two readings a stage began and ended, by straight lines and towards the chiller: for information. */
+/** By straight lines and towards the chiller: for information. */
 export function betweenSteps(
   { from, to, straight }: StageSpan,
   { start, end }: NonNullable<StageSpan['passings']>,

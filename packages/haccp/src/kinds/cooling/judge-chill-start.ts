@@ -10,9 +10,9 @@ import type { StageFound } from './cooling-findings';
 import type { Figures } from '../../limits/verdict';
 
 /**
- * The time from the end of cooking to the start of chilling, where the limit asks for one; undefined where it does not.
- * A product on the bench is not being chilled: only a recorded start shows that chilling began, or a core that was
- * below the first bound in time. An end of cooking that the readings contradict shows nothing but a miss.
+ * Undefined where the limit asks for no start. A product on the bench is not being chilled: only a recorded start shows
+ * chilling, or a core below the first bound in time. An end of cooking that the readings contradict shows nothing but a
+ * miss.
  */
 export function judgeChillStart(
   { limit: { startWithinSeconds, stages }, starts, before, coldFrom }: CoolingSoFar,
@@ -40,6 +40,6 @@ function judgeByFall(start: StartSoFar, startAt: number, within: number, from: Q
   return { kind: 'met', finding: 'chill-start-by-core', figures: { from, within: timeOf(within), spare: timeOf(spare) }, spare };
 }
 
-/** Without a control point that asks for it, only a core read cold in time shows it. */
+/** Without a control point for the start, only a core cold in time shows it. */
 const notShown = (within: number, askedAt: string | undefined, from: Quantity | undefined): StageFound =>
   doubt('chill-start-not-shown', { within: timeOf(within), ...(askedAt !== undefined && { askedAt }), ...(from && { from }) });

@@ -6,18 +6,18 @@ import type { StageFound } from './cooling-findings';
 import type { Figures } from '../../limits/verdict';
 import { RANK } from '../../limits/worst-verdict';
 
-/** Instants are epoch ms, lengths of time ms. */
+/** Instants in epoch ms, durations in ms. */
 export type KnownOfStart = {
-  /** When cooking ended. */
+  /** End of cooking. */
   startAt: number;
   now?: number;
   within: number;
-  /** Since cooking ended, the first reading that may lie below the first bound, and that bound. */
+  /** First reading since cooking ended that may be below the first bound, and that bound. */
   coldFrom?: number;
   upper: Quantity;
 };
 
-/** When chilling began as it was answered: of several answers the worse counts. Undefined where nobody answered. */
+/** The worst answer counts. Undefined where nobody answered. */
 export const judgeChillingBegan = ({ askedAt, answers }: ChillingBegan, known: KnownOfStart): StageFound | undefined =>
   answers.map((answer) => judgeAnswer(answer, askedAt, known)).sort((a, b) => RANK[a.kind] - RANK[b.kind] || spareOf(a) - spareOf(b))[0];
 
@@ -25,7 +25,7 @@ const spareOf = ({ spare = 0 }: StageFound): number => spare;
 
 type Answer = ChillingBegan['answers'][number];
 
-/** A moment that was yet to come when it was kept shows nothing, not even a miss. */
+/** A moment still to come when it was kept shows nothing, not even a miss. */
 function judgeAnswer(answer: Answer, askedAt: string, known: KnownOfStart): StageFound {
   const { startAt, now, within } = known;
   const { at, arrivedAt = Infinity } = answer;
@@ -38,7 +38,7 @@ function judgeAnswer(answer: Answer, askedAt: string, known: KnownOfStart): Stag
   return { kind: 'met', spare, finding: 'chill-start-in-time', figures: { ...figures, spare: timeOf(spare) } };
 }
 
-/** A thin piece cools on the bench. That a core is cold before it is chilled shows no later start, so it doubts none. */
+/** A thin piece cools on the bench: a core cold before chilling does not make the start doubtful. */
 const coldBefore = ({ at }: Answer, { startAt, coldFrom, upper }: KnownOfStart): Figures =>
   coldFrom !== undefined && coldFrom < at ? { cold: timeOf(coldFrom - startAt), upper } : {};
 

@@ -15,7 +15,6 @@ import { unusableLimit } from '../../limits/unusable-limit';
 import type { Remark, Part, Verdict } from '../../limits/verdict';
 import { RANK } from '../../limits/worst-verdict';
 
-/** A whole series of one probe. */
 export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
   if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
@@ -26,8 +25,8 @@ export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLi
 }
 
 /**
- * Met when every stage reached its bound in its time in the worst case the readings allow: from the last reading at or
- * above the upper bound to the first at or below the lower one. The worst stage governs.
+ * Met when every stage is in time in the worst case: from the last reading at or above the upper bound to the first at
+ * or below the lower one. The worst stage governs.
  */
 export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = cooling;
@@ -60,12 +59,12 @@ const partOf = ({ kind, finding, figures, measure }: StageFound): Part => ({ kin
 const isGoingOn = (spans: readonly StageSpan[], { ended }: CurveContext): boolean =>
   !ended && spans.some(({ endAt }) => endAt === undefined);
 
-/** The worst part; of a miss the one that is furthest over, while every part that is missed is told. */
+/** Of misses the one furthest over; every missed part is told. */
 const governingOf = (parts: readonly StageFound[]): StageFound | undefined =>
   [...parts].sort((a, b) => RANK[a.kind] - RANK[b.kind] || lessSpare(a, b))[0];
 
-/** Among parts of one verdict: the one with the least to spare; of those in doubt the first in order of the process. */
+/** Least to spare; of doubts the first in order of the process. */
 const lessSpare = (a: StageFound, b: StageFound): number => (a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR));
 
-/** Of a stage that never began nobody knows by how much it is missed: any that is over comes before it. */
+/** A stage that never began is missed by an unknown time: any other miss comes first. */
 const FAR = Number.MAX_SAFE_INTEGER;

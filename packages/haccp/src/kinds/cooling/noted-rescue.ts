@@ -8,7 +8,7 @@ import type { CoolingContext, StageSpan } from './stage-span';
 import { stageOf } from './stage-of';
 import type { Coded, Figures } from '../../limits/verdict';
 
-/** What would still bring each running stage to its bound in time, or that nothing would. */
+/** Or that nothing would. */
 export function notedRescue(cooling: CoolingSoFar, spans: readonly StageSpan[], last: CurveReading, context: CoolingContext): Coded[] {
   const { unit } = last.temperature;
   const now = Math.max(context.now ?? last.at, last.at);
@@ -24,7 +24,7 @@ export const isRescue = ({ code }: Coded): boolean => code.startsWith('rescue');
 
 type Still = Extract<Rescue, { can: true }>;
 
-/** The rate in tenths of a degree an hour, rounded up; the core half way never warmer than worked out. */
+/** Tenths of a degree an hour, rounded up; the half-way core rounded down. */
 function howStill({ by, hundredthsPerHour, halfway }: Still, about: Figures, now: number, unit: TemperatureUnit): Coded {
   const rate = { value: decimalText(Math.ceil(hundredthsPerHour / 10), 1), unit };
   const figures = { ...about, left: timeOf(by - now), rate };

@@ -3,22 +3,19 @@ import { onCommonScale } from '../../quantity/convert-degrees';
 import type { Degrees } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 
-/**
- * A fall through a bound: the readings either side of it and two estimates of the instant between them (epoch ms).
- * Only the readings are sure.
- */
+/** Epoch ms: the readings either side are sure, the instants between are estimates. */
 export type Passing = {
   after: number;
   by: number;
   straight: number;
-  /** Towards the chiller's temperature, over an interval long enough for the two to differ. */
+  /** Towards the chiller's temperature; only where the interval is long enough to differ. */
   chilled?: number;
 };
 
 /** A shorter interval needs no second estimate: common practice, no source. */
 const WORTH_ESTIMATING = 30 * 60_000;
 
-/** @param before the last reading still at or above the bound; undefined where there is none */
+/** @param before undefined where no reading at or above the bound comes before */
 export function passingOf(
   before: CurveReading | undefined,
   after: CurveReading,
@@ -32,9 +29,8 @@ export function passingOf(
 }
 
 /**
- * Where a core cooling towards a medium at Ta passes a bound:
- * t1 + (t2 − t1) ln((T1 − Ta)/(B − Ta)) ÷ ln((T1 − Ta)/(T2 − Ta)). The true curve sags below a straight line, so it passes the upper bound earlier than the line does.
- * Undefined unless T1 ≥ B ≥ T2 > Ta and T1 > T2.
+ * Towards a medium at Ta: t1 + (t2 − t1) ln((T1 − Ta)/(B − Ta)) ÷ ln((T1 − Ta)/(T2 − Ta)). The true curve sags below a
+ * straight line, so it passes the upper bound earlier. Undefined unless T1 ≥ B ≥ T2 > Ta and T1 > T2.
  */
 export function chilledCrossing(before: CurveReading, after: CurveReading, bound: Bound, chiller: Degrees): number | undefined {
   const [t1, t2, b, a] = [

@@ -4,15 +4,15 @@ import type { CoolingSoFar } from './cooling-so-far';
 import type { CurveReading } from '../../thermal/instant';
 import type { CoolingContext, StageSpan } from './stage-span';
 
-/** Whether chilling can still bring a stage to its bound in time, and what that takes. */
+/** Whether chilling still brings a stage to its bound in time, and how. */
 export type Rescue = { stage: number } & (
   | {
       can: true;
-      /** The instant by which the bound must be reached (epoch ms). */
+      /** Epoch ms. */
       by: number;
-      /** How fast the core must fall on average: hundredths of a degree an hour, in the unit of the reading. */
+      /** Average fall of the core, in the unit of the reading. */
       hundredthsPerHour: number;
-      /** Half way there in time, in a chiller of known temperature: what the core may show at most. */
+      /** In a chiller of known temperature: the most the core may show half way there. */
       halfway?: { at: number; temperature: Degrees };
     }
   | { can: false; why: 'time is over' | 'chiller too warm' }
@@ -20,7 +20,7 @@ export type Rescue = { stage: number } & (
 
 const HOUR = 3_600_000;
 
-/** Every stage that has begun and has not reached its bound. Nothing once the chill is ended: chilling is over then. */
+/** Begun and not at their bounds; none once the chill is ended. */
 export function rescuesOf({ ends, last }: CoolingSoFar, spans: readonly StageSpan[], { ended, now, chiller }: CoolingContext): Rescue[] {
   if (ended || !last) return [];
   const { warmer } = last;

@@ -2,6 +2,6 @@ import { printedIn } from '../../quantity/quantities';
 import type { PrintedTemperature, TemperatureUnit } from '../../quantity/temperature';
 import type { Figure } from '../../limits/verdict';
 
-/** A stage by its ends: "130 → 80 °F", "end of cooking → 46.4 °F". */
+/** "130 → 80 °F", "end of cooking → 46.4 °F". */
 export const stageOf = (from: PrintedTemperature | undefined, to: PrintedTemperature, unit: TemperatureUnit): Figure =>
   from ? { from: printedIn(from, unit), to: printedIn(to, unit) } : { code: 'from-cooking', figures: { to: printedIn(to, unit) } };

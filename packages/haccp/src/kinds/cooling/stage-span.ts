@@ -2,7 +2,7 @@ import type { VerdictKind } from '../../limits/verdict';
 import type { Degrees, PrintedTemperature } from '../../quantity/temperature';
 import type { Passing } from './passing';
 
-/** What was found about one cooling stage; each finding has one verdict. */
+/** Each finding has one verdict. */
 export type StageFinding =
   | 'in time'
   | 'too late'
@@ -18,11 +18,9 @@ export type StageFinding =
   | 'overdue'
   | 'not begun';
 
-/**
- * One cooling stage on the time axis, ready to be drawn. Instants are epoch ms, in the worst case the readings allow.
- */
+/** To be drawn. Epoch ms, in the worst case the readings allow. */
 export type StageSpan = {
-  /** What it is counted from: of a stage in all, where the first begins. Absent where the clock starts when cooking ends. */
+  /** Of a stage in all, where the first begins. Absent where the clock starts when cooking ends. */
   from?: PrintedTemperature;
   to: PrintedTemperature;
   /** Counted with the stages before it. */
@@ -30,24 +28,24 @@ export type StageSpan = {
   startAt?: number;
   endAt?: number;
   deadline?: number;
-  /** Start and end by straight lines between readings: for information. */
+  /** By straight lines: for information. */
   straight?: { startAt: number; endAt?: number };
-  /** The readings either side of the start and of the end, and the estimates between them. */
+  /** Readings either side of start and end, and estimates between. */
   passings?: { start?: Passing; end?: Passing };
-  /** The longest time without a reading inside the stage, when it is longer than the limit tolerates (ms). */
+  /** Longest time without a reading, where longer than tolerated (ms). */
   gap?: number;
   finding: StageFinding;
   verdict: VerdictKind;
 };
 
 export type CoolingContext = {
-  /** The operator declared the stage finished. */
+  /** Declared by the operator. */
   ended: boolean;
-  /** The present instant, when there is one (epoch ms). */
+  /** Epoch ms. */
   now?: number;
-  /** When cooking ended (epoch ms). */
+  /** End of cooking (epoch ms). */
   startAt?: number;
-  /** The air or water it is chilled in, when that is measured. */
+  /** The air or water, where measured. */
   chiller?: Degrees;
 };
 

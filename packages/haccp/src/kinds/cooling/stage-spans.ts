@@ -12,14 +12,13 @@ import { instantOf } from '../../thermal/time-in-band';
 
 export type * from './stage-span';
 
-/** Every stage of a cooling limit, found in a prepared curve. */
 export function stageSpans(curve: Curve, limit: CoolingLimit, context: CoolingContext): StageSpan[] {
   const cooling = beginCooling(limit, context);
   for (let i = 0; i < curve.colder.length; i += 1) addToCooling(cooling, instantOf(curve, i));
   return spansOf(cooling, context);
 }
 
-/** Every stage of a chill up to its last reading. `startAt` is the one the chill was begun with. */
+/** `startAt` is the one the chill began with. */
 export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSpan[] =>
   cooling.limit.stages.map(({ withinSeconds }, index): StageSpan => {
     const named = nameOf(cooling.limit, index);
@@ -53,14 +52,14 @@ export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSp
     };
   });
 
-/** A stage in all is named by where its clock starts, which is where the first one begins. */
+/** A stage in all is named by where the first one begins. */
 function nameOf({ stages }: CoolingLimit, index: number): Pick<StageSpan, 'from' | 'to' | 'inAll'> {
   const { from, to, counted } = stages[index] as CoolingStage;
   const inAll = counted === 'start' && index > 0 ? true : undefined;
   return { from: inAll ? stages[0]?.from : from, to, inAll };
 }
 
-/** A stage whose clock starts when cooking ends, while that is not recorded or nothing was read since. */
+/** While the end of cooking is not recorded, or nothing was read since. */
 function withoutClock({ limit, before }: CoolingSoFar, index: number, { startAt, now = -Infinity }: CoolingContext): StageSpan | undefined {
   const { withinSeconds, counted } = limit.stages[index] as CoolingStage;
   const isCounted = counted === 'end of cooking' || (counted === 'start' && limit.stages[0]?.from === undefined);
@@ -85,7 +84,7 @@ function findingWhileAbove(start: CoolingStart, lastAt: number, { within, gap }:
   return start.doubt ?? 'running';
 }
 
-/** The end of a stage whose lower bound was reached, and the last reading surely inside it. */
+/** `surelyUntil`: the last reading surely inside the stage. */
 type Landed = { at: number; straightAt: number; passing: Passing; surelyUntil: number; isSeenAbove: boolean };
 
 function landedAt(end: EndSoFar, landing: Landing, start: CoolingStart, chiller: Degrees | undefined): Landed {
@@ -103,13 +102,13 @@ function landedAt(end: EndSoFar, landing: Landing, start: CoolingStart, chiller:
 function findingOnceReached(start: CoolingStart, landed: Landed, { within, gap }: Allowed): StageFinding {
   if (landed.surelyUntil - start.surelyFrom > within) return 'too late';
   if (gap !== undefined) return 'gap';
-  // A straight-line instant is good to far less than the clock's own millisecond; nothing closer is called.
+  // Straight-line instants are good to far less than the clock's millisecond; nothing closer is called.
   if (landed.isSeenAbove && landed.straightAt - start.straightAt - within >= 1) return 'too late';
   if (start.doubt) return start.doubt;
   return landed.at - start.at <= within ? 'in time' : 'not shown';
 }
 
-/** The longest time without a reading, when it is longer than tolerated. */
+/** Where longer than tolerated. */
 function longestGapIn(end: EndSoFar, { at, fall }: CoolingStart, tolerated: number): number | undefined {
   const longest = Math.max(0, fall.at - at, end.landing ? end.gapAtLanding : end.gap);
   return longest <= tolerated ? undefined : longest;

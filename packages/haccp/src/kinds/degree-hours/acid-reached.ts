@@ -3,25 +3,25 @@ import { impossibleIn } from '../../quantity/possible';
 import { byProbe, isSetAside } from '../../thermal/curve';
 import type { AsKept } from '../../thermal/instant';
 
-/** One measurement of the meat's pH, of one piece where several are followed. `at` is epoch milliseconds. */
+/** pH of the meat, of one piece where several are followed. `at` is epoch milliseconds. */
 export type AcidReading = AsKept & { at: number; pH: Plain; id?: string; probe?: string };
 
 export type Acid = {
   /**
-   * Of the piece that was last, the first reading at or below the pH after which none is above it (epoch ms); undefined
-   * while there is one without.
+   * Of the last piece: its first reading at or below the pH with none above after it (epoch ms); undefined while a
+   * piece has none.
    */
   reachedAt?: number;
-  /** The pieces, by name, of which no reading shows the pH though another's does. */
+  /** By name, where another piece shows the pH. */
   notShownOf: string[];
   leftOut: number;
-  /** Left out because a person said so. */
+  /** By a person. */
   setAside: number;
 };
 
 /**
- * When the pH was surely down in every piece: at the reading that shows it, since nothing is known of the time before
- * it. A piece that was above it and was not measured again is not down.
+ * Counted at the reading that shows it, since the time before is unknown. A piece that was above and not measured again
+ * is not down.
  */
 export function acidReached(readings: readonly AcidReading[], pH: Plain): Acid {
   const pieces = [...byProbe(readings)].map(([piece, own]) => ({ piece, reachedAt: reachedIn(usableOf(own), pH) }));
@@ -43,7 +43,7 @@ const isRead = (reading: AcidReading): boolean => Number.isFinite(reading?.at) &
 
 const canBe = ({ pH }: AcidReading): boolean => impossibleIn('pH', pH.thousandths) === undefined;
 
-/** A number that no meat has shows nothing down: 0.53 may be 5.3 or 5.53, and 99 anything. */
+/** An impossible number shows nothing: 0.53 may be 5.3 or 5.53, and 99 anything. */
 function reachedIn(readings: readonly AcidReading[], { thousandths }: Plain): number | undefined {
   const lastAbove = readings.findLastIndex((reading) => reading.pH.thousandths > thousandths || !canBe(reading));
   return readings.find(({ at }, index) => index > lastAbove && at !== readings[lastAbove]?.at)?.at;

@@ -4,32 +4,31 @@ import type { Degrees } from '../../quantity/temperature';
 import type { Curve, CurveReading } from '../../thermal/curve';
 
 /**
- * Degree-hours above a base, exact, in halves of a step of the common scale times a millisecond. Only where a straight
- * line crosses the base is a fraction of one rounded, up: a billionth of a degree-hour, never in favour of the lot.
+ * Exact, in halves of a step of the common scale times a millisecond. Only where a straight line crosses the base is a
+ * fraction rounded, up: a billionth of a degree-hour, never in favour of the lot.
  */
 export type DegreeHours = {
-  /** What is shown: between two readings the warmer end counts, over a gap longer than tolerated the cooler. */
+  /** The warmer end of a step, the cooler over a gap longer than tolerated. */
   sure: bigint;
   /** By straight lines, gaps too: for information. */
   straight: bigint;
-  /** At most: between two readings the warmer end counts, whatever lies between them. */
+  /** The warmer end of every step. */
   most: bigint;
-  /** The hottest the chamber was, on the common scale. */
+  /** On the common scale. */
   hottest: number;
-  /** The longest gap, when it is longer than tolerated (ms). */
+  /** Where longer than tolerated (ms). */
   gap?: number;
 };
 
-/** A reading of the chamber, above the base; of one instant with two values the warmer, and the cooler beside it. */
+/** Above the base: of two values of an instant the warmer, and the cooler beside it. */
 type At = { at: number; value: number; cool: number };
 
-/** A stretch of fermentation: until when, and the time beyond either end that counts with that end's temperature. */
+/** `lead` and `tail`: time beyond either end, counted with that end's temperature. */
 export type Stretch = { until: number; lead: number; tail: number };
 
 /**
- * Adds up the chamber's curve until an instant, which is not before its first reading. A chamber warms at once after a
- * reading or just before the next, so that leaving out one no hotter than its neighbours never makes it less.
- * @param base on the common scale
+ * Until an instant not before the first reading. A chamber warms right after a reading or right before the next:
+ * leaving out one no hotter than its neighbours never makes it less. @param base on the common scale
  */
 export function addUpDegreeHours(curve: Curve, base: number, longestGap: number, stretch: Stretch): DegreeHours {
   const sum: Sum = { sure: 0n, straight: 0n, most: 0n, hottest: -Infinity, gap: undefined, level: 0, line: 0 };
@@ -48,7 +47,7 @@ export function addUpDegreeHours(curve: Curve, base: number, longestGap: number,
   return { sure, straight, most, hottest: sum.hottest + base, gap };
 }
 
-/** Whole numbers are added up as such while they are exact: what counts as a level, and the same by straight lines. */
+/** Whole numbers are added as such while exact: `level` as counted, `line` by straight lines. */
 type Sum = DegreeHours & { level: number; line: number };
 const EXACT = 2 ** 52;
 
@@ -95,7 +94,7 @@ function add(sum: DegreeHours, sure: bigint, straight: bigint, most: bigint): vo
   sum.most += most;
 }
 
-/** The straight line at an instant, rounded up to a whole step of the common scale. */
+/** By a straight line, rounded up to a whole step of the common scale. */
 const between = (a: At, b: At, at: number): number => a.value + Math.ceil(((b.value - a.value) * (at - a.at)) / (b.at - a.at));
 
 /** Twice the area of a straight line above zero: dt (h1 + h2), or dt h² ÷ |h2 − h1| where it crosses. */
@@ -107,6 +106,6 @@ function areaAbove(a: number, b: number, span: number): bigint {
   return divide(dt * high * high, BigInt(Math.abs(b - a)), 'up');
 }
 
-/** One degree-hour of a unit in these halves. */
+/** In halves of a step. */
 export const degreeHour = (unit: Degrees['unit']): bigint =>
   BigInt(onCommonScale({ hundredths: 100, unit }) - onCommonScale({ hundredths: 0, unit })) * 3_600_000n * 2n;

@@ -14,7 +14,7 @@ export const degreeHoursJudge: SeriesJudge<DegreeHoursLimit> = {
   judge: (series, limit, context) => judgeChambers({ ...series, acid: lessAcid(series.acid, context.acidError) }, limit, context),
 };
 
-/** Every probe of the chamber by itself: the worst governs. Without a recorded start nothing is met. */
+/** The worst probe governs. Without a recorded start nothing is met. */
 function judgeChambers({ temperatures, acid }: Series, limit: DegreeHoursLimit, context: CurveContext): Verdict {
   const { startAt, ended, acidError } = usableContext(context);
   const allowed = acidError ? [notedError(acidError, 'pH')] : [];

@@ -14,7 +14,7 @@ import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
-/** The chamber above its base, hour by hour, until the reading from which the pH stays down. */
+/** Until the reading from which the pH stays down. */
 export function explainDegreeHours(
   limit: DegreeHoursLimit,
   verdict: Verdict,

@@ -8,7 +8,7 @@ import type { Curve } from '../../thermal/curve';
 import { degreeHour, type DegreeHours } from './add-up-degree-hours';
 import type { FermentationClass, FermentationLimit } from './fermentation-limit';
 
-/** What was found about a fermentation; each finding has one verdict. */
+/** Each finding has one verdict. */
 export type FermentationFinding =
   | 'in-time'
   | 'too-many'
@@ -19,7 +19,7 @@ export type FermentationFinding =
   | 'not-covered'
   | 'not-shown';
 
-/** A fermentation with its figures. Degree-hours are rounded up, so that they never sound better than it was. */
+/** Degree-hours are rounded up, so that they never sound better than they were. */
 export function fermentationFound(
   finding: FermentationFinding,
   sum: DegreeHours,
@@ -50,7 +50,7 @@ export function fermentationFound(
   };
 }
 
-/** What straight lines between the readings would give, where that is less than what counts. For information. */
+/** Where less than what counts. For information. */
 export const notedStraight = ({ straight, most }: DegreeHours, unit: Degrees['unit']): Coded[] =>
   straight === most ? [] : [{ code: 'fermentation-straight', figures: { straight: inDegreeHours(straight, unit) } }];
 

@@ -3,11 +3,11 @@ import type { Plain } from '../../limits/measurement';
 import type { Degrees } from '../../quantity/temperature';
 
 /**
- * Met when pH is down before too many degree-hours have added up: Σ (chamber − base) × hours while the chamber is above
- * the base. The hotter the chamber ever was, the fewer are allowed.
+ * Met when pH is down before too many degree-hours add up: Σ (chamber − base) × hours above the base. The hotter the
+ * chamber ever was, the fewer are allowed.
  */
 export type FermentationLimit = {
-  /** Figures of one plan stand in one unit: 60 °F and 15.6 °C are not the same base. */
+  /** Figures of one plan have one unit: 60 °F and 15.6 °C are not the same base. */
   base: Degrees;
   pH: Plain;
   /** From the coolest up; the last has no top. */
@@ -16,14 +16,13 @@ export type FermentationLimit = {
   source: Source;
 };
 
-/** Met when the pH is down before too many degree-hours of the chamber have added up. */
 export type DegreeHoursLimit = FermentationLimit & { kind: 'degreeHours' };
 
-/** Whole degree-hours allowed while the chamber never was hotter than `top`, itself included or not. */
+/** `most` whole degree-hours while the chamber never was hotter than `top`. */
 export type FermentationClass = { top?: Degrees; isTopIncluded: boolean; most: number };
 
 const at = (degrees: number, unit: Degrees['unit']): Degrees => ({ hundredths: degrees * 100, unit });
-/** Two hours without a reading of the chamber. Common practice, no source. */
+/** Seconds without a reading of the chamber. Common practice, no source. */
 const LONGEST_GAP = 2 * 3600;
 
 export const degreeHoursFahrenheit: FermentationLimit = {
@@ -44,7 +43,7 @@ export const degreeHoursFahrenheit: FermentationLimit = {
   },
 };
 
-/** The same figures divided by 1.8 and rounded down, as the Canadian agency is quoted. */
+/** Divided by 1.8 and rounded down, as the Canadian agency is quoted. */
 export const degreeHoursCelsius: FermentationLimit = {
   base: at(15.6, '°C'),
   pH: { thousandths: 5300 },

@@ -14,20 +14,20 @@ import type { FermentationClass, FermentationLimit } from './fermentation-limit'
 import { fermentationFound, notedStraight, type FermentationFinding } from './fermentation-findings';
 
 export type Fermentation = {
-  /** The chamber, not the meat, unless the plan says otherwise. */
+  /** Not the meat, unless the plan says otherwise. */
   chamber: readonly CurveReading[];
-  /** What its thermometer may be wrong by, on the common scale. */
+  /** Of its thermometer, on the common scale. */
   error?: number;
   acid: readonly AcidReading[];
-  /** When fermentation began, as recorded (epoch ms); without it nothing is met. */
+  /** Recorded begin (epoch ms); without it nothing is met. */
   startAt?: number;
-  /** The operator declared it finished. */
+  /** Declared by the operator. */
   ended: boolean;
 };
 
 /**
- * Degree-hours of the chamber until the pH is down, against the class of the hottest it was. A later, warmer reading
- * may bring a stricter class, so that nothing is met before the pH is down. Compared exactly.
+ * Until the pH is down, by the class of the hottest chamber reading. A later, warmer reading may bring a stricter
+ * class, so nothing is met before the pH is down. Compared exactly.
  */
 export function judgeFermentation(fermentation: Fermentation, limit: FermentationLimit): Verdict {
   const fault = fermentationFault(limit);
@@ -64,7 +64,6 @@ export function judgeFermentation(fermentation: Fermentation, limit: Fermentatio
   return { ...found, ...doubt, figures: { ...doubt.figures, most, hottest }, notes: all };
 }
 
-/** What was left out of the pH, and the pieces in which none shows it down. */
 function notedAcid({ leftOut, setAside, notShownOf }: Acid): Coded[] {
   return [
     ...(leftOut === 0 ? [] : [{ code: 'acid-left-out', figures: { count: leftOut } }]),
@@ -73,7 +72,7 @@ function notedAcid({ leftOut, setAside, notShownOf }: Acid): Coded[] {
   ];
 }
 
-/** Colder than a chamber can ferment, as it was read, is a gap, not time below the base. What is too hot stays, against the lot. */
+/** A reading too cold for fermentation is a gap, not time below the base. A too hot one stays, against the lot. */
 function withoutTooCold(readings: readonly CurveReading[]) {
   const isTooCold = (reading: CurveReading) => isUsableReading(reading) && above(reading.temperature, COLDEST_CHAMBER) < 0;
   const tooCold = readings.filter(isTooCold);
@@ -91,7 +90,7 @@ const notedTooCold = (readings: readonly CurveReading[]): Coded[] =>
     figures: { ...figuresOf(impossibleAs('chamber', temperature) as Impossible), count: readings.length },
   }));
 
-/** The time at either end without a reading of the chamber; endless where the start is not recorded. */
+/** Without a reading of the chamber; Infinity where the start is not recorded. */
 function endsOf({ warmer }: Curve, startAt = NaN, reachedAt?: number) {
   const [first, last] = [warmer[0], warmer[warmer.length - 1]];
   if (!first || !last) return { lead: 0, tail: 0 };
@@ -102,7 +101,7 @@ function endsOf({ warmer }: Curve, startAt = NaN, reachedAt?: number) {
   };
 }
 
-/** A sound limit has a last class without a top, which holds whatever is hotter. */
+/** A sound limit's last class has no top. */
 function classOf({ classes }: FermentationLimit, hottest: number): FermentationClass {
   const holds = ({ top, isTopIncluded }: FermentationClass) => {
     const over = hottest - (top ? onCommonScale(top) : Infinity);

@@ -2,10 +2,10 @@ import type { Plain } from '../../limits/measurement';
 import { POSSIBLE_PLAIN } from '../../quantity/possible';
 import type { AcidReading } from './acid-reached';
 
-/** A higher one would be left out as impossible, and with it what it shows. */
+/** A higher pH would be left out as impossible, and what it shows with it. */
 const MOST = POSSIBLE_PLAIN.pH.most;
 
-/** Each pH as high as its meter's error allows: the meat may be less acid than was read. */
+/** The meat may be less acid than read, by the meter's error. */
 export function lessAcid(acid: readonly AcidReading[], error: Plain | undefined): readonly AcidReading[] {
   const by = Math.abs(error?.thousandths ?? 0);
   if (by === 0) return acid;

@@ -23,7 +23,7 @@ export const dwellExplainer: Explainer<DwellLimit> = {
   lawsOfKill: () => [],
 };
 
-/** Of a table of rows the one that the curve could satisfy: the hottest it reached, or else the coldest. */
+/** The hottest row the curve reached, else the coldest. */
 function rowToDraw(rows: readonly DwellRow[], unit: TemperatureUnit, peak: number): DwellRow[] {
   const ordered = [...rows].sort((a, b) => drawnFigure(a.at, unit) - drawnFigure(b.at, unit));
   const reached = ordered.filter(({ at }) => drawnFigure(at, unit) <= peak);
@@ -35,7 +35,7 @@ function runningHold(own: Governed): StageDrawn[] {
   return [{ label: coded('dwell-hold.bound', figures), startAt: since, endAt: undefined, deadline: until, kind: kindDrawn(own) }];
 }
 
-/** The stretch in which the core stood at or above the lowest temperature of the table. */
+/** At or above the lowest temperature of the table. */
 function heldAbove({ rows }: DwellLimit, own: Governed): StageDrawn[] {
   const [coldest] = [...rows].sort((a, b) => boundOf(a.at)['°F'] - boundOf(b.at)['°F']);
   if (!coldest) return [];

@@ -11,21 +11,20 @@ import type { Row } from './dwell-rows';
 import type { DwellLimit } from './dwell-limit';
 import type { Coded, Figures, Judgement } from '../../limits/verdict';
 
-/** What a dwell was found to be; `rows`, `holds` and `straight` go together by index. */
+/** `rows`, `holds` and `straight` go together by index. */
 export type Dwell = {
   limit: DwellLimit;
   rows: readonly Row[];
   hottest: CurveReading;
-  /** The longest time between two readings (ms). */
+  /** Milliseconds. */
   longestGap: number;
   holds: Holds;
-  /** Milliseconds at or above each row by straight lines. */
+  /** Milliseconds at or above each row. */
   straight: readonly number[];
   /** Taken off every reading, on the common scale. */
   error: number;
   unit: TemperatureUnit;
 };
-/** A row and its figure in the unit of the readings. */
 type Chosen = { row: Row; at: Quantity; held: number };
 
 export function dwellMet(dwell: Dwell, index: number): Judgement {
@@ -54,7 +53,7 @@ export function dwellAcrossGap(dwell: Dwell, index: number): Judgement {
   };
 }
 
-/** While heating goes on: the row that can be satisfied soonest if the temperature stays. */
+/** The row satisfied soonest if the temperature stays. */
 export function dwellRunning(dwell: Dwell, last: CurveReading, now: number | undefined): Judgement {
   const soonest = leastBy(dwell.rows, ({ needed }, row) => {
     const since = dwell.holds.since[row];
@@ -80,7 +79,7 @@ export function dwellRunning(dwell: Dwell, last: CurveReading, now: number | und
   };
 }
 
-/** Ended without any row satisfied: the row that lacks least. */
+/** The row that lacks least. */
 export function dwellMissed(dwell: Dwell): Judgement {
   const nearest = leastBy(dwell.rows, ({ needed }, row) => {
     const held = dwell.holds.longest[row] as number;
@@ -127,7 +126,7 @@ function tooCold(dwell: Dwell): Judgement {
   };
 }
 
-/** What straight lines between the readings would give, where that differs from what counts. */
+/** Where different from what counts. */
 function straightNote(dwell: Dwell, index: number): Coded[] {
   const { at, held } = choose(dwell, index);
   const straight = dwell.straight[index] as number;
@@ -139,13 +138,13 @@ function choose({ rows, holds, unit }: Dwell, index: number): Chosen {
   return { row, at: printedIn(row.printed.at, unit), held: Math.max(0, holds.longest[index] as number) };
 }
 
-/** The row that asks for no time, where there is one. */
+/** The row that needs no time. */
 function orReach({ rows, unit }: Dwell): Figures {
   const instant = rows.find(({ needed }) => needed === 0);
   return instant ? { instant: printedIn(instant.printed.at, unit) } : {};
 }
 
-/** The index with the least value, the hotter row where two are equal; undefined values do not take part. */
+/** The hotter of equal rows; undefined values do not take part. */
 function leastBy(rows: readonly Row[], value: (row: Row, index: number) => number | undefined): number | undefined {
   let best: number | undefined;
   let least = Infinity;

@@ -2,12 +2,10 @@ import { boundOf, type Bound } from '../../quantity/bound';
 import { millisecondsOf } from '../../quantity/duration';
 import type { DwellLimit, DwellRow } from './dwell-limit';
 
-/** A printed row ready to be compared; `needed` in milliseconds. */
+/** `needed` in milliseconds. */
 export type Row = { printed: DwellRow; bound: Bound; needed: number };
 
-/**
- * The rows from the coldest to the hottest; undefined when there are none or °F and °C put them in different orders.
- */
+/** From the coldest to the hottest; undefined without rows, or when °F and °C order them differently. */
 export function rowsOf(limit: DwellLimit): Row[] | undefined {
   const rows = limit.rows.map((printed) => ({
     printed,

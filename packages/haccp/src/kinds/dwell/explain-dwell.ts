@@ -16,10 +16,9 @@ import { explainByVerdict } from '../../explain/explain-by-verdict';
 import { lengthOf, longestStretch, type Stretch } from './longest-stretch';
 import { resting } from '../../explain/readings-at';
 
-/** A row with the stretch that counts for it. */
 type Held = { row: Row; stretch?: Stretch; held: number };
 
-/** The row that governs, the stretch it was held for, and the readings at its ends. */
+/** Of the row that governs, with the readings at its ends. */
 export function explainDwell(limit: DwellLimit, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const { colder } = prepareCurve(own);
   const last = colder.at(-1);

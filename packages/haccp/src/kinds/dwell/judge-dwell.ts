@@ -15,7 +15,7 @@ import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Judgement, Remark, Verdict } from '../../limits/verdict';
 
-/** A hold up to the last reading added. It grows with the rows of its table, never with its readings. */
+/** Grows with the rows of its table, never with its readings. */
 export type DwellSoFar = {
   readonly limit: DwellLimit;
   readonly rows: readonly Row[];
@@ -29,7 +29,7 @@ export type DwellSoFar = {
   longestGap: number;
   hottest?: Instant;
   last?: Instant;
-  /** Straight-line time at or above each row: of segments wholly above so many rows, and of those that pass the row. */
+  /** Straight-line time: of segments wholly above so many rows, and of those that pass the row. */
   above: number[];
   passing: number[];
 };
@@ -53,7 +53,6 @@ export function beginDwell(limit: DwellLimit, error: number): DwellSoFar {
   };
 }
 
-/** Adds one reading, later than all before. */
 export function addToDwell(dwell: DwellSoFar, own: Instant): void {
   const { last, hottest, holds } = dwell;
   const level = levelOf(own.cold, own.colder.temperature.unit, dwell.bounds, dwell.level);
@@ -80,9 +79,8 @@ function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReadin
 }
 
 /**
- * Met when any printed row is satisfied: the core stayed at or above its temperature, without a break, for its time.
- * Only stretches whose readings are all at or above the row count; what lies between two readings is taken to be the
- * colder of the two.
+ * Met when any row is: the core stayed at or above it, without a break, for its time. Only readings at or above the row
+ * count; between two the colder is assumed.
  */
 export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = dwell;
@@ -92,7 +90,6 @@ export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly Remark[]
   return Object.assign({}, judgement, { notes: [...curveNotes, ...(judgement.notes ?? [])] });
 }
 
-/** A whole series of one probe. */
 export function judgeDwell(readings: readonly CurveReading[], limit: DwellLimit, context: CurveContext): Verdict {
   const error = errorOf(context);
   if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
@@ -132,7 +129,7 @@ function decide(soFar: DwellSoFar, last: CurveReading, { ended, now }: CurveCont
   return acrossGaps === undefined ? dwellMissed(dwell) : dwellAcrossGap(dwell, acrossGaps);
 }
 
-/** Milliseconds at or above each row by straight lines: a segment wholly above a row is above all colder ones too. */
+/** Milliseconds; a segment wholly above a row is above all colder ones too. */
 function straightOf({ above, passing }: DwellSoFar): number[] {
   let whole = 0;
   return passing

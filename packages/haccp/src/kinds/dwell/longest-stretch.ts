@@ -1,13 +1,12 @@
 import { above, type Bound } from '../../quantity/bound';
 import type { CurveReading } from '../../thermal/curve';
 
-/** Places of the first and the last reading of a stretch in its curve. */
+/** Places in the curve. */
 export type Stretch = { first: number; last: number };
 
 /**
- * The longest stretch of readings that are all at or above a bound, none further apart than tolerated; undefined where
- * no reading is. Its length is the hold the judges count (thermal/holds). While a hold runs, the stretch at the end.
- * @param longestGap ms
+ * Its length is the hold that the judges count (thermal/holds); undefined where no reading is at or above the bound.
+ * @param longestGap ms @param mustRun only the stretch at the end
  */
 export function longestStretch(readings: readonly CurveReading[], bound: Bound, longestGap: number, mustRun = false): Stretch | undefined {
   let best: Stretch | undefined;
@@ -21,6 +20,5 @@ export function longestStretch(readings: readonly CurveReading[], bound: Bound, 
   return mustRun ? own : best;
 }
 
-/** Milliseconds from the first to the last reading of a stretch. */
 export const lengthOf = (readings: readonly CurveReading[], { first, last }: Stretch): number =>
   (readings[last] as CurveReading).at - (readings[first] as CurveReading).at;

@@ -5,7 +5,7 @@ import { printedIn, timeOf } from '../../quantity/quantities';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { DwellRow } from './dwell-limit';
 
-/** One row of a dwell table: 145 °F for 4 min, or 158 °F and no holding time. */
+/** 145 °F for 4 min, or 158 °F and no holding time. */
 export function rowIn({ at, seconds }: DwellRow, unit: TemperatureUnit): Phrase {
   const figure = printedIn(at, unit);
   return (

@@ -6,7 +6,7 @@ import { worstVerdict } from '../../limits/worst-verdict';
 import { againstLimit } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 
-/** One figure as it was read or analysed. `at` in epoch ms. */
+/** `at` in epoch ms. */
 export type FigureRead = {
   id?: string;
   at?: number;
@@ -14,7 +14,7 @@ export type FigureRead = {
   read: { value: number; unit: string } | undefined;
 };
 
-/** Every figure against the bounds; a later good one undoes no earlier miss. */
+/** A later good figure undoes no earlier miss. */
 export function explainFigure(limit: FigureLimit, figures: readonly FigureRead[], errors?: InstrumentErrors): WorkedOut {
   const judged = figures.map((one) => ({ ...one, of: judgeFigureRead(one.read, limit, errors) }));
   if (judged.length === 0) return { steps: [], restsOn: [], assumptions: [] };

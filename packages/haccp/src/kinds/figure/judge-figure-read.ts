@@ -9,10 +9,7 @@ import { worstVerdict } from '../../limits/worst-verdict';
 
 type Read = { value: number; unit: string };
 
-/**
- * A figure that was analysed or read, in the unit of its limit; in another unit it decides nothing. The error of a
- * meter is allowed for in the bounds.
- */
+/** In another unit than its limit's it decides nothing. The bounds allow for the meter's error. */
 export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, errors: InstrumentErrors = {}): Verdict {
   const thousandths = read?.unit === limit.unit ? scaledBig(read.value, 3) : undefined;
   const figure = thousandths === undefined ? undefined : { numerator: thousandths, denominator: 1000n };
@@ -23,7 +20,7 @@ export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, erro
   return { ...verdict, notes: [...verdict.notes, notedError(error, unit as 'pH' | 'aw')] };
 }
 
-/** Each bound by itself: an error wider than what lies between them leaves nothing that is met. */
+/** One by one: an error wider than the range leaves nothing that is met. */
 function boundsAllowing({ min, max, ...limit }: FigureLimit, { thousandths }: Plain): FigureLimit[] {
   const by = Math.abs(thousandths);
   const least = min === undefined ? [] : [{ ...limit, min: min + by }];

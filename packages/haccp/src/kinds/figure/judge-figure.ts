@@ -7,13 +7,10 @@ import type { Figure, Found, Verdict } from '../../limits/verdict';
 import type { Ratio } from '../../formula/curing-species';
 import { figureFault, type FigureLimit } from './figure-limit';
 
-/** Places shown: as many as a limit can have, and one more where fewer would look like a bound it is not on. */
+/** Decimals: as many as a limit can have, and more where fewer look like a bound it is not on. */
 const SHOWN = [3, 4, 5, 6] as const;
 
-/**
- * An exact figure, in the unit of the limit, against its bounds; nothing is rounded to decide. A figure without a
- * weight to refer to, or below nothing where nothing can be below it, is undetermined.
- */
+/** In the unit of the limit; nothing is rounded to decide. Undetermined without a weight to refer to, or below zero. */
 export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verdict {
   const fault = figureFault(limit);
   if (fault) return { ...unusableLimit(fault), notes: [] };
@@ -29,7 +26,7 @@ export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verd
   return { kind: 'missed', ...missedBy(out, figure, limit, read), notes: [] };
 }
 
-/** On a figure that the source excludes there is no distance to it. */
+/** An excluded figure has no distance to its bound. */
 function missedBy({ side, by }: Outside, figure: Ratio, { of, unit, ...limit }: FigureLimit, read: Figure): Found {
   const bound = amountOf(limit[side] as number, unit);
   if (by === 0n) return { finding: 'figure-excluded', figures: { of, read, bound } };
@@ -40,7 +37,7 @@ function missedBy({ side, by }: Outside, figure: Ratio, { of, unit, ...limit }: 
 type Side = 'min' | 'max';
 type Outside = { side: Side; by: bigint; isOut: boolean };
 
-/** How far inside (+) or outside (−) one bound: still a multiple of the figure's denominator, in thousandths. */
+/** Inside (+) or outside (−), in thousandths; still a multiple of the figure's denominator. */
 function outBy({ numerator, denominator }: Ratio, limit: FigureLimit, side: Side): Outside | undefined {
   const bound = limit[side];
   if (bound === undefined) return undefined;

@@ -3,10 +3,10 @@ import { scaled } from '../../quantity/decimal';
 import type { PrintedTemperature } from '../../quantity/temperature';
 import type { FreezingLimit } from './freezing-limit';
 
-/** Pork frozen long enough to kill trichinae: printed rows, of which any one is enough. */
+/** Against trichinae in pork; any one row is enough. */
 export type FreezingRow = { at: PrintedTemperature; hours: number };
 
-/** Thickness of the piece, or of the layer, box or block it is frozen in. Figures as printed, in whole tenths. */
+/** Of the piece, or of the layer, box or block it is frozen in. Whole tenths, as printed. */
 export type ThicknessGroup = {
   name: 'group 1' | 'group 2';
   most: { in: number; cm: number };
@@ -29,7 +29,7 @@ const row = (fahrenheit: number, celsius: number, hours: number): FreezingRow =>
   hours,
 });
 
-/** By the temperature of the freezer. Group 1 to 6 in thick, group 2 over 6 to 27 in. */
+/** By the freezer. Group 1 to 6 in thick, group 2 over 6 to 27 in. */
 export const freezingByThickness: readonly ThicknessGroup[] = [
   {
     name: 'group 1',
@@ -43,7 +43,6 @@ export const freezingByThickness: readonly ThicknessGroup[] = [
   },
 ];
 
-/** By the temperature at the centre of the meat. */
 export const freezingByCentre: readonly FreezingRow[] = [
   row(0, -17.8, 106),
   row(-5, -20.6, 82),
@@ -55,7 +54,7 @@ export const freezingByCentre: readonly FreezingRow[] = [
   row(-35, -37.2, 0.5),
 ];
 
-/** The rows that are printed for what is read; the thickness is compared in its own unit, exactly. None beyond the thickest. */
+/** Thickness compares exactly in its own unit; no row beyond the thickest. */
 export function freezingRows(read: FreezingLimit['read']): readonly FreezingRow[] | undefined {
   if (read.what === 'centre') return freezingByCentre;
   const { value, unit } = read.thickness;

@@ -4,16 +4,13 @@ import type { PrintedTemperature } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 
 export type FrozenHold = {
-  /** The longest time without a break, ms. */
+  /** Without a break, ms. */
   longest: number;
-  /** When the stretch that still goes on at the last reading began (epoch ms). */
+  /** Start of the stretch still running at the last reading (epoch ms). */
   since?: number;
 };
 
-/**
- * Time at or below each of several temperatures, in one pass: only between two readings that both are, and no farther
- * apart than tolerated.
- */
+/** Counts only between two readings that both are at or below, no farther apart than tolerated. */
 export function frozenHolds(
   readings: readonly CurveReading[],
   temperatures: readonly PrintedTemperature[],

@@ -9,22 +9,22 @@ import { byProbe, prepareCurve, type CurveReading } from '../../thermal/curve';
 import { FREEZING_CONDITIONS, freezingByCentre, freezingRows, type FreezingRow } from './freezing-table';
 import { frozenHolds, type FrozenHold } from './frozen-hold';
 
-/** What was read: the air of the freezer, with the thickness of what lies in it, or the centre of the meat. */
+/** Freezer air, with the thickness of the pieces, or the centre of the meat. */
 export type Freezing = {
   read: { what: 'freezer'; thickness: Thickness } | { what: 'centre' };
   readings: readonly CurveReading[];
-  /** When the meat went in (epoch ms): air that was read before it froze nothing, and without it none is met. */
+  /** When the meat went in (epoch ms): air read before it froze nothing, and without it none is met. */
   startAt?: number;
   ended: boolean;
 };
 
 const HOUR = 3_600_000;
-/** Two hours between two readings of a freezer or a frozen centre. Common practice, no source. */
+/** Between readings of a freezer or a frozen centre. Common practice, no source. */
 const LONGEST_GAP = 2 * HOUR;
 
 /**
- * Met when any printed row is: every probe at or below its temperature, without a break, for its time. Between two
- * readings both must be; nothing is read between the rows. Temperatures and times are compared exactly.
+ * Met when any printed row is: every probe at or below its temperature, without a break, for its time. Both readings of
+ * a step must be; nothing is interpolated between rows. Compared exactly.
  */
 export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Verdict {
   const { read, readings, ended } = freezing;
@@ -52,7 +52,7 @@ export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Ver
 
 const isStartUnknown = ({ read, startAt }: Freezing): boolean => read.what === 'freezer' && !Number.isFinite(startAt);
 
-/** The centre is the meat's own, whenever it was read; the air of a freezer is not. */
+/** The centre is the meat's whenever it is read; freezer air is not. */
 const isBefore = (reading: CurveReading, { read, startAt }: Freezing): boolean =>
   read.what === 'freezer' && startAt !== undefined && reading?.at < startAt;
 
@@ -74,10 +74,10 @@ function decide(held: readonly Held[], ended: boolean, unit: TemperatureUnit): P
   return { kind: 'undetermined', finding: 'freezing-going-on', measure: 'freezing', figures, spare: -short, running };
 }
 
-/** Whole days as they are printed. */
+/** Whole days as printed. */
 const rowTime = ({ hours }: FreezingRow): Quantity => (hours % 24 === 0 ? amountOf(hours / 24, 'days', 0) : timeOf(hours * HOUR));
 
-/** The rows for what was read, or why there are none. The thickness is compared in its own unit. */
+/** Thickness compares in its own unit. */
 function rowsFor(read: Freezing['read']): readonly FreezingRow[] | Found {
   if (read.what === 'centre') return freezingByCentre;
   const rows = freezingRows(read);
@@ -88,7 +88,7 @@ function rowsFor(read: Freezing['read']): readonly FreezingRow[] | Found {
   return { finding: 'freezing-no-row', figures: { thickness: amountOf(thousandths, unit) } };
 }
 
-/** Why nothing could be judged; undefined when rows are printed for it. */
+/** Undefined when rows are printed for it. */
 export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): LimitFault | undefined {
   const rows = rowsFor(read);
   if (!('finding' in rows)) return undefined;

@@ -11,7 +11,7 @@ import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
-/** Every set that may apply, with its figures; the highest counts, and it is told in classes. */
+/** The highest set counts, told in classes. */
 export function explainGrowthLimit(limit: GrowthLimit, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const cooling = readingsOfChill(own, context);
   const [first, last] = [cooling[0], cooling.at(-1)];
@@ -38,7 +38,7 @@ export function explainGrowthLimit(limit: GrowthLimit, own: readonly CurveReadin
 
 function readingsOfChill(own: readonly CurveReading[], context: CurveContext): CurveReading[] {
   const curve = prepareCurve(own);
-  const before = beginBeforeTheEnd(context.startAt, errorOf(context) as number); // else nothing was judged
+  const before = beginBeforeTheEnd(context.startAt, errorOf(context) as number); // otherwise nothing was judged
   let begun = 0;
   curve.warmer.forEach((_, index) => {
     if (beginsAnew(before, instantOf(curve, index))) begun = index;

@@ -2,8 +2,8 @@ import type { Species } from '../../growth/growth-set';
 import type { Cited } from '../../limits/source';
 
 /**
- * Met when the growth of C. perfringens while cooling, as predicted for cooked meat without cure, stays at or below
- * `log10`, in whole hundredths. A screening: it informs, and it never clears a lot alone.
+ * Met when C. perfringens, as predicted for cooked meat without cure, grows at most `log10` while cooling, in whole
+ * hundredths. A screening: it never clears a lot alone.
  */
 export type GrowthLimit = Cited & {
   kind: 'growth';

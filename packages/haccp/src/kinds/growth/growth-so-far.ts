@@ -9,31 +9,31 @@ import { growthSetsFor, type GrowthSet } from '../../growth/growth-set';
 
 const HOUR = 3_600_000;
 
-/** Growth while cooling up to the last reading added, by every set that may apply. It never grows with its readings. */
+/** By every set that may apply. Constant in size, however many readings. */
 export type GrowthSoFar = {
   readonly limit: GrowthLimit;
-  /** What a reading may be wrong by, °C. */
+  /** Of a reading, °C. */
   readonly error: number;
   readonly before: BeforeTheEnd;
   readonly longestGap: number;
   sums: SetSum[];
-  /** The longest gap with growth in it (ms); 0 where there is none. */
+  /** With growth in it (ms); 0 where there is none. */
   gap: number;
   readings: number;
-  /** The first reading of the chill was already where spores grow, so that some of it was not seen. */
+  /** The first reading was already in the range of growth: some of it was not seen. */
   startUnseen: boolean;
   last?: Instant;
   lastCold: number;
   lastWarm: number;
 };
 
-/** log10 without lag by one set: at most, with the fastest rate between two readings; and by straight lines. */
+/** log10 without lag: at most, by the fastest rate of each step; and by straight lines. */
 type SetSum = {
   readonly set: GrowthSet;
   readonly fastest: number;
   atMost: number;
   byStraightLines: number;
-  /** The fastest rate of the last step, and the temperature of it where it was level; NaN where it was not. */
+  /** Fastest rate of the last step, and its temperature where level; else NaN. */
   most: number;
   level: number;
 };
@@ -61,7 +61,7 @@ const beginSum = (set: GrowthSet, fastest: number): SetSum => ({
   level: NaN,
 });
 
-/** Adds one reading, later than all before. What belongs to heating is not counted: the chill begins anew after it. */
+/** Heating is not counted: the chill begins anew after it. */
 export function addToGrowthLimit(growth: GrowthSoFar, instant: Instant): void {
   if (beginsAnew(growth.before, instant)) beginChill(growth);
   const cold = instant.cold / DEGREE - growth.error;
@@ -74,7 +74,7 @@ export function addToGrowthLimit(growth: GrowthSoFar, instant: Instant): void {
   growth.lastWarm = warm;
 }
 
-/** Each reading of a heating core begins it anew: what is there already is left. */
+/** Each reading of a heating core starts it again; an empty sum stays. */
 function beginChill(growth: GrowthSoFar): void {
   if (growth.readings === 0) return;
   growth.sums = growth.sums.map(({ set, fastest }) => beginSum(set, fastest));
@@ -99,13 +99,13 @@ function addSpan(growth: GrowthSoFar, cold: number, warm: number, span: number):
   if (grows && !(span <= growth.longestGap)) growth.gap = Math.max(growth.gap, span);
 }
 
-/** A logger shows one figure for many readings: the rate at a level temperature is worked out once. */
+/** Loggers repeat one figure: the rate at a level temperature is computed once. */
 function rateAt(sum: SetSum, low: number, high: number): void {
   sum.most = fastestBetween(sum.set, sum.fastest, low, high);
   sum.level = low === high ? low : NaN;
 }
 
-/** log10 with the lag carried through, of the set by which it is the most. */
+/** log10 with lag, of the set that gives the most. */
 export type GrowthFigure = { set: GrowthSet; atMost: number; byStraightLines: number };
 
 export const highestOf = ({ sums }: GrowthSoFar): GrowthFigure =>
@@ -117,7 +117,6 @@ export const highestOf = ({ sums }: GrowthSoFar): GrowthFigure =>
     }))
     .reduce((most, one) => (one.atMost > most.atMost ? one : most));
 
-/** Whether growth goes on at the last reading. */
 export const isGrowing = ({ sums, lastWarm }: GrowthSoFar): boolean => sums.some(({ set }) => lastWarm > set.minCelsius);
 
 export const copyOfGrowth = (growth: GrowthSoFar): GrowthSoFar => ({

@@ -12,8 +12,8 @@ const NOTES: readonly Coded[] = [{ code: 'growth-screening' }, { code: GROWTH_CL
 type Decided = Pick<Verdict, 'kind' | 'running'> & Omit<Found, 'measure'>;
 
 /**
- * Met when the most that can have grown between the readings stays within the bound: over each step the fastest rate
- * between its ends. Missed when straight lines already pass it; anything between, a gap, or growth nobody saw is doubt.
+ * Met when the worst case, the fastest rate of each step, is within the bound. Missed when straight lines pass it;
+ * anything between, a gap, or unseen growth is doubt.
  */
 export function judgeGrowthSoFar(growth: GrowthSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit, last } = growth;

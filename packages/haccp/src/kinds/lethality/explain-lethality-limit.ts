@@ -11,7 +11,7 @@ import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
-/** The kill that is sure: over each step the colder end, over a gap nothing; by the law of the set named. */
+/** Sure kill: the colder end of each step, zero over a gap; by the set named. */
 export function explainLethalityLimit(limit: LethalityLimit, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const { colder } = prepareCurve(own);
   const floor = raised(boundOf(limit.floor), errorOf(context) ?? Infinity);

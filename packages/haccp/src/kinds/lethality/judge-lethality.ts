@@ -10,14 +10,14 @@ import { nothingUsableIn } from '../../limits/nothing-usable';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Coded, Figures, Found, Phrase, Remark, Verdict, VerdictKind } from '../../limits/verdict';
 
-/** The sum of many floats: nearer to the target than this is not above it. */
+/** Tolerance for the sum of many floats. */
 const AS_GOOD_AS = 1e-9;
 const NOTES: readonly Coded[] = [{ code: 'lethality-estimate' }, { code: 'lethality-support' }];
 type Decided = Pick<Verdict, 'kind' | 'spare' | 'running'> & Found;
 
 /**
- * Met when the kill that is sure has reached the target: over each step the colder end, over a gap nothing. What
- * straight lines would give is shown and never meets it.
+ * Met when the sure kill reaches the target: the colder end of each step, zero over a gap. The straight-line kill is
+ * shown and never meets it.
  */
 export function judgeLethalitySoFar(cook: LethalitySoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit, last, hottest } = cook;
@@ -41,7 +41,7 @@ function decide(cook: LethalitySoFar, context: CurveContext): Decided {
     figures: { ...shared, short, ...more },
   });
   if (byStraightLines - wanted > AS_GOOD_AS) return of('undetermined', ...thin(cook));
-  // only a cook with a reading is judged, and that has a hottest
+  // a judged cook has a reading, and so a hottest
   if (context.ended) return of('missed', 'ended', { hottest: degreesOf((cook.hottest as Instant).colder.temperature) });
   const left = timeToKill(cook, wanted - sure);
   const until = left === undefined ? undefined : (cook.last as Instant).at + left;
@@ -52,7 +52,7 @@ function decide(cook: LethalitySoFar, context: CurveContext): Decided {
 const thin = ({ gap, limit }: LethalitySoFar): [string, Figures] =>
   gap > 0 ? ['gap', { gap: timeOf(gap), tolerated: timeOf(limit.longestGapSeconds * 1000) }] : ['not-sure', {}];
 
-/** How old the last reading is, or how long it still takes, to the minute. */
+/** Age of the last reading, or the time left to the minute. */
 function whatIsLeft({ last, longestGap }: LethalitySoFar, left: number | undefined, { now }: CurveContext): Figures {
   const { at } = last as Instant;
   const age = (now ?? at) - at;
@@ -60,7 +60,7 @@ function whatIsLeft({ last, longestGap }: LethalitySoFar, left: number | undefin
   return leftOf(left);
 }
 
-/** A figure of kill, never without its set: half logs, rounded down. */
+/** Half logs, rounded down, never without the set. */
 function killOf(logs: number, { name, source }: LethalitySet): Phrase {
   const isMore = logs > MOST_TOLD;
   const code = `kill-${isMore ? 'more-than' : 'about'}${source.confirmed ? '' : '-unconfirmed'}`;

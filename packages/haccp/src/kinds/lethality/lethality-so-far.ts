@@ -4,20 +4,20 @@ import type { LethalityLimit } from './lethality-limit';
 import type { Instant } from '../../thermal/instant';
 import { killAbove, killLaw, type KillLaw } from '../../lethality/kill-rate';
 
-/** A cook's kill up to the last reading added, against a target of logs. It never grows with its readings. */
+/** Constant in size, however many readings. */
 export type LethalitySoFar = {
   readonly limit: LethalityLimit;
   /** Taken off every reading, on the common scale. */
   readonly error: number;
   readonly law: KillLaw;
-  /** On the common scale; where the source prints two figures, the warmer. */
+  /** On the common scale; the warmer of two printed figures. */
   readonly floor: number;
   readonly longestGap: number;
-  /** log10 that is sure: over each step the colder end, over a gap nothing. */
+  /** log10: the colder end of each step, zero over a gap. */
   sure: number;
-  /** log10 by straight lines, gaps too: for information. */
+  /** log10, gaps too: for information. */
   byStraightLines: number;
-  /** The longest gap with any heat in it (ms); 0 where there is none. */
+  /** With heat in it (ms); 0 where there is none. */
   gap: number;
   hottest?: Instant;
   last?: Instant;
@@ -41,7 +41,6 @@ export function beginLethalityLimit(limit: LethalityLimit, error: number): Letha
   };
 }
 
-/** Adds one reading, later than all before. */
 export function addToLethalityLimit(cook: LethalitySoFar, instant: Instant): void {
   const { last, lastValue, law, floor } = cook;
   const value = instant.cold - cook.error;
@@ -61,7 +60,7 @@ export function addToLethalityLimit(cook: LethalitySoFar, instant: Instant): voi
   cook.lastValue = value;
 }
 
-/** A second one that goes on by itself; written out, as a spread would slow every reading. */
+/** Field by field: a spread would slow every reading. */
 export const copyOfLethality = (cook: LethalitySoFar): LethalitySoFar => ({
   limit: cook.limit,
   error: cook.error,
@@ -76,13 +75,10 @@ export const copyOfLethality = (cook: LethalitySoFar): LethalitySoFar => ({
   lastValue: cook.lastValue,
 });
 
-/** A stage that would go on for longer than this is none (30 days). */
+/** 30 days. */
 const LONGEST_STAGE = 30 * 86_400_000;
 
-/**
- * Milliseconds until so many logs more are there, if it stays at the last temperature; undefined when it is too cold
- * for that in any useful time.
- */
+/** Milliseconds at the last temperature; undefined where too cold or too long. */
 export function timeToKill({ law, floor, lastValue }: LethalitySoFar, log10: number): number | undefined {
   if (lastValue < floor) return undefined;
   const left = Math.ceil(log10 / Math.exp(law.perStep * lastValue + law.offset));

@@ -13,10 +13,10 @@ import type { Verdict } from '../../limits/verdict';
 import { worstVerdict } from '../../limits/worst-verdict';
 import type { ExplainedStep, WorkedOut } from '../../explain/explanation';
 
-/** One value as it was read. `at` in epoch ms. */
+/** `at` in epoch ms. */
 export type ValueRead = { id?: string; at?: number; probe?: string; measurement: Measurement | undefined };
 
-/** Every value against the bounds; the one that governs with its figures put in. */
+/** Figures are those of the value that governs. */
 export function explainRange(printed: RangeLimit, values: readonly ValueRead[], errors?: InstrumentErrors): WorkedOut {
   const judged = values.map((value) => ({ ...value, of: judgeRange(value.measurement, printed, errors) }));
   const error = errorFor(printed, errors);
@@ -62,7 +62,7 @@ function stepsOf(measurement: Measurement, { min, max, signs }: RangeLimit, of: 
 
 type Compared = { value: Quantity; bound: Quantity; by: { above: Quantity; below: Quantity } };
 
-/** How far a value lies above a figure, and below it; two decimals where a figure has to be converted for reading. */
+/** Two decimals where a figure is converted for reading. */
 function compare(measurement: Measurement, figure: PrintedTemperature | number): Compared | undefined {
   const both = (count: number, decimals: number, unit: QuantityUnit) => ({
     above: { value: decimalText(count, decimals), unit },

@@ -12,20 +12,19 @@ import { isDegrees, isUsable, type Measurement } from '../../limits/measurement'
 import type { Found, Verdict, VerdictKind } from '../../limits/verdict';
 
 type Side = 'min' | 'max';
-/** How far inside (+) or outside (−) one bound, in small exact units of the measurement. */
+/** Inside (+) or outside (−) one bound, in exact steps of the measurement. */
 type Spare = { side: Side; by: number; isOut: boolean };
 
 /**
- * Judged in the unit read, against the figure printed in that unit. A bound is inside unless its sign is strict. The
- * instrument's error is allowed for in the bounds: at least 165 °F and ± 1 °F ask for 166 °F, pH 5.3 and ± 0.05 for
- * 5.25.
+ * Compared with the figure printed in the unit read. A bound is inside unless its sign is strict. Bounds allow for the
+ * instrument's error: at least 165 °F and ± 1 °F ask for 166 °F, pH 5.3 and ± 0.05 for 5.25.
  */
 export function judgeRange(measurement: Measurement | undefined, limit: RangeLimit, errors?: InstrumentErrors): Verdict {
   const error = errorFor(limit, errors);
   return error ? judgeAllowing(measurement, limit, error) : judgePlainly(measurement, limit);
 }
 
-/** The error of the instrument that reads what is limited; undefined where none is stated. */
+/** Undefined where none is stated. */
 export function errorFor({ measured }: RangeLimit, errors: InstrumentErrors = {}): Measurement | undefined {
   if (measured === 'percent') return undefined;
   const error = errors[measured];
@@ -40,7 +39,7 @@ function judgeAllowing(measurement: Measurement | undefined, limit: RangeLimit, 
   return { ...verdict, notes: [...verdict.notes, notedError(error, measured)] };
 }
 
-/** Both bounds, temperatures in every unit printed, with the instrument's error allowed for. */
+/** Within the instrument's error; temperatures in every unit printed. */
 export function boundsAllowing({ min, max }: RangeLimit, error: Measurement): Pick<RangeLimit, 'min' | 'max'> {
   return { min: allowing(min, 'min', error), max: allowing(max, 'max', error) };
 }
@@ -73,7 +72,7 @@ function judgePlainly(measurement: Measurement | undefined, limit: RangeLimit): 
   return { kind: 'met', finding: 'value-within', figures: { read, spare }, spare: by, notes: [] };
 }
 
-/** Further out; at the same distance, the one whose sign excludes its figure. No number is the worst of all. */
+/** Further out, or excluded by its sign at the same distance. NaN is the worst. */
 const isWorse = (one: Spare, other: Spare): boolean => !(one.by >= other.by) || (one.by === other.by && one.isOut && !other.isOut);
 
 function nothingUsable(measurement: Measurement | undefined): { kind: VerdictKind } & Found {
@@ -99,7 +98,7 @@ function distanceAbove(measurement: Measurement, figure: PrintedTemperature | nu
   return typeof figure === 'number' ? measurement.thousandths - figure : NaN;
 }
 
-/** On a figure that the source excludes there is no distance to it. */
+/** An excluded figure has no distance to its bound. */
 function missedBy({ side, by }: Spare, read: Quantity, measurement: Measurement, limit: RangeLimit): Found {
   const bound = boundFigure(limit[side] as PrintedTemperature | number, measurement, limit);
   if (by === 0) return { finding: side === 'min' ? 'range-not-above' : 'range-not-below', figures: { read, bound } };
@@ -110,13 +109,13 @@ function missedBy({ side, by }: Spare, read: Quantity, measurement: Measurement,
 const figureOf = (measurement: Measurement, limit: RangeLimit): Quantity =>
   isDegrees(measurement) ? degreesOf(measurement) : amountOf(measurement.thousandths, unitOf(limit));
 
-/** A figure that was compared with: a temperature stands beside degrees only. */
+/** Temperature bounds are compared only with degrees. */
 const boundFigure = (figure: PrintedTemperature | number, measurement: Measurement, limit: RangeLimit): Quantity =>
   typeof figure === 'number' ? amountOf(figure, unitOf(limit)) : printedIn(figure, (measurement as Degrees).unit);
 
-/** Of a number; a temperature has the unit it was read in. */
+/** A temperature has the unit it was read in. */
 const unitOf = ({ measured }: RangeLimit): QuantityUnit => (measured === 'percent' ? '%' : (measured as 'pH' | 'aw'));
 
-/** A distance for reading. Only a figure converted from the other unit ever needs rounding: never in the lot's favour. */
+/** Only a converted figure needs rounding: never in the lot's favour. */
 const differenceBy = (by: number, measurement: Measurement, limit: RangeLimit, rounding: Rounding): Quantity =>
   isDegrees(measurement) ? degreesApart(by, measurement.unit, rounding) : differenceOf(by, unitOf(limit));

@@ -1,12 +1,12 @@
 import type { Cited, StrictSigns } from '../../limits/source';
 import type { PrintedTemperature } from '../../quantity/temperature';
 
-/** What a plain value is a measurement of. Temperatures compare in the unit read; the others are pure numbers. */
+/** Temperatures compare in the unit read; the others are plain numbers. */
 export type Measured = 'temperature' | 'pH' | 'aw' | 'percent';
 
 /**
- * Met when the value lies within the bounds, both included unless `signs` says otherwise. Temperatures in hundredths
- * per printed unit; others ×1000.
+ * Met within the bounds, both included unless `signs` says otherwise. Temperatures in hundredths per printed unit;
+ * others ×1000.
  */
 export type RangeLimit = Cited & {
   kind: 'range';

@@ -7,7 +7,6 @@ import { sum } from '../../limits/line-part';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { RestingOn, WorkedOut } from '../../explain/explanation';
 
-/** What the marked piece weighed at the start and weighs now. */
 export function explainWeightLoss(limit: WeightLossLimit, own: readonly WeightReading[]): WorkedOut {
   const drying = inOrder(own);
   const now = drying?.later.at(-1);

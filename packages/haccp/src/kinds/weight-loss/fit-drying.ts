@@ -1,7 +1,7 @@
-/** The share lost so many days after the start. */
+/** `lost` is a share. */
 export type LossPoint = { days: number; lost: number };
 
-/** lost = final (1 − e^(−days ÷ tau)): the rate falls in step with the water still to go. */
+/** lost = final (1 − e^(−days ÷ tau)): the rate falls with the water left. */
 export type DryingLaw = { final: number; tauDays: number };
 
 const LONGEST_TAU_DAYS = 1e4;
@@ -10,9 +10,9 @@ const HALVINGS = 80;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
- * Least squares: for each time constant the best final loss follows, and the time constant is narrowed down between a
- * quarter of an hour and 10 000 days, where the law is a straight line.
- * Rate in proportion to the water left: Lewis 1921, Ind Eng Chem 13:427, from memory.
+ * Least squares: each time constant gives its best final loss; the time constant is narrowed down between a quarter of
+ * an hour and 10 000 days, where the law is a straight line. Rate in proportion to the water left: Lewis 1921, Ind Eng
+ * Chem 13:427, from memory.
  */
 export function fitDrying(points: readonly LossPoint[]): DryingLaw {
   let [low, high] = [Math.log(SHORTEST_TAU_DAYS), Math.log(LONGEST_TAU_DAYS)];
@@ -25,7 +25,7 @@ export function fitDrying(points: readonly LossPoint[]): DryingLaw {
   return { final: finalOf(points, tauDays), tauDays };
 }
 
-/** Days from the start to a loss; Infinity where the law ends below it. */
+/** Days from the start; Infinity where the law ends below the loss. */
 export const daysToLoss = ({ final, tauDays }: DryingLaw, target: number): number =>
   target < final ? -tauDays * Math.log1p(-target / final) : Infinity;
 

@@ -8,7 +8,7 @@ import { daysToLoss, fitDrying, type LossPoint } from './fit-drying';
 import { impossibleLoss } from './impossible-loss';
 import { inOrder, shareLost, type Weighing } from './weighings';
 
-/** When a lot will have lost enough weight. Instants are epoch ms; undefined where it may never have. */
+/** Epoch ms; undefined where it may never be. */
 export type DryingForecast = { readonly use: typeof ADVICE; because: Coded; next?: Coded } & (
   | { state: 'undetermined' | 'too early to tell' | 'reached' }
   | { state: 'expected' | 'may never'; arrival: { best?: number; earliest?: number; latest?: number } }
@@ -16,14 +16,14 @@ export type DryingForecast = { readonly use: typeof ADVICE; because: Coded; next
 
 const DAY = 86_400_000;
 const LEAST_WEIGHINGS = 3;
-/** Before half the loss is there, three laws that all fit lie far apart. Common practice, no source. */
+/** Below half the loss, three laws that fit lie far apart. Common practice, no source. */
 const LEAST_SHARE = 0.5;
 
 /**
- * The day a loss will be reached. Best: the drying law through all weighings. Its range: the law again without each
- * weighing in turn, a straight line at the last rate (drying only slows), and the square root of time (water still
- * coming from within). Too early with fewer than three weighings after the start, before half the loss, or while the
- * range is wider than the time left. Nothing published says how good it is.
+ * Best: the drying law through all weighings. Range: the law without each weighing in turn, a straight line at the last
+ * rate (drying only slows), and the square root of time (water still coming from within). Too early with fewer than
+ * three weighings after the start, before half the loss, or while the range is wider than the time left. Nothing
+ * published says how good it is.
  */
 export function forecastDrying(weighings: readonly Weighing[], percent: number): DryingForecast {
   const drying = inOrder(weighings);

@@ -5,17 +5,17 @@ import type { Quantity } from '../../quantity/quantity';
 import type { Drying, Weighing } from './weighings';
 
 /**
- * Lean meat is three quarters water, and some of it stays in the driest: jerky at a moisture-protein ratio of 0.4 has
- * lost two thirds. Worked out, no source.
+ * Percent. Lean meat is three quarters water, and some stays in the driest: jerky at a moisture-protein ratio of 0.4
+ * has lost two thirds. Worked out, no source.
  */
 const MOST_OF_ALL = 70n;
 /**
- * From one weighing to the next. Kilograms read as pounds look like a loss of at least 54.6 %, whatever was lost; what
- * dries by more than half is weighed on the way. Common practice, no source.
+ * Percent from one weighing to the next. Kilograms read as pounds look like a loss of at least 54.6 %; a drying piece
+ * is weighed before it loses half. Common practice, no source.
  */
 const MOST_AT_ONCE = 50n;
 
-/** Why these weighings cannot be of one piece of meat; undefined when they can. */
+/** Undefined when the weighings can be of one piece of meat. */
 export function impossibleLoss({ start, later }: Drying): Found | undefined {
   const steps = [start, ...later];
   const jump = later.findIndex((now, index) => isMore(MOST_AT_ONCE, steps[index] as Weighing, now));

@@ -11,8 +11,8 @@ import { inOrder, type Drying, type Weighing } from './weighings';
 type Decided = Pick<Verdict, 'kind' | 'spare'> & Found;
 
 /**
- * (start − last) ÷ start against the least loss, as exact fractions. A lot still drying has missed nothing.
- * @param error femtograms either weighing may be wrong by: the start is then as light, and now as heavy, as may be
+ * (start − last) ÷ start against the least loss, exact. A lot still drying has missed nothing. @param error femtograms
+ * of either weighing: the worst is a light start and a heavy now
  */
 export function judgeWeightLoss(weighings: readonly Weighing[], limit: Omit<WeightLossLimit, 'kind'>, ended: boolean, error = 0n): Verdict {
   const drying = inOrder(weighings);

@@ -1,15 +1,15 @@
 import { isSetAside } from '../../thermal/curve';
 import type { AsKept } from '../../thermal/instant';
 
-/** One weighing of the same pieces. `at` is epoch milliseconds, the mass exact femtograms. */
+/** Of the same pieces. `at` is epoch milliseconds, the mass exact femtograms. */
 export type Weighing = AsKept & { at: number; mass: bigint };
 
-/** Weighings in order, and how many were left out because they cannot be true. */
+/** `leftOut`: impossible weighings. */
 export type Drying = { start: Weighing; later: readonly Weighing[]; leftOut: number };
 
 /**
- * Drops what a person set aside and what cannot be true (no time, no weight above zero) and puts the rest in order. Of one instant with two weights
- * the heavier is kept, except at the start the lighter: both make the loss smaller. Undefined without one weighing.
+ * Without set-aside and impossible weighings (no time, no weight above zero). Of two weights of one instant the heavier
+ * is kept, at the start the lighter: both make the loss smaller. Undefined without one weighing.
  */
 export function inOrder(weighings: readonly Weighing[]): Drying | undefined {
   const setAside = weighings.filter(isSetAside).length;
@@ -27,9 +27,9 @@ export function inOrder(weighings: readonly Weighing[]): Drying | undefined {
   return { start, later, leftOut: weighings.length - setAside - usable.length };
 }
 
-/** The share lost, for estimates; exact comparison is `judgeWeightLoss`. */
+/** For estimates; `judgeWeightLoss` compares exactly. */
 export const shareLost = (start: Weighing, now: Weighing): number => {
-  // Ten decimals of the exact fraction.
+  // Ten decimals.
   const parts = ((start.mass - now.mass) * 10_000_000_000n) / start.mass;
   return Number(parts) / 10_000_000_000;
 };

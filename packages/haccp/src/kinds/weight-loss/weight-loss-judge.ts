@@ -15,7 +15,7 @@ export const weightLossJudge: SeriesJudge<WeightLossLimit> = {
   judge: ({ weights }, limit, context) => judgePieces(weights, limit, context),
 };
 
-/** Every marked piece by itself: the one that has lost least governs. */
+/** The piece that lost least governs. */
 function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, context: CurveContext): Verdict {
   const { ended, scaleError } = context;
   return worstByName(
@@ -27,7 +27,7 @@ function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, 
   );
 }
 
-/** The days until the loss will be there, counted from the last weighing. */
+/** In days from the last weighing. */
 function notedArrival(own: readonly WeightReading[], { percent }: WeightLossLimit): Coded[] {
   const forecast = forecastDrying(own, percent);
   if (forecast.state === 'too early to tell') return [{ code: 'loss-arrival-too-early' }];
