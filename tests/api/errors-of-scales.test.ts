@@ -47,7 +47,7 @@ test('read to half a gram it is not, and the target is the nearest figure of the
   expect(cure).toMatchObject({
     targetGrams: 11,
     maxGrams: 11,
-    onScale: 'The formula asks for 11.5 g, which is not surely within the limit on this scale: 11 g is the nearest that is.',
+    onScale: { code: 'nearest-on-scale', figures: { aimed: { value: '11.5', unit: 'g' }, nearest: { value: '11', unit: 'g' } } },
   });
   const weighed = await kitchen.weighCure(lotId, { weight: g(11) });
   expect(weighed).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
@@ -79,7 +79,7 @@ test('a batch is planned for the same scale, and too coarse a one weighs nothing
     done<contract.ReplyOf<typeof contract.planBatch>>(ask(shop.owner, contract.planBatch, { formulaId, trimmedMeat: kg(meat) }));
   const [enough, little] = [await plan(4.6), await plan(0.5)];
   expect(enough.doses).toMatchObject([{ weighGrams: 11 }]);
-  expect(little.doses[0]).toMatchObject({ onScale: expect.stringContaining('nothing the scale shows is surely within') });
+  expect(little.doses[0]).toMatchObject({ onScale: { code: 'nothing-on-scale', figures: { step: { value: '1', unit: 'g' } } } });
 });
 
 test('rework is as uncertain as its own lot was weighed, and the target of what is weighed beside it allows for that', async () => {

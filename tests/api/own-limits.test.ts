@@ -143,7 +143,7 @@ describe('a set that is not sound', () => {
   });
 
   test.each<[string, Fields, string, string]>([
-    ['without rows', { rows: [] }, '#/rows', 'The set has no rows.'],
+    ['without rows', { rows: [] }, '#/rows', 'The set has no figures.'],
     ['with one id for two rows', { rows: [aDwellRow(), heldFor(720)] }, '#/rows/1', 'The id is used twice.'],
     [
       'of degrees that do not agree',

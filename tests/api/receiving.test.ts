@@ -189,7 +189,9 @@ describe('receiving', () => {
     test('that came too warm is not accepted without saying why', async () => {
       const reply = await receive({ temperature: { value: 45, unit: '°F' } });
       expect(code(reply)).toEqual([422, 'reason-missing']);
-      expect(reply.body.detail).toBe('45 °F is 5 °F above 40 °F. Say why it is accepted all the same.');
+      expect(reply.body.detail).toBe(
+        'Pork shoulder at 45 °F does not meet the limit it is received by. Say why it is accepted all the same.',
+      );
     });
 
     test('that was accepted although it came too warm opens one deviation, even when the tablet sends twice', async () => {
@@ -226,7 +228,7 @@ describe('receiving', () => {
     test('with °F typed where °C is set is asked about, not swallowed; kept and flagged when the person is sure', async () => {
       const reply = await receive({ temperature: { value: 38, unit: '°C' } });
       expect(code(reply)).toEqual([422, 'implausible-value']);
-      expect(reply.body.detail).toBe('38 °C is unusual for Pork shoulder at receipt; did you mean 38 °F?');
+      expect(reply.body.detail).toBe('38 °C is unusual for Pork shoulder at receipt. Did you mean 38 °F?');
       const sure = await receive({
         temperature: { value: 38, unit: '°C' },
         sure: true,

@@ -143,6 +143,7 @@ export * from './lethality/add-up-lethality';
 export * from './lethality/lethality-at-floors';
 export * from './lethality/lethality-over-time';
 export * from './lethality/lethality-found';
+export * from './lethality/name-of-set';
 export * from './lethality/time-at-rows';
 export * from './lethality/equivalent-hold';
 export * from './lethality/judge-cook';

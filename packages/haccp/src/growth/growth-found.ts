@@ -1,16 +1,23 @@
 import { wordFor } from '../limits/coded';
-import type { Coded, Figures } from '../limits/verdict';
+import type { Phrase } from '../limits/verdict';
 import { growthClass, type Growth } from './growth';
+import type { GrowthSet } from './growth-set';
 
-/** In a coarse class, with the most across gaps, never without its set. */
-export function growthFound({ set, byStraightLines, atMost, unseen }: Growth): Coded {
-  const [estimate, most] = [growthClass(byStraightLines.withLag), growthClass(atMost.withLag)];
-  const figures: Figures = {
+/** Logs by straight lines, and at most; `isAtLeast` where growth goes on outside the readings. */
+type InClasses = { set: GrowthSet; straight: number; most: number; isAtLeast: boolean };
+
+/** In coarse classes, because the model is not good to decimals, and never without its set. */
+export function growthInClasses({ set, straight, most, isAtLeast }: InClasses): Phrase {
+  const [estimate, across] = [growthClass(straight), growthClass(most)];
+  const figures = {
     estimate: wordFor('grown', estimate),
-    ...(estimate !== most && { most: wordFor('grown', most) }),
-    set: { ...wordFor('growth-set', set.species) },
+    ...(estimate !== across && { most: wordFor('grown', across) }),
+    set: wordFor('growth-set', set.species),
     version: set.version,
     standing: set.source.confirmed ? 'confirmed' : 'unconfirmed',
   };
-  return { code: unseen.length > 0 ? 'grown-at-least' : 'grown', figures };
+  return { code: isAtLeast ? 'grown-at-least' : 'grown', figures };
 }
+
+export const growthFound = ({ set, byStraightLines, atMost, unseen }: Growth): Phrase =>
+  growthInClasses({ set, straight: byStraightLines.withLag, most: atMost.withLag, isAtLeast: unseen.length > 0 });

@@ -1,4 +1,4 @@
-import type { Coded } from '../limits/verdict';
+import type { Phrase } from '../limits/verdict';
 import type { Lethality } from './lethality';
 import { nameOfSet } from './name-of-set';
 
@@ -6,7 +6,7 @@ import { nameOfSet } from './name-of-set';
 export const MOST_TOLD = 12;
 
 /** In half logs, rounded down, capped, never without its set. */
-export function lethalityFound({ atLeast, set }: Pick<Lethality, 'atLeast' | 'set'>): Coded {
+export function lethalityFound({ atLeast, set }: Pick<Lethality, 'atLeast' | 'set'>): Phrase {
   const isBeyond = atLeast > MOST_TOLD;
   const logs = { value: String(isBeyond ? MOST_TOLD : Math.floor(atLeast * 2) / 2), unit: 'log10' } as const;
   const standing = set.source.confirmed ? 'confirmed' : 'unconfirmed';

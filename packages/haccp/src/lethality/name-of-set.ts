@@ -1,4 +1,4 @@
-import type { Phrase } from '../limits/verdict';
+import type { PlainPhrase } from '../limits/verdict';
 import type { LethalitySet } from './lethality-set';
 import {
   ecoliO157InBurgers,
@@ -19,7 +19,7 @@ const codes = new Map<string, string>([
 ]);
 
 /** As it is called where the book has no code. */
-export function nameOfSet({ name }: Pick<LethalitySet, 'name'>): Phrase | string {
+export function nameOfSet({ name }: Pick<LethalitySet, 'name'>): PlainPhrase | string {
   const code = codes.get(name);
   return code === undefined ? name : { code };
 }

@@ -1,5 +1,8 @@
+import { growthLimitNotes } from './growth-limit-notes';
+
 /** How a verdict came about, line by line: the rule, what it is put in with, what a record is to it, what was assumed. */
 export const explanations = {
+  ...growthLimitNotes,
   'judged-met': 'met',
   'judged-missed': 'missed',
   'judged-undetermined': 'undetermined',
@@ -139,10 +142,6 @@ export const explanations = {
   'first-of-cooling': 'first of the cooling',
   'last-of-cooling': 'last of the cooling',
   'fastest-between': 'Between two readings the fastest rate anywhere between them is taken.',
-  'growth-at-option-1':
-    'For a chill that is exactly FSIS cooling option 1 (130 to 80 °F in 1 h 30 min, 80 to 40 °F in 5 h) 2.1 log are predicted in beef or unknown meat, and just under 1 log in chicken or pork: a limit of 1 log may hold a chill that its cooling limit lets pass.',
-  'screen-deviations-first':
-    'Screen deviations with it first: how a chill was judged shows the estimate beside every chill, without this limit.',
   'time-for-one-log': 'Time for one log, {set}',
   'd-of-t.rule': 'D(T) = D × 10^((reference − T) ÷ z)',
   'd-from': 'D at every reading from {figure} up',

@@ -1,7 +1,9 @@
 import { limitFaults } from './limit-faults';
+import { growthLimitNotes } from './growth-limit-notes';
 
 /** A limit of a plan while it is chosen or written, kind by kind. */
 export const limitForms = {
+  ...growthLimitNotes,
   ...limitFaults,
   'kind-range': 'A value within bounds',
   'kind-range-detail': 'a temperature, pH, water activity or percentage',
@@ -135,11 +137,6 @@ export const limitForms = {
   'thickness-hint': 'Of the piece, or of the layer, box or block it is frozen in.',
   'freezing-table': 'The table was prescribed until 2018 and is used as support since; it was read in copies and is not confirmed.',
   'growth-beside-cooling': 'Clostridium perfringens, as in cooked meat without cure. It stands beside a cooling limit.',
-  'screen-deviations-first':
-    'Screen deviations with it first: how a chill was judged shows the estimate beside every chill, without this limit.',
-  // the figures are those of packages/haccp/src/growth/growth-at-option-1.ts, held by its test
-  'growth-at-option-1':
-    'For a chill that is exactly FSIS cooling option 1 (130 to 80 °F in 1 h 30 min, 80 to 40 °F in 5 h) 2.1 log are predicted in beef or unknown meat, and just under 1 log in chicken or pork: a limit of 1 log may hold a chill that its cooling limit lets pass.',
   meat: 'Meat',
   'meat-beef': 'beef',
   'meat-chicken': 'chicken',

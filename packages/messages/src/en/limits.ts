@@ -1,10 +1,16 @@
 import { publishedLimits } from './published/limits';
+import { setNames } from './set-names';
+import { substances } from './substances';
+import { formulaConditions } from './formula-conditions';
 
 /**
  * What a limit asks, in one line as its source prints it; what has to hold before it may be used; and what stands beside
  * it at a control point.
  */
 export const limits = {
+  ...setNames,
+  ...substances,
+  ...formulaConditions,
   ...publishedLimits,
   'least-and-most': '{least} and {most}',
   'no-bound': 'no bound set',
@@ -61,11 +67,6 @@ export const limits = {
   'name-added-water': 'added water',
   'name-degree-hours': 'degree-hours',
   'name-shelf-life': 'shelf life',
-  'name-salmonella-by-the-meat-table': 'Salmonella, by the meat table',
-  'name-listeria-monocytogenes-70-°c-for-2-min': 'Listeria monocytogenes, 70 °C for 2 min',
-  'name-listeria-monocytogenes-heated-slowly-in-a-meat-emulsion': 'Listeria monocytogenes, heated slowly in a meat emulsion',
-  'name-listeria-monocytogenes-in-liver-sausage-slurry': 'Listeria monocytogenes, in liver sausage slurry',
-  'name-escherichia-coli-o157-in-burgers-70-°c-for-2-min': 'Escherichia coli O157, in burgers, 70 °C for 2 min',
 
   // jurisdictions, and the nations and provinces that some of them tell apart
   'name-us-inspected-establishment': 'US, inspected establishment',
@@ -87,11 +88,6 @@ export const limits = {
   'name-new-zealand': 'New Zealand',
 
   // what has to hold before it may be used
-  'nitrite-on-meat-block': 'at least {least} ingoing sodium nitrite on the meat block',
-  'nitrite-on-batch': 'at least {least} ingoing sodium nitrite on the batch',
-  'accelerator-on-meat-block': 'at least {least} ingoing erythorbate or ascorbate on the meat block',
-  'accelerator-on-batch': 'at least {least} ingoing erythorbate or ascorbate on the batch',
-  'asks-salt': 'at least {least} salt in the water phase, {formula}',
   'for-products': 'for: {products}',
   'in-places': 'in {places}',
   'asked-and': '{one}, and {other}',
@@ -120,10 +116,6 @@ export const limits = {
   'error-aw': '± {error} of the water activity meter',
 
   // what it may be a limit of
-  'substance-sodium-nitrite': 'sodium nitrite',
-  'substance-sodium-nitrate': 'sodium nitrate',
-  'substance-sodium-erythorbate': 'sodium erythorbate',
-  'substance-phosphate': 'phosphate',
   'class-cooked-sausage': 'Cooked sausage',
   'class-frankfurter': 'Frankfurter',
   'class-luncheon-meat': 'Luncheon meat',

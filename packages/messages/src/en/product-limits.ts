@@ -1,9 +1,10 @@
+import { limitsCaution } from './limits-caution';
+
 /** The published limits that apply to a product. */
 export const productLimits = {
+  ...limitsCaution,
   title: 'Limits that apply',
   under: 'By the class of the product and by where the establishment works.',
-  caution:
-    'A published limit is a reference. Your plan must be validated; local codes, the inspector and a licensed process authority decide.',
   class: 'Class',
   'not-said': 'not said',
   jurisdiction: 'Jurisdiction',

@@ -1,7 +1,9 @@
 import type { explanations as english } from '../en/explanations';
 import { translated } from '../translated';
+import { growthLimitNotes } from './growth-limit-notes';
 
 export const explanations = translated<typeof english>()({
+  ...growthLimitNotes,
   'judged-met': 'cumplido',
   'judged-missed': 'no cumplido',
   'judged-undetermined': 'sin determinar',
@@ -144,10 +146,6 @@ export const explanations = translated<typeof english>()({
   'first-of-cooling': 'primera del enfriamiento',
   'last-of-cooling': 'última del enfriamiento',
   'fastest-between': 'Entre dos lecturas se toma la velocidad más alta que haya entre ellas.',
-  'growth-at-option-1':
-    'Para un enfriamiento que es exactamente la opción 1 de FSIS (de 130 a 80 °F en 1 h 30 min, de 80 a 40 °F en 5 h) se predicen 2.1 log en res o carne desconocida, y un poco menos de 1 log en pollo o cerdo: un límite de 1 log puede retener un enfriamiento que su límite de enfriamiento deja pasar.',
-  'screen-deviations-first':
-    'Primero revise desviaciones con ella: cómo se evaluó un enfriamiento muestra la estimación junto a cada uno, sin este límite.',
   'time-for-one-log': 'Tiempo para un logaritmo, {set}',
   'd-of-t.rule': 'D(T) = D × 10^((referencia − T) ÷ z)',
   'd-from': 'D en cada lectura desde {figure}',

@@ -1,8 +1,10 @@
 import type { limitForms as english } from '../en/limit-forms';
 import { translated } from '../translated';
 import { limitFaults } from './limit-faults';
+import { growthLimitNotes } from './growth-limit-notes';
 
 export const limitForms = translated<typeof english>()({
+  ...growthLimitNotes,
   ...limitFaults,
   'kind-range': 'Un valor dentro de límites',
   'kind-range-detail': 'una temperatura, un pH, una actividad de agua o un porcentaje',
@@ -137,10 +139,6 @@ export const limitForms = translated<typeof english>()({
   'thickness-hint': 'De la pieza, o de la capa, caja o bloque en que se congela.',
   'freezing-table': 'La tabla fue obligatoria hasta 2018 y desde entonces se usa como respaldo; se leyó en copias y no está confirmada.',
   'growth-beside-cooling': 'Clostridium perfringens, como en carne cocida sin curar. Va junto a un límite de enfriamiento.',
-  'screen-deviations-first':
-    'Úselo primero para examinar desviaciones: la explicación de cada enfriamiento muestra la estimación sin este límite.',
-  'growth-at-option-1':
-    'Para un enfriamiento que es justo la opción 1 de enfriamiento de FSIS (130 a 80 °F en 1 h 30 min, 80 a 40 °F en 5 h) se prevén 2.1 log en carne de res o desconocida, y apenas menos de 1 log en pollo o cerdo: un límite de 1 log puede retener un enfriamiento que su límite de enfriamiento deja pasar.',
   meat: 'Carne',
   'meat-beef': 'res',
   'meat-chicken': 'pollo',

@@ -1,8 +1,14 @@
 import type { limits as english } from '../en/limits';
 import { translated } from '../translated';
 import { publishedLimits } from './published/limits';
+import { setNames } from './set-names';
+import { substances } from './substances';
+import { formulaConditions } from './formula-conditions';
 
 const own = translated<typeof english>()({
+  ...setNames,
+  ...substances,
+  ...formulaConditions,
   'least-and-most': '{least} y {most}',
   'no-bound': 'sin cifra indicada',
   'advised-only': '{figure}, recomendado',
@@ -57,11 +63,6 @@ const own = translated<typeof english>()({
   'name-added-water': 'agua agregada',
   'name-degree-hours': 'grados-hora',
   'name-shelf-life': 'vida útil',
-  'name-salmonella-by-the-meat-table': 'Salmonella, según la tabla de carnes',
-  'name-listeria-monocytogenes-70-°c-for-2-min': 'Listeria monocytogenes, 70 °C durante 2 min',
-  'name-listeria-monocytogenes-heated-slowly-in-a-meat-emulsion': 'Listeria monocytogenes, calentada despacio en una emulsión de carne',
-  'name-listeria-monocytogenes-in-liver-sausage-slurry': 'Listeria monocytogenes, en masa de embutido de hígado',
-  'name-escherichia-coli-o157-in-burgers-70-°c-for-2-min': 'Escherichia coli O157, en hamburguesas, 70 °C durante 2 min',
 
   'name-us-inspected-establishment': 'EE. UU., establecimiento inspeccionado',
   'name-us-retail-and-catering': 'EE. UU., venta al por menor y servicio de comidas',
@@ -81,11 +82,6 @@ const own = translated<typeof english>()({
   'name-australia': 'Australia',
   'name-new-zealand': 'Nueva Zelanda',
 
-  'nitrite-on-meat-block': 'por lo menos {least} de nitrito de sodio agregado sobre el bloque de carne',
-  'nitrite-on-batch': 'por lo menos {least} de nitrito de sodio agregado sobre la tanda',
-  'accelerator-on-meat-block': 'por lo menos {least} de eritorbato o ascorbato agregado sobre el bloque de carne',
-  'accelerator-on-batch': 'por lo menos {least} de eritorbato o ascorbato agregado sobre la tanda',
-  'asks-salt': 'por lo menos {least} de sal en la fase acuosa, {formula}',
   'for-products': 'para: {products}',
   'in-places': 'en {places}',
   'asked-and': '{one}, y {other}',
@@ -112,10 +108,6 @@ const own = translated<typeof english>()({
   'error-ph': '± {error} del medidor de pH',
   'error-aw': '± {error} del medidor de actividad de agua',
 
-  'substance-sodium-nitrite': 'nitrito de sodio',
-  'substance-sodium-nitrate': 'nitrato de sodio',
-  'substance-sodium-erythorbate': 'eritorbato de sodio',
-  'substance-phosphate': 'fosfato',
   'class-cooked-sausage': 'Embutido cocido',
   'class-frankfurter': 'Salchicha de Frankfurt',
   'class-luncheon-meat': 'Carne fría',

@@ -1,11 +1,11 @@
 import type { productLimits as english } from '../en/product-limits';
 import { translated } from '../translated';
+import { limitsCaution } from './limits-caution';
 
 export const productLimits = translated<typeof english>()({
+  ...limitsCaution,
   title: 'Límites que se aplican',
   under: 'Según la clase del producto y el lugar donde trabaja el establecimiento.',
-  caution:
-    'Un límite publicado es una referencia. Su plan debe validarse; deciden los normas locales, el inspector y una autoridad de procesos con licencia.',
   class: 'Clase',
   'not-said': 'sin indicar',
   jurisdiction: 'Jurisdicción',

@@ -4,6 +4,7 @@ import type {
   DwellRow,
   Frequency,
   InstrumentErrors,
+  LethalitySet,
   LimitCondition,
   Piece,
   Source,
@@ -17,6 +18,7 @@ import { tellClockStart, tellErrors, tellFrequency, tellPiece } from './tell-bes
 import { tellCondition, tellConditions, tellSupport } from './tell-conditions';
 import { tellingOf } from './tell-limit';
 import { anyRow, tellRow } from './tell-stages';
+import { tellSet } from './tell-whole';
 
 export type LimitTeller = {
   say: SayLimits;
@@ -28,6 +30,7 @@ export type LimitTeller = {
   formatAbout(limit: CriticalLimit): string | undefined;
   /** Translates a known name, or what a published row says, and leaves anything else as it is. */
   sayName(name: string): string;
+  saySet(set: LethalitySet): string;
   /** "Canada, Québec" */
   sayWhere(where: { jurisdiction?: string; place?: string }): string;
   sayRow(row: DwellRow, unit: TemperatureUnit): string;
@@ -55,6 +58,7 @@ function newTeller(words: LimitWords, own: Voice): LimitTeller {
     formatPrinted: (limit) => [...new Set([sayLimit(limit, '°F'), sayLimit(limit, '°C')])],
     formatAbout: (limit) => tellingOf(limit).about(limit, voice),
     sayName: voice.name,
+    saySet: (set) => tellSet(set, voice),
     sayWhere: ({ jurisdiction, place }) => [jurisdiction, place].flatMap((each) => (each ? [voice.name(each)] : [])).join(', '),
     sayRow: (row, unit) => tellRow(row, unit, voice),
     sayAnyRow: (rows, unit) =>

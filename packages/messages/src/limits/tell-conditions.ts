@@ -11,11 +11,11 @@ export function tellCondition(condition: Condition, { say, name }: LimitVoice): 
     case 'place':
       return say('in-places', { places: condition.among.map(name).join(', ') });
     case 'nitrite':
-      return say(codeOf('nitrite-on', condition.per), { least: figureOf(condition.least, 3, 'ppm') });
+      return say(codeOf('asks-nitrite-on', condition.per), { least: figureOf(condition.least, 3, 'ppm') });
     case 'accelerator':
-      return say(codeOf('accelerator-on', condition.per), { least: figureOf(condition.least, 3, 'ppm') });
+      return say(codeOf('asks-accelerator-on', condition.per), { least: figureOf(condition.least, 3, 'ppm') });
     case 'salt in water phase':
-      return say('asks-salt', { least: figureOf(condition.least, 3, '%'), formula: condition.formula });
+      return say('asks-salt-in-water-phase', { least: figureOf(condition.least, 3, '%'), formula: condition.formula });
     case 'statement':
     case 'support':
       return name(condition.says);

@@ -1,6 +1,7 @@
 import {
   degreesOf,
   freezingRows,
+  nameOfSet,
   printedIn,
   timeOf,
   type DegreeHoursLimit,
@@ -22,11 +23,18 @@ export function tellDegreeHours({ base, pH, classes }: DegreeHoursLimit, { say, 
   return say('degree-hours-counted', { classes: said.join(', '), base: degreesOf(base), acid: figureOf(pH.thousandths, 3, 'pH') });
 }
 
+/** A set the book does not know is called as it was written. */
+export function tellSet(set: LethalityLimit['set'], { say, name }: LimitVoice): string {
+  const named = nameOfSet(set);
+  return typeof named === 'string' ? name(named) : (say as (code: string) => string)(named.code);
+}
+
 /** Kill is never told without the parameters it is worked out by. */
-export function tellLethality({ set, log10, floor }: LethalityLimit, unit: TemperatureUnit, { say, number, name }: LimitVoice): string {
+export function tellLethality({ set, log10, floor }: LethalityLimit, unit: TemperatureUnit, voice: LimitVoice): string {
+  const { say, number } = voice;
   return say('kill-at-least', {
     logs: number(figureOf(log10, 2, 'log10').value),
-    set: name(set.name),
+    set: tellSet(set, voice),
     minutes: { value: String(Number(set.minutesPerLog.toPrecision(4))), unit: 'min' },
     reference: { value: String(set.referenceCelsius), unit: '°C' },
     z: { value: String(set.zCelsius), unit: '°C' },

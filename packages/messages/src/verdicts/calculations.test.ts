@@ -195,10 +195,10 @@ test.each<[string, string[], string[], string[]]>([
     'growth',
     ['Meat: beef', 'Cured: yes'],
     [
-      'Juneja et al. 2011, cooked uncured beef: R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0)) | b 0.05, Tmin 10.15 °C, c 0.238, Tmax 53 °C, q0 0.0699; R 2.74 log₁₀ | at least 1 to 2 log₁₀, across the gaps it may be above 2 log₁₀ (model estimate; Juneja et al. 2011, cooked uncured beef, version 1, figures not confirmed)',
+      'Juneja et al. 2011, cooked uncured beef: R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0)) | b 0.05, Tmin 10.15 °C, c 0.238, Tmax 53 °C, q0 0.0699; R 2.74 log₁₀ | at least 1 to 2 log₁₀, between the readings it may be above 2 log₁₀ (model estimate; Juneja et al. 2011, cooked uncured beef, version 1, figures not confirmed)',
     ],
     [
-      'Worst case, as if uncured: at least 1 to 2 log₁₀, across the gaps it may be above 2 log₁₀ (model estimate; Juneja et al. 2011, cooked uncured beef, version 1, figures not confirmed)',
+      'Worst case, as if uncured: at least 1 to 2 log₁₀, between the readings it may be above 2 log₁₀ (model estimate; Juneja et al. 2011, cooked uncured beef, version 1, figures not confirmed)',
       'Ham with 200 ppm nitrite and 547 ppm erythorbate, first stage 5, 7.5 or 10 h, second 10, 12.5 or 15 h: no growth in any',
       'Ham with 200 ppm nitrite and 547 ppm erythorbate, 54.4 to 26.7 °C in 10 h, then 15 h: below 1 log₁₀ over 25 h',
       'Ham with 150 ppm nitrite and 547 ppm erythorbate, 54.4 to 26.7 °C in 10 h, then 15 h: below 1 log₁₀ over 25 h',

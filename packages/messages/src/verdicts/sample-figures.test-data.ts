@@ -21,7 +21,7 @@ const SAMPLE: Figures = {
   ...{ askedAt: 'Into the chiller', probe: 'C', probes: 'right, left', count: 2, readings: 1_000_001, atMost: 1_000_000 },
   doubt: { code: 'clock-an-hour-off' },
   fault: { code: 'ion-not-held', figures: { ion: 'NO₃' } },
-  ...{ ion: 'NO₃', d: { value: '0.0001', unit: 'min' }, z: { value: '2', unit: '°C' }, thickness: { value: '28', unit: 'in' } },
+  ...{ ion: 'NO₃', d: { value: '0.0001', unit: 'min' }, z: { value: '2', unit: '°C' } },
   ...{ asked: 'at least 100 ppm', there: '98 ppm', by: ppm('2') },
   ...{ read: fahrenheit('44'), bound: fahrenheit('41'), value: fahrenheit('27'), lowest: fahrenheit('45'), highest: fahrenheit('140') },
   ...{ of: { code: 'possible-chamber' }, seen: 'Label 12', own: 'jerky', lacking: 'Pepper', piece: 'B', substance: 'phosphate' },
@@ -39,15 +39,15 @@ const SAMPLE: Figures = {
   ...{ oven: fahrenheit('250'), humid: minutes(80), cooking: minutes(180), reached: fahrenheit('150'), least: fahrenheit('145') },
   band: { from: fahrenheit('50'), to: fahrenheit('130') },
   ...{
-    kill: { code: 'kill-about', figures: { logs: logs('5.5'), set: 'Salmonella' } },
+    kill: { code: 'killed-about', figures: { logs: logs('5.5'), set: 'Salmonella', standing: 'confirmed' } },
     logs: logs('5.5'),
     target: logs('6.5'),
     set: 'Salmonella',
   },
   ...{
-    grown: { code: 'grown-half-to-one-log' },
-    across: { code: 'grown-one-to-two-log' },
-    model: { code: 'growth-model', figures: { set: 'Juneja, beef', version: '1' } },
+    grown: { code: 'grown-0.5-to-1-log' },
+    estimate: { code: '1 to 2 log' },
+    standing: 'unconfirmed',
   },
   ...{ version: '1', unseen: 1, soon: 1, coldest: { value: '10', unit: '°C' } },
   ...{ pH: { value: '5.3', unit: 'pH' }, sure: { value: '1210', unit: '°F·h' }, lost: percent('30'), step: percent('62.8') },
@@ -82,6 +82,7 @@ const OWN: readonly (readonly [begins: string, figures: Figures])[] = [
   ['band', { to: fahrenheit('130') }],
   ['lethality', { short: logs('0.5') }],
   ['growth', { bound: logs('1'), set: 'Juneja, beef' }],
+  ['grown', { most: minutes(60) }],
   [
     'fermentation',
     {

@@ -5,6 +5,7 @@ import type { Language } from '../languages';
 import { sampleFor } from './sample-figures.test-data';
 import { spoken } from './spoken';
 import { toldOfCurves } from './told-of-curves.test-data';
+import { toldOfEstimates } from './told-of-estimates.test-data';
 import { toldOfFaults } from './told-of-faults.test-data';
 import { toldOfLots } from './told-of-lots.test-data';
 import { toldOfSums } from './told-of-sums.test-data';
@@ -23,7 +24,7 @@ function toldBy(language: Language, key: string): string | undefined {
   return spoken(allWords.verdicts[language], { language, timeZone: 'UTC', timeStyle: 'US' })(code, figures);
 }
 
-const table = [...toldOfFaults, ...toldOfCurves, ...toldOfLots, ...toldOfSums];
+const table = [...toldOfFaults, ...toldOfEstimates, ...toldOfCurves, ...toldOfLots, ...toldOfSums];
 
 test.each(table)('%s: %s', (key, text) => {
   expect(toldBy('en', key)).toBe(text);

@@ -21,6 +21,6 @@ export const toldOfFaults: readonly (readonly [key: string, text: string])[] = [
   ['loss-no-percentage', 'The loss asked for is no percentage above 0.'],
   ['neither-least-nor-most', 'There is neither a least nor a most.'],
   ['stage-not-colder', 'A stage of the cooling does not end colder than it begins.'],
-  ['thickness-unprinted', 'No row is printed for 28 in: the thickest is 27 in (69 cm).'],
+  ['thickness-unprinted', 'No row is printed for 30 in: the thickest is 27 in (69 cm).'],
   ['thickness-unusable', 'The thickness is no usable number.'],
 ];

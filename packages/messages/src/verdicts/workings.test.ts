@@ -4,10 +4,11 @@ import { allWords } from '../all';
 import type { Language } from '../languages';
 import { sampleOfWorkings } from './sample-of-workings.test-data';
 import { spoken } from './spoken';
+import { toldOfEstimates } from './told-of-estimates.test-data';
 import { toldOfExplanations } from './told-of-explanations.test-data';
 import { toldOfFindings, toldOfWorkings } from './told-of-workings.test-data';
 
-const places = { explanations: toldOfExplanations, findings: toldOfFindings, workings: toldOfWorkings };
+const places = { explanations: toldOfExplanations, findings: toldOfFindings, workings: [...toldOfWorkings, ...toldOfEstimates] };
 
 describe.each(Object.keys(places) as (keyof typeof places)[])('%s', (place) => {
   const own = new Set(Object.keys(allWords.forecasts.en)); // told in a test of their own

@@ -29,7 +29,7 @@ export function ProductLimitsPage() {
               <Basis limits={limits} />
               <NotSaid product={product} limits={limits} />
               <Caution>
-                <p>{say('caution')}</p>
+                <p>{say('caution-limits')}</p>
               </Caution>
               {limits.limits.length > 0 && <LimitsList limits={limits} />}
             </>

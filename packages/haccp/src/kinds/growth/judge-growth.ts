@@ -1,8 +1,10 @@
-import { GROWTH_CLAIM, growthClass, type GrowthClass } from '../../growth/growth';
+import { GROWTH_CLAIM } from '../../growth/growth';
+import { growthInClasses } from '../../growth/growth-found';
 import { highestOf, isGrowing, type GrowthFigure, type GrowthSoFar } from './growth-so-far';
 import { amountOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { CurveContext } from '../../limits/curve-context';
+import { wordFor } from '../../limits/coded';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
 import { unusableLimit } from '../../limits/unusable-limit';
@@ -26,21 +28,22 @@ export function judgeGrowthSoFar(growth: GrowthSoFar, curveNotes: readonly Remar
   return {
     ...decided,
     ...{ measure: 'growth', spare, notes: [...curveNotes, ...NOTES] },
-    figures: { ...figures, ...grown(highest, growth) },
+    figures: { ...figures, grown: grown(highest, growth) },
   };
 }
 
 function decide(growth: GrowthSoFar, { set, atMost, byStraightLines }: GrowthFigure, context: CurveContext): Decided {
   const most = growth.limit.log10 / 100;
   const bound = amountOf(growth.limit.log10, 'log10', 2);
-  if (byStraightLines > most) return { kind: 'missed', finding: 'growth-too-much', figures: { bound, set: set.name } };
+  if (byStraightLines > most)
+    return { kind: 'missed', finding: 'growth-too-much', figures: { bound, set: wordFor('growth-set', set.species) } };
   if (growth.readings < 2) return doubt('growth-one-reading');
   if (growth.startUnseen) return doubt('growth-start-unseen');
   if (growth.gap > 0) {
     return doubt('growth-gap', { gap: timeOf(growth.gap), tolerated: timeOf(growth.limit.longestGapSeconds * 1000) });
   }
   if (isGrowing(growth)) return context.ended ? endedWarm(growth) : goesOn(bound);
-  if (atMost <= most) return { kind: 'met', finding: 'growth-within', figures: { bound, set: set.name } };
+  if (atMost <= most) return { kind: 'met', finding: 'growth-within', figures: { bound, set: wordFor('growth-set', set.species) } };
   return doubt('growth-not-sure', { bound });
 }
 
@@ -53,22 +56,5 @@ const goesOn = (bound: Quantity): Decided => ({ ...doubt('growth-going-on'), run
 
 const doubt = (finding: string, figures: Figures = {}): Decided => ({ kind: 'undetermined', finding, figures });
 
-/** In classes: the model is not good to decimals. "below 0.5 log (model estimate; …)" */
-function grown({ set, atMost, byStraightLines }: GrowthFigure, growth: GrowthSoFar): Figures {
-  const [straight, most] = [classOf(byStraightLines), classOf(atMost)];
-  return {
-    grown: straight,
-    model: { code: set.source.confirmed ? 'growth-model' : 'growth-model-unconfirmed', figures: { set: set.name, version: set.version } },
-    ...(straight.code !== most.code && { across: most }),
-    ...((growth.startUnseen || isGrowing(growth)) && { unseen: 1 }),
-  };
-}
-
-const CODES: Record<GrowthClass, string> = {
-  'below 0.5 log': 'grown-below-half-a-log',
-  '0.5 to 1 log': 'grown-half-to-one-log',
-  '1 to 2 log': 'grown-one-to-two-log',
-  'above 2 log': 'grown-above-two-log',
-};
-
-const classOf = (log10: number): Phrase => ({ code: CODES[growthClass(log10)] });
+const grown = ({ set, atMost, byStraightLines }: GrowthFigure, growth: GrowthSoFar): Phrase =>
+  growthInClasses({ set, straight: byStraightLines, most: atMost, isAtLeast: growth.startUnseen || isGrowing(growth) });

@@ -20,7 +20,10 @@ const found = (...judged: Parameters<typeof judge>) => plainly(judge(...judged))
 describe('logs killed', () => {
   // FSIS-GD-2021-14, Table 2: 6.5 log of Salmonella at 140 °F in 12 min; D 1.714 min at 60 °C gives 11.14 min.
   test('twelve minutes at 140 °F are 6.5 log, eleven are not', () => {
-    expect(found(level(12, 140))).toMatchObject({ kind: 'met', kill: expect.stringMatching(/^kill-about: 7 log10, Salmonella/) as string });
+    expect(found(level(12, 140))).toMatchObject({
+      kind: 'met',
+      kill: expect.stringMatching(/^killed-about: 7 log10, set-salmonella-meat-table, confirmed/) as string,
+    });
     expect(found(level(11, 140))).toMatchObject({
       ...{ kind: 'missed', finding: 'lethality-ended', short: '0.5 log10', hottest: '140 °F' },
     });
@@ -29,7 +32,7 @@ describe('logs killed', () => {
   });
 
   test('nothing below the floor counts, in either unit', () => {
-    expect(found(level(600, 129.9))).toMatchObject({ kind: 'missed', kill: expect.stringMatching(/^kill-about: 0 log10/) as string });
+    expect(found(level(600, 129.9))).toMatchObject({ kind: 'missed', kill: expect.stringMatching(/^killed-about: 0 log10/) as string });
     expect(judge(level(600, 54.3, '°C')).kind).toBe('missed');
   });
 
@@ -80,11 +83,11 @@ describe('logs killed', () => {
   test('a figure of Listeria never stands without its set, and is capped', () => {
     const listeria = { ...limit, set: listeria70For2, log10: 600 };
     expect(plainly(judgeCurve(level(30, 75, '°C'), listeria, { ended: true }))).toMatchObject({
-      kill: 'kill-more-than: 12 log10, Listeria monocytogenes, 70 °C for 2 min',
+      kill: 'killed-more-than: 12 log10, set-listeria-70-for-2, confirmed',
     });
     const unconfirmed = { ...listeria, set: { ...listeria70For2, source: { ...listeria70For2.source, confirmed: false } } };
     expect(plainly(judgeCurve(level(30, 75, '°C'), unconfirmed, { ended: true }))).toMatchObject({
-      kill: expect.stringMatching(/^kill-more-than-unconfirmed/) as string,
+      kill: expect.stringMatching(/^killed-more-than: .*, unconfirmed$/) as string,
     });
   });
 

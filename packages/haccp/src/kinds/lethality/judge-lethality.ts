@@ -1,6 +1,5 @@
 import { timeToKill, type LethalitySoFar } from './lethality-so-far';
-import { MOST_TOLD } from '../../lethality/lethality-found';
-import type { LethalitySet } from '../../lethality/lethality-set';
+import { lethalityFound } from '../../lethality/lethality-found';
 import { amountOf, degreesOf, leftOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { Instant } from '../../thermal/instant';
@@ -8,11 +7,11 @@ import type { CurveContext } from '../../limits/curve-context';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
 import { unusableLimit } from '../../limits/unusable-limit';
-import type { Coded, Figures, Found, Phrase, Remark, Verdict, VerdictKind } from '../../limits/verdict';
+import type { Coded, Figures, Found, Remark, Verdict, VerdictKind } from '../../limits/verdict';
 
 /** Tolerance for the sum of many floats. */
 const AS_GOOD_AS = 1e-9;
-const NOTES: readonly Coded[] = [{ code: 'lethality-estimate' }, { code: 'lethality-support' }];
+const NOTES: readonly Coded[] = [{ code: 'estimate-of-other-products' }, { code: 'lethality-support' }];
 type Decided = Pick<Verdict, 'kind' | 'spare' | 'running'> & Found;
 
 /**
@@ -24,7 +23,10 @@ export function judgeLethalitySoFar(cook: LethalitySoFar, curveNotes: readonly R
   if (!last || !hottest) return nothingUsableIn(curveNotes);
   const fault = limitFault(limit);
   if (fault) return { ...unusableLimit(fault), notes: [...curveNotes] };
-  const straight: Coded = { code: 'lethality-straight', figures: { kill: killOf(cook.byStraightLines, limit.set) } };
+  const straight: Coded = {
+    code: 'lethality-straight',
+    figures: { kill: lethalityFound({ atLeast: cook.byStraightLines, set: limit.set }) },
+  };
   const thin = cook.byStraightLines - cook.sure >= 0.5 ? [straight] : [];
   return { ...decide(cook, context), notes: [...curveNotes, ...thin, ...NOTES] };
 }
@@ -32,7 +34,7 @@ export function judgeLethalitySoFar(cook: LethalitySoFar, curveNotes: readonly R
 function decide(cook: LethalitySoFar, context: CurveContext): Decided {
   const { limit, sure, byStraightLines } = cook;
   const wanted = limit.log10 / 100;
-  const shared = { kill: killOf(sure, limit.set), target: amountOf(limit.log10, 'log10', 2) };
+  const shared = { kill: lethalityFound({ atLeast: sure, set: limit.set }), target: amountOf(limit.log10, 'log10', 2) };
   const spare = Math.floor((sure - wanted) * 100 - AS_GOOD_AS);
   if (sure - wanted > AS_GOOD_AS) return { kind: 'met', finding: 'lethality-reached', measure: 'lethality', figures: shared, spare };
   const short = halfLogs(Math.ceil((wanted - sure) * 2));
@@ -61,10 +63,4 @@ function whatIsLeft({ last, longestGap }: LethalitySoFar, left: number | undefin
 }
 
 /** Half logs, rounded down, never without the set. */
-function killOf(logs: number, { name, source }: LethalitySet): Phrase {
-  const isMore = logs > MOST_TOLD;
-  const code = `kill-${isMore ? 'more-than' : 'about'}${source.confirmed ? '' : '-unconfirmed'}`;
-  return { code, figures: { logs: halfLogs(isMore ? MOST_TOLD * 2 : Math.floor(logs * 2)), set: name } };
-}
-
 const halfLogs = (halves: number): Quantity => amountOf(halves * 5, 'log10', 1);

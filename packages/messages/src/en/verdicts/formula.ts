@@ -1,5 +1,10 @@
+import { substances } from '../substances';
+import { formulaConditions } from '../formula-conditions';
+
 /** What went into a lot: ingoing substances, and what an option asks of the formula. A text with a `+figure` is said where that figure is there. */
 export const formula = {
+  ...substances,
+  ...formulaConditions,
   'ppm-within.measured': '{weighed}',
   'ppm-within.measured+mostIn': '{weighed} ({leastIn} to {mostIn} within the scales’ error)',
   'ppm-within.margin': '{spare} to spare',
@@ -42,10 +47,6 @@ export const formula = {
   'worse-within-scales': 'The worse within what the scales may be wrong by is judged.',
   'counted-with-rework': 'Counted with what came in as rework of {reworks}.',
   'weigh-or-hold': 'Weigh the ingredient, or hold the lot.',
-  'substance-sodium-nitrite': 'sodium nitrite',
-  'substance-sodium-nitrate': 'sodium nitrate',
-  'substance-sodium-erythorbate': 'sodium erythorbate',
-  'substance-phosphate': 'phosphate',
   'not-in-the-plan.measured': 'not known',
   'not-in-the-plan.measured+ppm': '{ppm}',
   'not-in-the-plan.because': 'There is {substance} in this lot, and no control point of its plan judges it.',
@@ -53,11 +54,6 @@ export const formula = {
   'published-met': 'By the published limit {ppm} is met.',
   'published-missed': 'By the published limit {ppm} is missed.',
   'published-undetermined': 'By the published limit it is undetermined.',
-  'asks-nitrite-on-meat-block': 'at least {least} ingoing sodium nitrite on the meat block',
-  'asks-nitrite-on-batch': 'at least {least} ingoing sodium nitrite on the batch',
-  'asks-accelerator-on-meat-block': 'at least {least} ingoing erythorbate or ascorbate on the meat block',
-  'asks-accelerator-on-batch': 'at least {least} ingoing erythorbate or ascorbate on the batch',
-  'asks-salt-in-water-phase': 'at least {least} salt in the water phase, {formula}',
   'nitrite-unknown.measured': 'nothing usable',
   'nitrite-unknown.because': 'There is no usable figure for the ingoing sodium nitrite.',
   'nitrite-unknown.next': 'Put in the meat and weigh the curing salt.',

@@ -1,5 +1,10 @@
+import { setNames } from '../set-names';
+import { modelEstimates } from '../model-estimates';
+
 /** Times and sums of a heated core, and growth while it cools. A text with a `+figure` is said where that figure is there. */
 export const heat = {
+  ...setNames,
+  ...modelEstimates,
   'band.measured': '{band} in {took}',
   'band.stage': '{band}',
   'band.bound': '{to}',
@@ -33,10 +38,6 @@ export const heat = {
   'lethality.measured': '{kill}',
   'lethality.stage': 'lethality',
   'lethality.bound': '{target}',
-  'kill-about': 'about {logs} ({set}; model estimate)',
-  'kill-about-unconfirmed': 'about {logs} ({set}; model estimate, figures not confirmed)',
-  'kill-more-than': '> {logs} ({set}; model estimate)',
-  'kill-more-than-unconfirmed': '> {logs} ({set}; model estimate, figures not confirmed)',
   'lethality-reached.because': 'There is {kill}; {target} are asked for.',
   'lethality-gap.margin': '{short} short',
   'lethality-gap.because': 'There is no reading for {gap} of the heat; at most {tolerated} may lie between two.',
@@ -54,20 +55,10 @@ export const heat = {
   'lethality-running.next+soon': 'Keep heating: less than 1 min more at this temperature.',
   'lethality-running.next+age': 'Read the core now: the last reading is {age} old.',
   'lethality-straight': 'By straight lines between the readings: {kill}.',
-  'lethality-estimate': 'Model estimate: D and z were measured in other products; a factor of two to three is normal.',
   'lethality-support': 'Support for a process authority’s decision. Printed rows of time and temperature come first.',
-  'growth.measured': '{grown} ({model})',
-  'growth.measured+across': '{grown}, between the readings it may be {across} ({model})',
-  'growth.measured+unseen': 'at least {grown} ({model})',
-  'growth.measured+across+unseen': 'at least {grown}, between the readings it may be {across} ({model})',
+  'growth.measured': '{grown}',
   'growth.stage': 'growth',
   'growth.bound': 'at most {bound}',
-  'growth-model': 'model estimate; {set}, version {version}',
-  'growth-model-unconfirmed': 'model estimate; {set}, version {version}, figures not confirmed',
-  'grown-below-half-a-log': 'below 0.5 log',
-  'grown-half-to-one-log': '0.5 to 1 log',
-  'grown-one-to-two-log': '1 to 2 log',
-  'grown-above-two-log': 'above 2 log',
   'growth-too-much.because': 'More than {bound} of C. perfringens is predicted by {set}.',
   'growth-too-much.next': 'Hold the lot and follow the corrective action of the plan.',
   'growth-one-reading.because': 'One reading shows no time in which anything grew or did not.',
@@ -84,6 +75,4 @@ export const heat = {
   'growth-not-sure.because': 'The readings are too far apart to be sure of at most {bound}.',
   'growth-not-sure.next': 'Add the readings in between from the logger, or hold the lot.',
   'growth-screening': 'A screening: it informs a person, and no lot is cleared by it alone.',
-  'growth-claim':
-    'On the safe side in every uncured case compared, usually by 0 to 1.5 log, in one study by 2 to 5; no case on the unsafe side was found, but the sample is small and partly from the model’s own authors. A single figure is not better than ± 1 log. Salt, pH and cure are not in it.',
 } as const;

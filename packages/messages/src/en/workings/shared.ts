@@ -1,14 +1,17 @@
+import { limitsCaution } from '../limits-caution';
+import { substances } from '../substances';
+import { setNames } from '../set-names';
+import { modelEstimates } from '../model-estimates';
+
 /** What a calculation and the explanation of a verdict both say: cautions, estimates, substances, sets of figures. */
 export const shared = {
+  ...limitsCaution,
+  ...substances,
+  ...setNames,
+  ...modelEstimates,
   'caution-curing': 'Curing salts are toxic in excess: weigh on a scale fine enough, never by spoon, and keep them apart and dyed.',
-  'caution-limits':
-    'A published limit is a reference. Your plan must be validated; local codes, the inspector and a licensed process authority decide.',
   'caution-model': 'A model estimate supports a decision and never makes it. Whether product may be used is for a process authority.',
   'against-limit': 'Against the limit',
-  'substance-sodium-nitrite': 'sodium nitrite',
-  'substance-sodium-nitrate': 'sodium nitrate',
-  'substance-sodium-erythorbate': 'sodium erythorbate',
-  'substance-phosphate': 'phosphate',
   'row-at-once': '{at}, no holding time',
   'row-for': '{at} for {time}',
   'judged-by-printed-row': 'a printed row',
@@ -18,7 +21,6 @@ export const shared = {
   'counted-from-figure': 'counted from {figure}',
   'counted-over-figure': 'counted over {figure}',
   'from-cooking': 'end of cooking → {to}',
-  'estimate-of-other-products': 'Model estimate: D and z were measured in other products; a factor of two to three is normal.',
   'coldest-point-of-moist-product':
     'Measured at the coldest point of moist product, with its humidity option; between 50 and 130 °F for at most 6 h.',
   'salmonella-is-not-listeria': 'Salmonella killed says nothing of Listeria monocytogenes, which stands more heat.',
@@ -33,35 +35,12 @@ export const shared = {
   'd-and-z-vary': 'D and z were measured in other products; a factor of two to three is normal. Read them in half logs.',
   'lethality.figures': 'D {d} at {reference}, z {z}, straight lines between {count, plural, one {# reading} other {# readings}}',
   'time-in-all': 'In all, though not without a break, there was time for {row}.',
-  'killed-about': 'about {logs} ({set}; model estimate{standing, select, confirmed {} other {, figures not confirmed}})',
-  'killed-more-than': 'more than {logs} ({set}; model estimate{standing, select, confirmed {} other {, figures not confirmed}})',
-  'set-salmonella-meat-table': 'Salmonella, by the meat table',
-  'set-listeria-70-for-2': 'Listeria monocytogenes, 70 °C for 2 min',
-  'set-listeria-heated-slowly': 'Listeria monocytogenes, heated slowly in a meat emulsion',
-  'set-listeria-liver-sausage': 'Listeria monocytogenes, in liver sausage slurry',
-  'set-ecoli-burgers': 'Escherichia coli O157, in burgers, 70 °C for 2 min',
   'set-mean-1': 'Listeria monocytogenes, mean of many studies',
   'set-mean-2': 'Listeria monocytogenes, mean of many studies, 10 % salt',
   'set-mean-3': 'Salmonella, mean of many studies',
   'set-mean-4': 'Escherichia coli, mean of many studies',
   'set-mean-5': 'Clostridium perfringens, vegetative, mean of many studies; spores survive cooking',
-  'growth-set-beef': 'Juneja et al. 2011, cooked uncured beef',
-  'growth-set-chicken': 'Juneja et al. 2011, cooked uncured chicken',
-  'growth-set-pork': 'Juneja et al. 2011, cooked uncured pork',
   'growth.rule': 'R = sum of b²(T − Tmin)²(1 − e^(c(T − Tmax))) × time; with lag lg((1 + q0·10^R) ÷ (1 + q0))',
-  grown: '{estimate} (model estimate; {set}, version {version}{standing, select, confirmed {} other {, figures not confirmed}})',
-  'grown+most':
-    '{estimate}, across the gaps it may be {most} (model estimate; {set}, version {version}{standing, select, confirmed {} other {, figures not confirmed}})',
-  'grown-at-least':
-    'at least {estimate} (model estimate; {set}, version {version}{standing, select, confirmed {} other {, figures not confirmed}})',
-  'grown-at-least+most':
-    'at least {estimate}, across the gaps it may be {most} (model estimate; {set}, version {version}{standing, select, confirmed {} other {, figures not confirmed}})',
-  'grown-below-0.5-log': 'below 0.5 log₁₀',
-  'grown-0.5-to-1-log': '0.5 to 1 log₁₀',
-  'grown-1-to-2-log': '1 to 2 log₁₀',
-  'grown-above-2-log': 'above 2 log₁₀',
-  'growth-claim':
-    'On the safe side in every uncured case compared, usually by 0 to 1.5 log, in one study by 2 to 5; no case on the unsafe side was found, but the sample is small and partly from the model’s own authors. A single figure is not better than ± 1 log. Salt, pH and cure are not in it.',
   'growth-goes-on-before-the-first-reading': 'Growth may go on before the first reading: the figure is at least.',
   'growth-goes-on-after-the-last-reading': 'Growth may go on after the last reading: the figure is at least.',
   'ham-with': 'Ham with {nitrite} nitrite and {erythorbate} erythorbate, {cooling}',

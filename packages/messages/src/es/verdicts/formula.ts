@@ -1,7 +1,11 @@
 import type { formula as english } from '../../en/verdicts/formula';
 import { translated } from '../../translated';
+import { substances } from '../substances';
+import { formulaConditions } from '../formula-conditions';
 
 export const formula = translated<typeof english>()({
+  ...substances,
+  ...formulaConditions,
   'ppm-within.measured': '{weighed}',
   'ppm-within.measured+mostIn': '{weighed} (de {leastIn} a {mostIn} dentro del error de las básculas)',
   'ppm-within.margin': '{spare} de margen',
@@ -43,10 +47,6 @@ export const formula = translated<typeof english>()({
   'worse-within-scales': 'Se evalúa lo peor dentro de lo que pueden equivocarse las básculas.',
   'counted-with-rework': 'Se cuenta con lo que entró como reproceso de {reworks}.',
   'weigh-or-hold': 'Pese el ingrediente, o retenga el lote.',
-  'substance-sodium-nitrite': 'nitrito de sodio',
-  'substance-sodium-nitrate': 'nitrato de sodio',
-  'substance-sodium-erythorbate': 'eritorbato de sodio',
-  'substance-phosphate': 'fosfato',
   'not-in-the-plan.measured': 'no se sabe',
   'not-in-the-plan.measured+ppm': '{ppm}',
   'not-in-the-plan.because': 'Hay {substance} en este lote, y ningún punto de control de su plan lo evalúa.',
@@ -54,11 +54,6 @@ export const formula = translated<typeof english>()({
   'published-met': 'Según el límite publicado {ppm} se cumple.',
   'published-missed': 'Según el límite publicado {ppm} no se cumple.',
   'published-undetermined': 'Según el límite publicado queda sin determinar.',
-  'asks-nitrite-on-meat-block': 'por lo menos {least} de nitrito de sodio agregado sobre el bloque de carne',
-  'asks-nitrite-on-batch': 'por lo menos {least} de nitrito de sodio agregado sobre la tanda',
-  'asks-accelerator-on-meat-block': 'por lo menos {least} de eritorbato o ascorbato agregado sobre el bloque de carne',
-  'asks-accelerator-on-batch': 'por lo menos {least} de eritorbato o ascorbato agregado sobre la tanda',
-  'asks-salt-in-water-phase': 'por lo menos {least} de sal en la fase acuosa, {formula}',
   'nitrite-unknown.measured': 'nada utilizable',
   'nitrite-unknown.because': 'No hay una cifra utilizable del nitrito de sodio agregado.',
   'nitrite-unknown.next': 'Anote la carne y pese la sal de cura.',

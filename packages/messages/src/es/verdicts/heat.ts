@@ -1,7 +1,11 @@
 import type { heat as english } from '../../en/verdicts/heat';
 import { translated } from '../../translated';
+import { setNames } from '../set-names';
+import { modelEstimates } from '../model-estimates';
 
 export const heat = translated<typeof english>()({
+  ...setNames,
+  ...modelEstimates,
   'band.measured': '{band} en {took}',
   'band.stage': '{band}',
   'band.bound': '{to}',
@@ -35,10 +39,6 @@ export const heat = translated<typeof english>()({
   'lethality.measured': '{kill}',
   'lethality.stage': 'letalidad',
   'lethality.bound': '{target}',
-  'kill-about': 'cerca de {logs} ({set}; estimación del modelo)',
-  'kill-about-unconfirmed': 'cerca de {logs} ({set}; estimación del modelo, cifras sin confirmar)',
-  'kill-more-than': '> {logs} ({set}; estimación del modelo)',
-  'kill-more-than-unconfirmed': '> {logs} ({set}; estimación del modelo, cifras sin confirmar)',
   'lethality-reached.because': 'Hay {kill}; se piden {target}.',
   'lethality-gap.margin': 'faltan {short}',
   'lethality-gap.because': 'No hay ninguna lectura durante {gap} del calentamiento; entre dos pueden pasar como máximo {tolerated}.',
@@ -56,20 +56,10 @@ export const heat = translated<typeof english>()({
   'lethality-running.next+soon': 'Siga calentando: menos de 1 min más a esta temperatura.',
   'lethality-running.next+age': 'Lea ahora la temperatura interna: la última lectura es de hace {age}.',
   'lethality-straight': 'Por líneas rectas entre las lecturas: {kill}.',
-  'lethality-estimate': 'Estimación del modelo: D y z se midieron en otros productos; un factor de dos a tres es normal.',
   'lethality-support': 'Respaldo para la decisión de una autoridad de procesos. Las filas impresas de tiempo y temperatura van primero.',
-  'growth.measured': '{grown} ({model})',
-  'growth.measured+across': '{grown}, entre las lecturas puede ser {across} ({model})',
-  'growth.measured+unseen': 'por lo menos {grown} ({model})',
-  'growth.measured+across+unseen': 'por lo menos {grown}, entre las lecturas puede ser {across} ({model})',
+  'growth.measured': '{grown}',
   'growth.stage': 'crecimiento',
   'growth.bound': 'como máximo {bound}',
-  'growth-model': 'estimación del modelo; {set}, versión {version}',
-  'growth-model-unconfirmed': 'estimación del modelo; {set}, versión {version}, cifras sin confirmar',
-  'grown-below-half-a-log': 'menos de 0.5 log',
-  'grown-half-to-one-log': 'de 0.5 a 1 log',
-  'grown-one-to-two-log': 'de 1 a 2 log',
-  'grown-above-two-log': 'más de 2 log',
   'growth-too-much.because': '{set} predice más de {bound} de C. perfringens.',
   'growth-too-much.next': 'Retenga el lote y siga la acción correctiva del plan.',
   'growth-one-reading.because': 'Una lectura no muestra ningún tiempo en que algo creciera o no.',
@@ -86,6 +76,4 @@ export const heat = translated<typeof english>()({
   'growth-not-sure.because': 'Las lecturas están demasiado separadas para tener la seguridad de como máximo {bound}.',
   'growth-not-sure.next': 'Agregue del registrador las lecturas que faltan, o retenga el lote.',
   'growth-screening': 'Una orientación: informa a una persona, y por sí sola no libera ningún lote.',
-  'growth-claim':
-    'Del lado seguro en todos los casos sin curar comparados, por lo general por 0 a 1.5 log, en un estudio por 2 a 5; no se encontró ningún caso del lado inseguro, pero la muestra es pequeña y en parte de los propios autores del modelo. Una sola cifra no es mejor que ± 1 log. La sal, el pH y el curado no entran en ella.',
 });

@@ -17,14 +17,14 @@ const sets = lethalitySets.filter(({ use }) => use !== 'mean');
 /** An authority must support the process. */
 export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityDraft>) {
   const say = useSay('limit-forms');
-  const { sayName } = useLimits();
+  const { saySet } = useLimits();
   const { set } = draft;
   const known = sets.some(({ name }) => name === set.name) ? sets : [set, ...sets];
   return (
     <Stack>
       <SelectField
         label={say('organism')}
-        choices={known.map(({ name }) => ({ value: name, name: sayName(name) }))}
+        choices={known.map((one) => ({ value: one.name, name: saySet(one) }))}
         value={set.name}
         onChange={(name) => onChange({ ...draft, set: known.find((one) => one.name === name) ?? set })}
       />

@@ -1,0 +1,7 @@
+import type { limitsCaution as english } from '../en/limits-caution';
+import { translated } from '../translated';
+
+export const limitsCaution = translated<typeof english>()({
+  'caution-limits':
+    'Un límite publicado es una referencia. Su plan debe validarse; deciden los normas locales, el inspector y una autoridad de procesos con licencia.',
+});

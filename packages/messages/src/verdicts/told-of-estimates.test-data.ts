@@ -1,0 +1,33 @@
+/** What verdicts and workings both say: substances, sets, and what models give. */
+export const toldOfEstimates: readonly (readonly [key: string, text: string])[] = [
+  ['substance-sodium-nitrite', 'sodium nitrite'],
+  ['substance-sodium-nitrate', 'sodium nitrate'],
+  ['substance-sodium-erythorbate', 'sodium erythorbate'],
+  ['substance-phosphate', 'phosphate'],
+  ['set-salmonella-meat-table', 'Salmonella, by the meat table'],
+  ['set-listeria-70-for-2', 'Listeria monocytogenes, 70 °C for 2 min'],
+  ['set-listeria-heated-slowly', 'Listeria monocytogenes, heated slowly in a meat emulsion'],
+  ['set-listeria-liver-sausage', 'Listeria monocytogenes, in liver sausage slurry'],
+  ['set-ecoli-burgers', 'Escherichia coli O157, in burgers, 70 °C for 2 min'],
+  ['growth-set-beef', 'Juneja et al. 2011, cooked uncured beef'],
+  ['growth-set-chicken', 'Juneja et al. 2011, cooked uncured chicken'],
+  ['growth-set-pork', 'Juneja et al. 2011, cooked uncured pork'],
+  ['killed-about', 'about 5.5 log₁₀ (Salmonella; model estimate, figures not confirmed)'],
+  ['killed-more-than', 'more than 5.5 log₁₀ (Salmonella; model estimate, figures not confirmed)'],
+  ['grown', '1 to 2 log (model estimate; Salmonella, version 1, figures not confirmed)'],
+  ['grown+most', '1 to 2 log, between the readings it may be 1 h (model estimate; Salmonella, version 1, figures not confirmed)'],
+  ['grown-at-least', 'at least 1 to 2 log (model estimate; Salmonella, version 1, figures not confirmed)'],
+  [
+    'grown-at-least+most',
+    'at least 1 to 2 log, between the readings it may be 1 h (model estimate; Salmonella, version 1, figures not confirmed)',
+  ],
+  ['grown-below-0.5-log', 'below 0.5 log₁₀'],
+  ['grown-0.5-to-1-log', '0.5 to 1 log₁₀'],
+  ['grown-1-to-2-log', '1 to 2 log₁₀'],
+  ['grown-above-2-log', 'above 2 log₁₀'],
+  [
+    'growth-claim',
+    'On the safe side in every uncured case compared, usually by 0 to 1.5 log, in one study by 2 to 5; no case on the unsafe side was found, but the sample is small and partly from the model’s own authors. A single figure is not better than ± 1 log. Salt, pH and cure are not in it.',
+  ],
+  ['estimate-of-other-products', 'Model estimate: D and z were measured in other products; a factor of two to three is normal.'],
+];
