@@ -21,7 +21,7 @@ export type PackagesWanted = {
 
 export type BatchByPercent = { lines: readonly FormulaLine[]; from: { trimmedMeat: EnteredMass } | PackagesWanted };
 
-/** Percent on the meat, for the trimmed meat at hand or back from the packages wanted. */
+/** From the trimmed meat, or back from the packages wanted. */
 export function batchByPercent({ lines, from }: BatchByPercent): Calculation | CannotCalculate {
   const batch = batchOf(lines, wantedOf(from));
   if (isFault(batch)) return atFault(batch);

@@ -13,7 +13,7 @@ export type Result = Fact & { value?: number; unit?: string };
 
 export type JudgedBefore = { verdict: Verdict; limit?: CriticalLimit };
 
-/** From typed figures, never a record: nothing is cleared, held or kept by it. */
+/** Never a record: nothing is cleared, held or kept by it. */
 export type Calculation = {
   given: Fact[];
   steps: Step[];

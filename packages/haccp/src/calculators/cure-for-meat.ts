@@ -21,7 +21,7 @@ export type CureForMeat = {
   scale: EnteredMass;
 };
 
-/** At least and at most, and whether the scale can weigh it. */
+/** Includes whether the scale can weigh it. */
 export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Calculation | CannotCalculate {
   const block = massOf(meat);
   const dose = doseFor(limit, block, strength);

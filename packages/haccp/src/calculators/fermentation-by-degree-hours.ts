@@ -16,10 +16,7 @@ const limit = { kind: 'degreeHours', ...degreeHoursFahrenheit } as const;
 
 export type FermentationReading = TypedReading & { pH: number };
 
-/**
- * By the class of the hottest chamber reading. The figures printed in °F are the confirmed ones and are used for
- * readings in either unit.
- */
+/** The figures printed in °F are the confirmed ones and are used for readings in either unit. */
 export function fermentationByDegreeHours(readings: readonly FermentationReading[], unit: TemperatureUnit): Calculation | CannotCalculate {
   if (readings.length === 0) return cannot('no-reading-given');
   const acid = readings.map(({ minutes, pH }) => ({ at: Math.round(minutes * MINUTE), pH: plain(pH) }));

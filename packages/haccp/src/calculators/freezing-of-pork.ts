@@ -9,7 +9,7 @@ import { cautions } from './cautions';
 import { judgedStep } from '../explain/explain-by-verdict';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
 
-/** Two hours between two readings of a freezer or a frozen centre. Common practice, no source. */
+/** Common practice, no source. */
 const LONGEST_GAP_SECONDS = 7200;
 
 /** By the freezer air and the thickness, or by the centre of the meat. */

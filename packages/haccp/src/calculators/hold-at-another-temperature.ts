@@ -25,10 +25,7 @@ const REFERENCE_MINUTES = 2;
 
 export type HoldAtAnotherTemperature = { product: (typeof heldProducts)[number]; value: number; unit: TemperatureUnit };
 
-/**
- * The printed row stands for 70 °C for 2 min; the law behind the rows supports a process authority. Refused below the
- * coldest printed row.
- */
+/** Printed rows first; the law behind them supports a process authority. Refused below the coldest printed row. */
 export function holdAtAnotherTemperature({ product, value, unit }: HoldAtAnotherTemperature): Calculation | CannotCalculate {
   const { printed, set } = processes[product];
   const rows = rowsOf(printed) as [Row, ...Row[]]; // both tables are sound

@@ -16,7 +16,7 @@ export type IngoingByMethod = {
   /** `strength`: percent of the substance in the salt. */
   salt: EnteredMass;
   strength: number;
-  /** Meat for chopped and dry-cured, the pickle made for the others, everything in the batch for `per batch`. */
+  /** By method: meat, the pickle made, or for `per batch` everything in the batch. */
   weight: EnteredMass;
   /** Beside the pickle, for immersion until even. */
   meat?: EnteredMass;

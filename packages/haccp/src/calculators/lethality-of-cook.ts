@@ -19,7 +19,7 @@ import { curveOf, factsOf, type TypedReading } from './typed-reading';
 const ended: CurveContext = { ended: true };
 const references = lethalitySets.filter(({ use }) => use === 'reference');
 
-/** The printed table judges; the lethality of the curve only stands beside it. */
+/** The printed table judges, never the lethality of the curve. */
 export function lethalityOfCook(
   readings: readonly TypedReading[],
   unit: TemperatureUnit,

@@ -65,7 +65,7 @@ export function countedBy(limit: ConcentrationLimit, { numerator, denominator }:
   return { numerator: numerator * share.numerator, denominator: denominator * share.denominator };
 }
 
-/** Before weighing there is no lot to hold: the calculation says what to do. */
+/** Before weighing there is no lot to hold. */
 export function judgedBefore(figure: OrFault<Ratio>, limit: FigureLimit, then: string): JudgedBefore {
   const verdict = judgeFigure(isFault(figure) ? undefined : figure, limit);
   return { verdict: verdict.kind === 'missed' ? { ...verdict, then: coded(then) } : verdict, limit };

@@ -5,10 +5,7 @@ import { examineCurve } from '../thermal/examine-curve';
 import { isDoubted } from '../thermal/finding';
 import { tellFinding, type ToldFinding } from './tell-finding';
 
-/**
- * What may keep a series from being met until a person says what the readings were. Of pH and weights only the clocks
- * show it.
- */
+/** What a person may still settle by saying what the readings were; of pH and weights only clocks. */
 export function doubtsIn({ temperatures, acid, weights }: Series, context: CurveContext): ToldFinding[] {
   const { now } = usableContext(context);
   const examined = examineCurve(temperatures, undefined, { speed: speedOf(context), now });

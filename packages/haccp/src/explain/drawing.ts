@@ -40,7 +40,7 @@ export type ArrivalDrawn = {
   state: ExpectedState;
 };
 
-/** For screen and paper alike. Temperatures are in `unit`, for the eye only: nothing is calculated with them. */
+/** Temperatures are in `unit`, for the eye only: nothing is calculated with them. */
 export type Drawing = {
   unit: TemperatureUnit;
   probes: { probe: string; points: PointDrawn[] }[];

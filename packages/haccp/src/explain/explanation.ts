@@ -3,12 +3,10 @@ import type { LinePart } from '../limits/line-part';
 import type { Source } from '../limits/source';
 import type { Coded, Verdict } from '../limits/verdict';
 
-/** `of` is the verdict told with the step, where it is not the one explained. */
+/** `of` is the verdict told with the step, if not the one explained. */
 export type ExplainedStep = Step & { of?: Verdict };
 
-/**
- * A record that a verdict rests on. `role` is what it is to the verdict, `of` the verdict on it alone, `at` epoch ms.
- */
+/** `role` in the verdict; `of`, the verdict on this record alone; `at` in epoch ms. */
 export type RestingOn = { id?: string; at?: number; probe?: string; is: LinePart; role: LinePart; of?: Verdict };
 
 /** The verdict is the judge's own; nothing here changes it. */

@@ -12,9 +12,9 @@ const PROBE_ERROR = [-0.3, 0, 0.3];
 const LAW_ERROR = 0.1;
 
 /**
- * The range comes of fits with the medium and the last reading off either way, and a tenth of the time still to go.
- * Undefined where the readings follow no law; without a latest where a shifted fit follows none. @param target the gap
- * at the target @param mediumErrors by how many °C every gap may be off
+ * The range is that of fits with the medium and the last reading off either way, and a tenth of the time left.
+ * Undefined where the readings follow no law; no latest where a shifted fit follows none. @param target the gap at the
+ * target @param mediumErrors °C that every gap may be off
  */
 export function arrivalAt(points: readonly LawPoint[], target: number, mediumErrors: readonly number[]): Arrival | undefined {
   const law = fitLaw(points);

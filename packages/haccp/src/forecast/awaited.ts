@@ -9,8 +9,8 @@ import type { CurveReading } from '../thermal/curve';
 export type Awaited = { target: PrintedTemperature; way: 'cooling' | 'heating'; by?: number };
 
 /**
- * Bottom of the stage of a chill that goes on, top of the band of a come-up, coldest row of a hold. Undefined where the
- * limit is met, missed for good, or has no temperature to reach.
+ * Bottom of the stage of a chill, top of the band of a come-up, coldest row of a hold. Undefined where nothing is left
+ * to reach.
  */
 export const awaitedUnder = (limit: CriticalLimit, readings: readonly CurveReading[], context: CurveContext): Awaited | undefined =>
   isCurveLimit(limit)

@@ -18,7 +18,7 @@ export type ForecastTask = { way: 'cooling' | 'heating'; target: PrintedTemperat
 
 export type CoursePoint = { at: number; celsius: number };
 
-/** At most ninety minutes of readings a minute apart are kept: the cost of a reading does not grow. */
+/** Keeps at most ninety minutes of readings a minute apart: constant in size. */
 export type Course = {
   readonly task: ForecastTask;
   medium: Medium;
@@ -34,10 +34,10 @@ export type Course = {
 const WINDOW = 90 * 60_000;
 /** Closer readings add nothing to a law whose time constant is hours. Common practice, no source. */
 const APART = 60_000;
-/** The centre lags behind the law until a tenth of the way is done; such readings put the arrival hours too late. */
+/** Until a tenth of the way the centre lags behind the law, and the arrival comes out hours too late. */
 const LAG = 0.9;
 
-/** Middle of possible chillers; it only tells the first tenth of the way, never an arrival. */
+/** Middle of possible chillers; used for the first tenth of the way, never for an arrival. */
 const SOME_CHILLER: Medium = { temperature: { hundredths: 500, unit: '°C' }, is: 'unknown' };
 
 export const beginCourse = (task: ForecastTask): Course => ({
@@ -58,7 +58,7 @@ export function addToCourse(course: Course, reading: CurveReading): void {
   for (const own of lastThree) takePoint(course, own);
 }
 
-/** A shower ends, a door stands open, a load comes in: readings before say nothing of what follows. */
+/** A shower ends, a door opens, a load comes in: earlier readings tell nothing of what follows. */
 export function changeMedium(course: Course, medium: Medium, at: number): void {
   course.medium = medium;
   restart(course, at);
@@ -70,7 +70,7 @@ function restart(course: Course, at: number | undefined): void {
   course.restartedAt = at;
 }
 
-/** True for one more point for the law; the newest of a minute stands until a newer one comes. */
+/** True for one more point; the newest of a minute stands until a newer one comes. */
 function takePoint(course: Course, point: CoursePoint): boolean {
   const { points } = course;
   const gap = gapOf(course, point);

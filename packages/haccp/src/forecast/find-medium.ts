@@ -29,8 +29,8 @@ export function mediumFromThree(first: number, second: number, third: number): n
 }
 
 /**
- * A measured medium is used as it is, a set point unless readings contradict it. Without either, readings give it while
- * cooling. Undefined where nothing does.
+ * A measured medium is used, or a set point that readings do not contradict, or while cooling the medium that the
+ * readings give.
  */
 export function findMedium({ task, medium, points }: Course): FoundMedium | undefined {
   const told = medium.is !== 'measured' && task.way === 'cooling' ? toldBy(points) : undefined;

@@ -45,7 +45,7 @@ export function forecastPoint(
   return first && asOf(first, context.now);
 }
 
-/** As far from the target as the thermometer's error (on the common scale) allows, as it will be judged. */
+/** As far from the target as the thermometer's error allows (common scale), as it will be judged. */
 function farther(readings: readonly CurveReading[], way: Awaited['way'], error: number): readonly CurveReading[] {
   const side = way === 'cooling' ? 1 : -1;
   return readings.map(({ temperature: { hundredths, unit }, ...reading }) => ({
@@ -74,7 +74,7 @@ const morePressing = (one: PointForecast, other: PointForecast): number =>
 
 const dueOf = ({ by }: PointForecast): number => by ?? Number.MAX_SAFE_INTEGER;
 
-/** A forecast that should have come true, without a reading since, says nothing any more. */
+/** Overdue and without a new reading, a forecast says nothing. */
 export function asOf(said: PointForecast, now: number | undefined): PointForecast {
   if (now === undefined || !('arrival' in said) || said.state === 'will miss') return said;
   const { limitId, target, by, probe } = said;

@@ -10,8 +10,8 @@ const STRAY_AHEAD = 2.5;
 const ENOUGH = 6;
 
 /**
- * The last three points leave the law farther and farther on one side: the medium changed. Fewer than six points cannot
- * tell. Close readings show it within the fit, sparse ones ahead of it.
+ * The last three points leave the law farther and farther on one side: the medium changed. Close readings show it
+ * within the fit, sparse ones ahead of it; fewer than six cannot.
  */
 export const isStraying = (points: readonly LawPoint[]): boolean =>
   points.length >= ENOUGH && (leaves(points, points, STRAY_WITHIN) || leaves(points, points.slice(0, -3), STRAY_AHEAD));

@@ -22,9 +22,9 @@ export type Parts = { freshMeat: readonly bigint[]; weighed: readonly WeighedIn[
 const MILLION = 1_000_000n;
 
 /**
- * Rework brings its share of meat and of every restricted substance of its lot: cure is neither forgotten nor added
- * twice. Shares are whole femtograms that keep the ratio, so what is exactly on a limit stays on it. Water lost since
- * is not known and would raise both alike.
+ * Rework brings its share of meat and restricted substances: cure is neither forgotten nor added twice. Shares are
+ * whole femtograms in the ratio of their lot, so what is exactly on a limit stays on it. Water lost since is unknown
+ * and would raise both alike.
  */
 export function compose(parts: Parts): Composition {
   const { freshMeat, weighed, reworked } = parts;

@@ -19,8 +19,8 @@ export type NitriteBrought = { least: bigint; most: bigint };
 const MILLION = 1_000_000n;
 
 /**
- * Strength differs from lot to lot: only the certificate of the very lot weighed counts. A least limit is judged on
- * `least`, a most on `most`.
+ * Strength differs from lot to lot: only a certificate of the very lot counts. A least limit is judged on `least`, a
+ * most on `most`.
  */
 export function nitriteByCertificate(
   mass: bigint,

@@ -1,10 +1,7 @@
 /** Either way. Common practice, no source: what a limit depends on is judged by its limit. */
 const TWENTIETH = 20n;
 
-/**
- * Femtograms, above zero when too much; zero within a twentieth of the target, or within one step of the scale, which
- * can show no less.
- */
+/** Femtograms, above zero when too much; zero within a twentieth, or within a step of the scale. */
 export function offTarget(target: bigint, weighed: bigint, step: bigint): bigint {
   const off = weighed - target;
   const passed = target / TWENTIETH > step ? target / TWENTIETH : step;

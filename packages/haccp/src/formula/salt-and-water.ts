@@ -29,9 +29,8 @@ export type ReworkedPhase = {
 const MILLION = 1_000_000n;
 
 /**
- * A least limit needs salt rounded down and water up, each by less than a femtogram an entry, and every weighing off by
- * its error to that side. Later loss or gain of water is not known. One thing of unknown salt or water leaves both
- * unknown.
+ * For a least limit: salt rounded down and water up, by less than a femtogram an entry, and every weighing off by its
+ * error to that side. Later loss or gain of water is not known. One thing of unknown salt or water leaves both unknown.
  */
 export function saltAndWater(parts: readonly Holding[], reworked: readonly ReworkedPhase[]): SaltAndWater {
   let [salt, water] = [0n, 0n];

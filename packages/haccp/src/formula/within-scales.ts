@@ -16,8 +16,8 @@ export type Way = 1n | -1n;
 const MILLION = 1_000_000n;
 
 /**
- * Worst case one way: every weighing is off by the whole error. Rework has the worst share of its lot, and as much of
- * it counts as makes matters worse: less where it is milder than the rest.
+ * Every weighing is off by the whole error. Rework has its worst share, and as much of it counts as makes matters
+ * worse: less where it is milder than the rest.
  */
 export function shareWithin(of: Composition, substance: RestrictedSubstance, base: Base, errors: ScaleErrors, way: Way): Share {
   const { parts } = of;
@@ -40,7 +40,7 @@ export function shareWithin(of: Composition, substance: RestrictedSubstance, bas
 /** `least` and `most` of the base; `richness` is the substance in it. */
 type ReworkWithin = { least: bigint; most: bigint; richness: Share };
 
-/** Rework without meat brings its share of all that went in, on no meat of its own. */
+/** Its share of all that went in, on no meat of its own. */
 function ofNoMeat({ mass, of }: Reworked, substance: RestrictedSubstance, base: Base, errors: ScaleErrors, way: Way): bigint {
   if (base === 'all' || of.meat > 0n) return 0n;
   const brought: Share = { substance: 0n, base: 0n };

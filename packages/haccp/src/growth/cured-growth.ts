@@ -20,8 +20,8 @@ export type CuredObservation = {
 };
 
 /**
- * No model with confirmed parameters is public, so there is no figure for cured product. The uncured figure is never
- * scaled by an invented effect of the cure.
+ * No model with confirmed parameters is public: cured product has no figure, and the uncured figure is never scaled by
+ * an invented effect of the cure.
  */
 export type CuredGrowth = {
   kind: 'no model';

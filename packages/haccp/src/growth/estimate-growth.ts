@@ -15,9 +15,8 @@ export type GrowthOutcome =
 export type ProbeGrowth = Growth & { readonly probe: string };
 
 /**
- * For cooked, uncured product, by every set that may apply and for every probe; the highest is shown. 1e-11 log for the
- * readings given; the claim tells the rest. Good for 10 to 51 °C, where the rates were measured. The come-up rule
- * covers growth during slow heating.
+ * Cooked, uncured product by every set and probe; the highest is shown. 1e-11 log for the readings given; the claim
+ * tells the rest. Good for 10 to 51 °C, where the rates were measured. The come-up rule covers slow heating.
  */
 export function estimateGrowth(
   readings: readonly CurveReading[],

@@ -18,8 +18,8 @@ const NODES: readonly (readonly [node: number, weight: number])[] = [
 const LONGEST_PIECE = 5;
 
 /**
- * log10 growth without lag on a straight line from `a` to `b` °C. The parts outside Tmin to Tmax are cut off, so that
- * no piece holds a kink. The closed form subtracts nearly equal numbers on a nearly level line; this does not.
+ * log10 without lag on a straight line from `a` to `b` °C, cut at Tmin and Tmax so that no piece holds a kink. The
+ * closed form subtracts nearly equal numbers on a nearly level line; this does not.
  */
 export function growthOver(set: GrowthSet, a: number, b: number, hours: number): number {
   if (a === b) return hours * growthRate(set, a);

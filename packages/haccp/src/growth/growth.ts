@@ -7,7 +7,7 @@ export type GrowthFigures = {
   readonly withLag: number;
 };
 
-/** No figure stands without "model estimate", its model, its set with version, and its claim. */
+/** No figure stands without "model estimate", model, set, version and claim. */
 export type Growth = {
   readonly is: 'model estimate';
   readonly model: typeof GROWTH_MODEL;

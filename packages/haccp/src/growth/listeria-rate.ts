@@ -30,7 +30,7 @@ function sharesOf(factors: ListeriaFactors): Shares {
   return { single, acid: (1 - lactic) * others, acidAtBoundary: (1 - Math.sqrt(lactic)) * others };
 }
 
-/** Factors near their end lean on the others more; one at its end stops growth alone. */
+/** Near their end factors lean on the others more; one at its end stops growth alone. */
 function psiOf(lean: readonly number[]): number {
   if (lean.some((phi) => phi >= 1)) return Infinity;
   const free = lean.reduce((product, phi) => product * (1 - phi), 1);

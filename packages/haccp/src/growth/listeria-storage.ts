@@ -34,9 +34,7 @@ const source: Source = {
   confirmed: false,
 };
 
-/**
- * Interval by interval, the lag taken as zero. Undetermined, naming the variable, outside the range of the equations.
- */
+/** By interval, without lag. Undetermined, naming the variable, outside the range of the equations. */
 export function listeriaGrowth(product: ListeriaProduct, storage: readonly Storage[]): ListeriaGrowth {
   const rates: (ListeriaRate & Storage)[] = [];
   for (const { celsius, hours } of storage) {

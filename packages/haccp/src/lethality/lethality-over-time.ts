@@ -7,8 +7,7 @@ import type { LethalitySet } from './lethality-set';
 export type LethalityLine = { set: LethalitySet; at: Float64Array; log10: Float64Array };
 
 /**
- * Calculated from every reading; only the drawing is thinned, to at most `points` evenly picked readings, always with
- * the first and the last.
+ * From every reading; only the drawing is thinned, to at most `points` evenly picked readings, first and last included.
  */
 export function lethalityOverTime(
   readings: readonly CurveReading[],

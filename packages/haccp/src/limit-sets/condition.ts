@@ -1,10 +1,7 @@
 import type { LimitCondition } from '../limits/limit-condition';
 import type { ProductClass } from './product-class';
 
-/**
- * Must hold before a figure may be used. Product and place choose the row; other conditions go with the limit into the
- * plan.
- */
+/** Product and place choose the row; other conditions go with the limit into the plan. */
 export type Condition =
   | { kind: 'product'; among: readonly ProductClass[] }
   /** Nations or provinces of the jurisdiction. */

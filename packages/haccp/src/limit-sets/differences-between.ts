@@ -39,7 +39,7 @@ export function differencesBetween(here: LimitSet, there: LimitSet): SetDifferen
   };
 }
 
-/** Whole tables row by row; a partly read table by the rows both have; other limits by what they print. */
+/** Tables row by row, partly read ones by the rows both have; others by what they print. */
 export function differencesOf(here: LimitRow, there: LimitRow): Difference[] {
   const isPartial = [here, there].some((row) => row.isPartial);
   const [own, other] = [rowsIn(here), rowsIn(there)];

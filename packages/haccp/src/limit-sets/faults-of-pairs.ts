@@ -7,10 +7,7 @@ import type { LimitRow } from './limit-set';
 
 type PairFault = CodedAs<'pair-disagrees' | 'pair-not-odd'>;
 
-/**
- * Printed in both units, they must be the same temperature within the rounding of the °C. A pair named as odd that is
- * not is a slip too.
- */
+/** °F and °C must be one temperature within the rounding of the °C. A pair named as odd that is not is a slip too. */
 export function faultsOfPairs(row: LimitRow): PairFault[] {
   const figures = kindOf(row.limit).temperatures(row.limit);
   const half = halfStepOf(figures);

@@ -2,7 +2,7 @@ import { formatDuration } from '../quantity/duration';
 import type { EnteredMass } from '../quantity/mass';
 import type { TemperatureUnit } from '../quantity/temperature';
 
-/** How it was humid while cooking. `intoOven` and `from` are ISO 8601; minutes in all, so that bursts of steam add up. */
+/** `intoOven` and `from` are ISO 8601; minutes in all, so that bursts of steam add up. */
 type Timed = { intoOven: string; from: string; minutes: number };
 export type HumidityKept =
   | (Timed & { how: 'live steam' | 'sealed oven'; percent?: undefined })
@@ -27,6 +27,6 @@ export function sayHumidityKept(kept: HumidityKept): string {
   }
 }
 
-/** "into the oven 7:40 am, humid from 7:50 am": when that was, where the option has moments. */
+/** "into the oven 7:40 am, humid from 7:50 am"; empty where the option has no moments. */
 export const sayHumidityTimes = (kept: HumidityKept, say: (at: number) => string): string =>
   'intoOven' in kept ? `into the oven ${say(Date.parse(kept.intoOven))}, humid from ${say(Date.parse(kept.from))}` : '';

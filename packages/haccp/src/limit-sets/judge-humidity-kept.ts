@@ -14,7 +14,7 @@ import { judgeHumidity, type HumidityOption } from './judge-humidity';
 import type { HumidityKept } from './humidity-kept';
 import { both } from './printed';
 
-/** The cook that humidity was kept in. Instants in epoch ms; the error is the thermometer's. */
+/** Instants in epoch ms; the error is the thermometer's. */
 export type CookSeen = {
   readings: readonly CurveReading[];
   endedAt?: number;
@@ -31,9 +31,8 @@ const LARGE_PIECE = { lb: { value: 10, unit: 'lb' }, kg: { value: 4.5, unit: 'kg
 const LEAST_PERCENT = 90;
 
 /**
- * How humidity was kept, with the cook it was kept in: for as long as is printed for that option, and only beside the
- * rows the option is printed for. Cooking time runs from the first reading, or the earlier time said, to the recorded
- * end; doubt is never met.
+ * As long as printed for the option, and only beside its rows. Cooking time runs from the first reading, or an earlier
+ * time said, to the recorded end; doubt is never met.
  */
 export function judgeHumidityKept(
   answer: (Attestation & { humidity?: HumidityKept }) | undefined,
@@ -112,7 +111,7 @@ function timesOf({ from, intoOven }: Timed, cook: CookSeen | undefined) {
   };
 }
 
-/** The hottest that every probe was, so of the coldest piece, less what the thermometer may be wrong by. */
+/** Of the coldest piece: the hottest of every probe, less the thermometer's error. */
 function endpointOf(readings: readonly CurveReading[], error: Degrees | undefined): Degrees {
   const hottest = [...byProbe(readings).values()].map((own) =>
     own.map(({ temperature }) => temperature).reduce((a, b) => (onCommonScale(b) > onCommonScale(a) ? b : a)),
@@ -122,7 +121,7 @@ function endpointOf(readings: readonly CurveReading[], error: Degrees | undefine
   return { hundredths: hundredths - Math.ceil(steps / (unit === '°C' ? 9 : 5)), unit };
 }
 
-/** Was a row held for which steam and a sealed oven are printed? */
+/** For these rows steam and a sealed oven are printed. */
 const isHeldWarm = ({ readings, tables, error }: CookSeen): boolean =>
   tables.some((table) => {
     const rows = table.rows.filter(({ at }) => boundOf(at)['°F'] >= boundOf(WARM)['°F']);

@@ -13,8 +13,8 @@ export type Applies = {
 export type Asked = { product: ProductClass; jurisdiction: Jurisdiction; place?: string; set?: LimitSet };
 
 /**
- * A row that names no product is for every product. A row of another place is left out, and kept where the place is not
- * said. What is still to be calculated or answered is in `alsoNeeds`.
+ * A row without a product is for every product; one of another place is left out, and kept where the place is not said.
+ * `alsoNeeds` is still to be calculated or answered.
  */
 export function limitsThatApply({ product, jurisdiction, place, set }: Asked): Applies[] {
   const asked = set ?? (jurisdiction === 'own' ? undefined : limitSetById(usualSetOf[jurisdiction]));

@@ -4,8 +4,8 @@ import type { LimitSet } from './limit-set';
 export type BuiltOn = { setId: string; today: string };
 
 /**
- * Undefined when the plan's set is the latest that counts. It is a reason to reassess the plan and never changes it:
- * old lots are judged by what was in force.
+ * A reason to reassess the plan that never changes it: old lots are judged by what was in force. Undefined when the
+ * plan's set is the latest.
  */
 export function newerEditionOf(sets: readonly LimitSet[], { setId, today }: BuiltOn): LimitSet | undefined {
   const seen = new Set([setId]);

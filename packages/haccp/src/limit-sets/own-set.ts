@@ -14,10 +14,7 @@ export type OwnSet = {
 
 export type EditionBefore = Pick<LimitSet, 'edition' | 'validFrom'>;
 
-/**
- * With its own support on file; checked as a published set is. With faults there is no set: one that contradicts itself
- * is never used.
- */
+/** Checked as a published set is. With faults there is no set: one that contradicts itself is never used. */
 export function ownSet(given: OwnSet, before?: EditionBefore): { set: LimitSet } | { faults: SetFault[] } {
   const set: LimitSet = { ...given, jurisdiction: 'own' };
   const faults = [

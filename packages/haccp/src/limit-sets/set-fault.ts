@@ -1,7 +1,7 @@
 import type { CodedAs } from '../limits/coded';
 import type { LimitFaultCode, LimitSlipCode } from '../limits/limit-fault-code';
 
-/** What is wrong with a row of a set, beside its limit. */
+/** Beside its limit. */
 export type RowFaultCode =
   | 'condition-names-nothing'
   | 'condition-no-figure'
@@ -33,5 +33,5 @@ export type WholeSetFaultCode =
 
 export type SetFaultCode = LimitFaultCode | LimitSlipCode | RowFaultCode | WholeSetFaultCode;
 
-/** What is wrong with one row of a set, or with the set itself where `row` is absent. */
+/** Of the set itself where `row` is absent. */
 export type SetFault = { set: string; row?: string; because: CodedAs<SetFaultCode> };

@@ -9,7 +9,7 @@ export function setInUse({ jurisdiction, limitSet }: WhereItWorks): LimitSet | u
 
 export type FaultOfWhere = { field: 'place' | 'limitSet'; said: string };
 
-/** Which of a place and an edition is none of its jurisdiction; empty when both are. */
+/** Empty when both are of the jurisdiction. */
 export function faultsOfWhere({ jurisdiction, place, limitSet }: WhereItWorks): FaultOfWhere[] {
   const faults: FaultOfWhere[] = [];
   if (place !== undefined && !(jurisdiction && placesIn[jurisdiction].includes(place))) faults.push({ field: 'place', said: place });

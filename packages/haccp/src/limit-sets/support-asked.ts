@@ -25,7 +25,7 @@ export function supportAsked(limit: CriticalLimit | FigureLimit): SupportAsked {
   return { figure: !limit.source.confirmed || notRead.has(figureOf(limit)), option: [...new Set(option)] };
 }
 
-/** What the plan still has to say of a limit before it can be adopted; empty when it has said enough. */
+/** Empty when the plan has said enough. */
 export function supportLacking(limit: CriticalLimit | FigureLimit): CodedAs<'figure-not-read' | 'option-not-supported'>[] {
   const { figure, option } = supportAsked(limit);
   const { citation, support: { read, gap, own } = {} } = limit.source;

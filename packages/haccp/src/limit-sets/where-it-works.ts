@@ -10,7 +10,7 @@ export const publishedJurisdictions = [
 ] as const satisfies readonly Jurisdiction[];
 export type PublishedJurisdiction = (typeof publishedJurisdictions)[number];
 
-/** The last of several stands for all others: who is elsewhere is not shown what is for one alone. */
+/** The last of several stands for all others: nobody elsewhere is shown what is for one alone. */
 export const placesIn: Record<PublishedJurisdiction, readonly string[]> = {
   'US, inspected establishment': [],
   'US, retail and catering': [],
@@ -21,7 +21,7 @@ export const placesIn: Record<PublishedJurisdiction, readonly string[]> = {
 };
 
 /**
- * As the establishment says. An absent jurisdiction or place is not assumed; an absent edition is the usual one of the
- * jurisdiction.
+ * As the establishment says. An absent jurisdiction or place is not assumed; an absent edition is the jurisdiction's
+ * usual one.
  */
 export type WhereItWorks = { jurisdiction?: PublishedJurisdiction; place?: string; limitSet?: string };

@@ -11,10 +11,7 @@ import { notedClock, notedDoubts } from './noted-doubts';
 import type { Coded, Verdict } from './verdict';
 import { withClockDoubt } from './with-clock-doubt';
 
-/**
- * Up to the last reading. The last instant waits for the next: another reading of it may follow, and only the next
- * shows a spike.
- */
+/** The last instant waits for the next: another reading of it may follow, and only the next shows a spike. */
 export type ProbeSoFar = {
   withAll: readonly OneLimitSoFar[];
   /** From the first doubted reading on: the curve without those. */
@@ -87,8 +84,8 @@ export function addUsable(probe: ProbeSoFar, reading: CurveReading): void {
 }
 
 /**
- * For good: no reading follows. What is met only by a doubted reading is not met; nothing is, with a too fast reading
- * or a clock in doubt.
+ * No reading follows. What is met only by a doubted reading is not met; nothing is, with a too fast reading or a clock
+ * in doubt.
  */
 export function judgeProbe(probe: ProbeSoFar, context: CurveContext): Verdict[] {
   if (probe.waiting) settle(probe, probe.waiting, undefined);

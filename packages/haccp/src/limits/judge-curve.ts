@@ -9,8 +9,8 @@ import type { Coded, Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
 /**
- * Every probe must meet the limit: the worst governs. Doubted readings count against the lot and never for it. Readings
- * are in order of arrival, unless they carry it. Never throws.
+ * The worst probe governs. Doubted readings count against the lot and never for it. Order is that of arrival, unless
+ * readings carry it. Never throws.
  */
 export const judgeCurve = (readings: readonly CurveReading[], limit: CurveLimit, context: CurveContext): Verdict =>
   judgeCurveByAll(readings, [limit], context)[0] as Verdict;

@@ -1,8 +1,8 @@
 import type { WaterPhase } from '../formula/brine';
 
 /**
- * Asked before a figure may be used: of the formula, judged by what went in, or a statement that adopting the plan
- * affirms. Amounts are thousandths of a ppm or of a percent.
+ * Before a figure may be used: the formula answers it, or adopting the plan affirms it. In thousandths of a ppm or of a
+ * percent.
  */
 export type LimitCondition =
   /** Ingoing. `batch`, the stricter, where the source leaves it open. */

@@ -8,8 +8,8 @@ import type { Coded, Figure, Figures, Found, Phrase, Verdict } from './verdict';
 type Judged = { condition: FormulationCondition; verdict: Verdict };
 
 /**
- * A formula condition that is missed makes the limit missed, however good the readings; doubt about one keeps it from
- * being met. Statements are not judged: adopting the plan affirms them.
+ * A missed formula condition makes the limit missed, however good the readings; doubt keeps it from being met.
+ * Statements are not judged: adopting the plan affirms them.
  */
 export function underConditions(verdict: Verdict, { conditions, source }: CriticalLimit, known: Formulation): Verdict {
   const judged = (conditions ?? [])

@@ -9,9 +9,8 @@ import { isUsableReading } from '../thermal/curve';
 const SWING = onCommonScale({ hundredths: 100, unit: '°C' });
 
 /**
- * Lower bound of a cooling core, on the common scale: the coldest confirmed reading of its medium, or the set point
- * where nobody read, less the thermometer's error. An unconfirmed value may be a slip: beside a set point it counts for
- * nothing. Undefined where neither is known.
+ * Lower bound of a cooling core, on the common scale: the coldest confirmed reading of its medium, else the set point,
+ * less the thermometer's error. Beside a set point an unconfirmed value, perhaps a slip, counts for nothing.
  */
 export function coldestAround(surroundings: Surroundings | undefined, error: number): number | undefined {
   if (!surroundings) return undefined;

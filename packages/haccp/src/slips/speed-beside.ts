@@ -7,8 +7,8 @@ import { instantWith } from '../thermal/instant';
 import type { BesideReading } from './which-is-right';
 
 /**
- * Compared with the readings before it that can be the core's, as the judges do. Undefined when it may be the core's,
- * or the piece is unknown.
+ * As the judges do, beside the earlier readings that can be the core's. Undefined when it may be the core's, or the
+ * piece is unknown.
  */
 export function speedBeside(entered: CurveReading, known: BesideReading): 'rises' | 'falls' | undefined {
   const rate = known.piece && rateOf(known.piece);

@@ -39,7 +39,7 @@ const OFF = { times: 2, and: celsius(5) };
 
 /**
  * By the course of the curve, the medium and the speed of the core, not by a fixed range: 31 °F after 94.7 °F in air of
- * 33.5 °F is colder than the air, and 31 °C lies on the curve. Undefined when nothing is odd.
+ * 33.5 °F is colder than the air, and 31 °C lies on the curve.
  */
 export function whichIsRight(entered: CurveReading, known: BesideReading): WhichIsRight | undefined {
   if (!isUsableReading(entered)) return undefined;

@@ -26,9 +26,9 @@ const LEAST_ERROR = celsius(0.5);
 const STRAYS = celsius(15);
 
 /**
- * Hottest and coldest surface of a piece. A set point narrows it. Readings of the surroundings only widen it, since
- * nobody looks between two readings; another reading or the set point must confirm them, so that no slip makes an
- * impossible core possible.
+ * A set point narrows the surface temperatures. Readings of the surroundings only widen them, since nobody looks
+ * between two readings; another reading or the set point must confirm them, so that no slip makes an impossible core
+ * possible.
  */
 export function aroundCore(surroundings: Surroundings | undefined, error: number): Around {
   const known = surroundings ?? { readings: [] };

@@ -5,8 +5,8 @@ import type { Instant } from './instant';
 export const NOISE = onCommonScale({ hundredths: 50, unit: '°C' });
 
 /**
- * Readings before the recorded end of cooking are heating if the first one since is surely hotter than all of them.
- * Otherwise the end was recorded late, and the chill runs from the peak.
+ * Heating, if the first reading since the recorded end is surely hotter than all before. Otherwise the end was recorded
+ * late, and the chill runs from the peak.
  */
 export type BeforeTheEnd = {
   /** Recorded end of cooking (epoch ms). */
@@ -29,8 +29,8 @@ export const beginBeforeTheEnd = (ended: number | undefined, error: number, nois
 });
 
 /**
- * Adds one reading, later than all before. True where the chill starts again from it: as hot as any before the recorded
- * end, or the first since and surely hotter. Without a recorded end only the first.
+ * True where the chill starts again: as hot as any before the recorded end, or the first since and surely hotter.
+ * Without a recorded end only the first. Readings come in order of time.
  */
 export function beginsAnew(before: BeforeTheEnd, { at, cold, warm }: Pick<Instant, 'at' | 'cold' | 'warm'>): boolean {
   if (before.isPast) return false;

@@ -6,8 +6,8 @@ import { isUsableReading } from './curve';
 const NEAR = onCommonScale({ hundredths: 400, unit: '°C' });
 
 /**
- * The extreme of the surroundings, on the common scale, confirmed by a reading of another time or by the set point. One
- * value alone may be a slip, so of two far apart the less extreme counts.
+ * On the common scale, confirmed by a reading of another time or by the set point. One value alone may be a slip: of
+ * two far apart the less extreme counts.
  */
 export function borneOut({ setPoint, readings }: Surroundings, end: 'coldest' | 'hottest'): number | undefined {
   const byTime = new Map(readings.filter(isUsableReading).map(({ at, temperature }) => [at, onCommonScale(temperature)]));

@@ -66,8 +66,8 @@ function doubtOfStep(clock: ClockSoFar, step: number, late: number): ClockDoubt 
 
 /**
  * An hour back, or an hour more than even steps, is a changed clock: a logger does not pause. After two even steps by
- * hand the hour is doubted only where readings were kept later; kept at once, the keeping clock saw the pause too. At
- * steps of an hour or more one reading was left out.
+ * hand it is doubted only where readings were kept later; kept at once, the keeping clock saw the pause too. At steps
+ * of an hour or more one reading was left out.
  */
 function isHourInSteps({ usual, again, exactly, late: wasLate }: ClockSoFar, step: number, late: number): boolean {
   if (usual === 0 || usual >= HOUR) return false;

@@ -3,10 +3,10 @@ import type { Instant } from './instant';
 import { halfOf, isStirred, type Piece, type SolidPiece } from './piece';
 
 /**
- * How fast a core can follow its surface. A piece whose surface is wholly and at once as hot or cold as its medium
- * comes nearer to it by the factor e^(−λ α t ÷ L²) at most: the first mode of the series in Carslaw and Jaeger,
- * Conduction of Heat in Solids, 1959 (λ the first eigenvalue squared, L half the smallest dimension). Real cores and
- * surfaces lag and are slower. Injected steam or brine, a piece cut apart or a stirred liquid are not covered.
+ * A piece whose surface is wholly and at once as hot or cold as its medium comes nearer to it by the factor e^(−λ α t ÷
+ * L²) at most: the first mode of the series in Carslaw and Jaeger, Conduction of Heat in Solids, 1959 (λ the first
+ * eigenvalue squared, L half the smallest dimension). Real cores are slower. Injected steam or brine, a piece cut apart
+ * or a stirred liquid are not covered.
  */
 const EIGENVALUE: Record<SolidPiece['shape'], number> = {
   slab: (Math.PI / 2) ** 2,
@@ -23,7 +23,7 @@ export function rateOf(piece: Piece): number | undefined {
   return half && (EIGENVALUE[piece.shape] * FASTEST) / half ** 2 / 1000;
 }
 
-/** The least share of the way to its surroundings that a core still has before it after a time (ms). */
+/** Least share of the way to its surroundings still before a core after a time (ms). */
 export const leastLeft = (piece: Piece, milliseconds: number): number => Math.exp(-(rateOf(piece) as number) * milliseconds);
 
 /** Hottest and coldest surface, and the error of a reading, on the common scale. */
@@ -32,8 +32,8 @@ export type Around = { hottest: number; coldest: number; error: number };
 export type TooFast = 'rises faster than the piece can' | 'falls faster than the piece can';
 
 /**
- * The least distances of the core below the hottest and above the coldest. Time shrinks all by one factor, so the
- * largest stands for every earlier reading: a reading is checked against all before it, not only its neighbour.
+ * Least distances below the hottest and above the coldest. Time shrinks all by one factor, so the largest stands for
+ * every earlier reading, not only the neighbour.
  */
 export type CoreSpeed = {
   readonly rate: number;

@@ -6,8 +6,8 @@ import { instantWith, joinInstant, type AsKept, type CurveReading, type Instant 
 export type { CurveReading } from './instant';
 
 /**
- * In order of time, one place per instant. Two values of one instant are both kept, so that a judge takes the worse;
- * without them both arrays are the same.
+ * In order of time, one place per instant. Two values of one instant are both kept: a judge takes the worse. Without
+ * them both arrays are the same.
  */
 export type Curve = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; notes: Coded[] };
 

@@ -38,7 +38,7 @@ export const noDoubt = (speed: CoreSpeed): DoubtSoFar => ({
 });
 
 /**
- * Judged beside earlier readings that can be the core's, and the next. A doubted reading is kept and counts against the
+ * Beside the earlier readings that can be the core's, and the next. A doubted reading is kept and counts against the
  * lot; later ones are compared with those before it, so that a core must have had the time. @param next undefined for
  * the last one
  */

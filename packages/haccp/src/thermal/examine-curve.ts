@@ -21,8 +21,8 @@ export type ExaminedWith = { speed: CoreSpeed; now?: number };
 const ANY_PIECE = beginSpeed(rateOf(unknownPiece) as number, aroundCore(undefined, 0));
 
 /**
- * Readings of one or several probes, in order of arrival. Faults are reported, never mended: nothing is replaced or
- * moved. @param longestGap a longer time between two readings is a finding (ms)
+ * In order of arrival. Faults are reported, never mended: nothing is replaced or moved. @param longestGap a longer time
+ * between two readings is a finding (ms)
  */
 export function examineCurve(
   readings: readonly CurveReading[],

@@ -8,8 +8,8 @@ export type Word = 'not of the core' | 'time is right';
 /** Beside its value and its clock. */
 export type AsKept = {
   /**
-   * When it was kept, by the server's clock (epoch ms); of a corrected reading, when the first of its chain was.
-   * Without it the array is in order of arrival.
+   * By the server's clock (epoch ms); of a corrected reading, when the first of its chain was kept. Without it the
+   * array is in order of arrival.
    */
   arrivedAt?: number;
   word?: Word;

@@ -4,7 +4,7 @@ const STEPS = { '°C': 9, '°F': 5 } as const;
 /** 300 °C in hundredths of each unit; warming may not make a possible reading impossible. */
 const HOTTEST = { '°C': HOTTEST_POSSIBLE / 9, '°F': HOTTEST_POSSIBLE / 5 + 3200 } as const;
 
-/** As warm as the thermometer's error allows, on the common scale: the worse case for chamber and freezer. */
+/** Within the thermometer's error, on the common scale: the worse case for chamber and freezer. */
 export function warmedBy(error: number, readings: readonly CurveReading[]): readonly CurveReading[] {
   if (error === 0) return readings;
   return readings.map((reading) => {

@@ -45,9 +45,9 @@ const nothing: HeldProduct = { there: 0n, gone: 0n, decided: 0n, taken: [] };
 
 /**
  * decided + undecided = at stake; nothing counts twice. Decisions cover first what is still in a product, then what was
- * taken out. Product taken into a lot is decided when all of that lot is. A hundredth of the whole may be all of a
- * small lot, so an undecided hundredth is negligible only if it also is one of what went there. @param products every
- * lot and delivery the hold has reached, by id; no lot goes into itself
+ * taken out, which is decided too when all of its new lot is. A hundredth of the whole may be all of a small lot, so an
+ * undecided hundredth is negligible only if it also is one of what went there. @param products every lot and delivery
+ * the hold has reached, by id; no lot goes into itself
  */
 export function decidedOf(products: ReadonlyMap<string, HeldProduct>): (id: string) => Decided {
   const known = new Map<string, Decided>();

@@ -14,8 +14,8 @@ export type SetAside = {
 };
 
 /**
- * A decision names a weight, not packages: it is charged to the packages of its time, and none of them may leave in
- * doubt. The rest was loose.
+ * A decision names a weight: it is charged to the packages of its time, and none of them may leave in doubt. The rest
+ * was loose.
  */
 export function setAside(events: readonly ProductEvent[]): SetAside {
   let there = 0n;

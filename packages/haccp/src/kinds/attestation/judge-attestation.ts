@@ -3,7 +3,7 @@ import type { Figures, Verdict } from '../../limits/verdict';
 
 export type Attestation = { holds: boolean; seen: string };
 
-/** Nobody can check a bare yes, so it is undetermined, unless only the moment is asked for. */
+/** Nobody can check a bare yes: undetermined, unless only the moment is asked for. */
 export function judgeAttestation(answer: Attestation | undefined, limit: AttestationLimit): Verdict {
   const seen = typeof answer?.seen === 'string' ? answer.seen.trim() : '';
   const figures: Figures = seen ? { seen } : {};

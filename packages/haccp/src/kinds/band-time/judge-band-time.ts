@@ -58,8 +58,8 @@ export function addToBandTimeSoFar(come: BandTimeSoFar, instant: Instant): void 
 }
 
 /**
- * Met when the band was crossed from `from` up to `to`, and its longest possible time is within the limit. Time inside
- * adds up until `to` was last reached; after the end the rest belongs to the next stage.
+ * Met when the band was crossed upward and its longest possible time is within the limit. Time inside adds up until
+ * `to` was last reached; after the end the rest is the next stage's.
  */
 export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = come;
@@ -126,7 +126,7 @@ function findingOf(
   return time.longest <= most ? 'in-time' : 'not-shown';
 }
 
-/** May all have been inside: from the start of the step to a first reading already in the band. */
+/** From the start of the step to a first reading in the band: possibly all inside. */
 function leadIn({ at }: CurveReading, startAt: number | undefined): number | undefined {
   return startAt !== undefined && startAt <= at ? at - startAt : undefined;
 }

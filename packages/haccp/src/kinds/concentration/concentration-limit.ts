@@ -1,7 +1,7 @@
 import type { RestrictedSubstance } from '../../formula/restricted-substance';
 import type { Cited } from '../../limits/source';
 
-/** On the meat block. `max` and `min` are exact hundredths of a ppm; `printed` is how the source writes it. */
+/** On the meat block, in exact hundredths of a ppm; `printed` is how the source writes it. */
 export type ConcentrationLimit = Cited & {
   kind: 'concentration';
   substance: RestrictedSubstance;
@@ -9,7 +9,7 @@ export type ConcentrationLimit = Cited & {
   max?: number;
   /** Exact, where hundredths cannot hold it (546.875 ppm). It decides; `max` is at or below it. */
   maxThousandths?: number;
-  /** Where the figures are not of the substance weighed: nitrite as NO₂ ion. Converted exactly, by molar mass. */
+  /** Where not of the substance weighed: nitrite as NO₂ ion. Converted exactly, by molar mass. */
   countedAs?: CountedAs;
   printed: string;
 };

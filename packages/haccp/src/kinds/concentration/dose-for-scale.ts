@@ -10,7 +10,7 @@ export type Scale = { step: bigint; error?: bigint };
 
 export type DoseOnScale = {
   isFineEnough: boolean;
-  /** With these figures the true weight is surely within the dose; absent when there are none. */
+  /** The true weight is then surely within the dose; absent when no figure is. */
   shows?: { from: bigint; to: bigint };
   /** Femtograms either side: half a step and the scale's own error. */
   doubt: bigint;
@@ -22,8 +22,8 @@ const USUAL_PERCENT = 5;
 const HUNDRED = 100n;
 
 /**
- * Some figure shown must be surely within, with a doubt of at most `withinPercent` of the most (of the least, where
- * there is no most). A scale in steps of 1 g weighs 2.5 g to 20 %: too coarse. Unusable input is never fine enough.
+ * Fine enough when some figure is surely within, with a doubt of at most `withinPercent` of the most (else of the
+ * least). A scale in steps of 1 g weighs 2.5 g to 20 %: too coarse.
  */
 export function doseOnScale(dose: Dose, { step, error = 0n }: Scale, withinPercent = USUAL_PERCENT): DoseOnScale {
   const doubt = divide(step, 2n, 'up') + error;

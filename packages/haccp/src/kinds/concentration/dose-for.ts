@@ -10,9 +10,9 @@ export type Dose = { least?: bigint; most?: bigint };
 export type WeighedWithin = { ingredient?: bigint; meat?: bigint };
 
 /**
- * ppm × meat ÷ content, rounded inward to the femtogram. Undefined for a negative meat block, an ingredient without the
- * substance, a content that is no percentage with at most four decimals, or limit figures that are no whole numbers.
- * Within the errors of the scales, any figure between least and most is surely within the limit.
+ * ppm × meat ÷ content, rounded inward to the femtogram. Undefined for a negative meat block, no content or one that is
+ * no percentage with four decimals, or limit figures that are no whole numbers. Within the errors of the scales, any
+ * figure between least and most is surely within the limit.
  */
 export function doseFor(
   limit: ConcentrationLimit,

@@ -10,14 +10,11 @@ import { mostThousandths } from './dose-for';
 import type { ConcentrationLimit } from './concentration-limit';
 import type { Figure, Figures, Found, Phrase, Verdict } from '../../limits/verdict';
 
-/** Femtograms of the ingredient, percent of the substance in it, and the scale's error either way. */
+/** Femtograms of the ingredient, percent of the substance, error of the scale either way. */
 export type Portion = { mass: bigint; percent: number; name?: string; error?: bigint };
 
 type Decided = Pick<Verdict, 'kind' | 'spare'> & Found;
-/**
- * Femtograms × parts per million of all portions, over femtograms of meat: an exact fraction. Where the limit counts an
- * ion, both are scaled by `share`.
- */
+/** Femtograms × parts per million, over femtograms of meat: exact. For an ion both are scaled by `share`. */
 type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
 
 /**

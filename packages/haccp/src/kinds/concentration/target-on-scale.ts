@@ -7,10 +7,7 @@ import type { Dose } from './dose-for';
 export type TargetOnScale = { target?: bigint; because?: CodedAs<TargetCode> };
 type TargetCode = 'nearest-on-scale' | 'nothing-on-scale' | 'scale-step-unusable';
 
-/**
- * Nearest to the aim within the dose, rounded inward: the figure shown never misses. `because` tells when the aim is
- * outside the dose, or the steps are too coarse.
- */
+/** Nearest to the aim within the dose, rounded inward: the figure shown never misses. */
 export function targetOnScale(aimed: bigint, { least = 0n, most }: Dose, step: bigint): TargetOnScale {
   if (step <= 0n) return { because: { code: 'scale-step-unusable' } };
   const from = divide(least, step, 'up') * step;

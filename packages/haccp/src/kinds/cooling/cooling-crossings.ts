@@ -38,7 +38,7 @@ const isSamePassing = (one: CrossingDrawn, other: CrossingDrawn): boolean =>
 
 const A_HUNDREDTH = 0.011;
 
-/** A stage that begins before its readings, or with a record, passes nothing there: a mark would be off the curve. */
+/** A stage that begins before its readings, or with a record, has no passing there: a mark would be off the curve. */
 function heightOf({ after, by, straight }: Passing, curve: readonly CurveReading[], unit: TemperatureUnit): number {
   const [before, next] = [readingAtInstant(curve, after), readingAtInstant(curve, by)];
   if (!before || !next) return NaN;

@@ -10,8 +10,8 @@ export type CoolingLimit = Cited & {
   longestGapSeconds: number;
 };
 /**
- * `stage` counts from this stage's `from`; `start` from where the first stage counts (6 h in all); `end of cooking`
- * from its end, whatever the core showed.
+ * `stage` counts from its own `from`, `start` from that of the first stage (6 h in all), `end of cooking` whatever the
+ * core showed.
  */
 export type CoolingStage = { to: PrintedTemperature; withinSeconds: number } & (
   | { from: PrintedTemperature; counted: 'stage' | 'start' }

@@ -21,16 +21,13 @@ export type CoolingStart = {
   doubt?: StartDoubt;
 };
 
-/** Unknown: not seen above the bound, and no recorded end of cooking. Late: recorded after the core fell. */
+/** Unknown: never seen above the bound, and no recorded end. Late: recorded after the core fell. */
 export type StartDoubt = 'start unknown' | 'end of cooking late';
 
 /** Up to the last reading. */
 export type StartSoFar = {
   readonly from: Bound;
-  /**
-   * `first` for the first stage; `last` for later ones, since the time before is charged to the stage before; `end of
-   * cooking` needs no fall.
-   */
+  /** `last` for later stages, since the time before is charged to the stage before; `end of cooking` needs no fall. */
   readonly which: 'first' | 'last' | 'end of cooking';
   /** Shared by the stages of a chill. */
   readonly before: BeforeTheEnd;
@@ -111,8 +108,8 @@ function isLastFall(start: StartSoFar, own: Instant): boolean {
 }
 
 /**
- * The first hot run; one that ended while cooking yields to one heated again to the peak. Within the error, the fall is
- * the first reading from the peak on that may be below: on the way up it is not.
+ * A hot run that ended while cooking yields to one heated again to the peak. Within the error, the fall is the first
+ * reading from the peak on that may be below: on the way up it is not.
  */
 function isFirstFall(start: StartSoFar, own: Instant): boolean {
   const value = coldOver(own, start.from);

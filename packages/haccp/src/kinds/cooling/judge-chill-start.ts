@@ -10,9 +10,9 @@ import type { StageFound } from './cooling-findings';
 import type { Figures } from '../../limits/verdict';
 
 /**
- * Undefined where the limit asks for no start. A product on the bench is not being chilled: only a recorded start shows
- * chilling, or a core below the first bound in time. An end of cooking that the readings contradict shows nothing but a
- * miss.
+ * A product on the bench is not being chilled: only a recorded start shows chilling, or a core below the first bound in
+ * time. An end of cooking that the readings contradict shows nothing but a miss. Undefined where the limit asks for no
+ * start.
  */
 export function judgeChillStart(
   { limit: { startWithinSeconds, stages }, starts, before, coldFrom }: CoolingSoFar,

@@ -38,7 +38,7 @@ function judgeAnswer(answer: Answer, askedAt: string, known: KnownOfStart): Stag
   return { kind: 'met', spare, finding: 'chill-start-in-time', figures: { ...figures, spare: timeOf(spare) } };
 }
 
-/** A thin piece cools on the bench: a core cold before chilling does not make the start doubtful. */
+/** A thin piece cools on the bench: a core cold before chilling raises no doubt. */
 const coldBefore = ({ at }: Answer, { startAt, coldFrom, upper }: KnownOfStart): Figures =>
   coldFrom !== undefined && coldFrom < at ? { cold: timeOf(coldFrom - startAt), upper } : {};
 

@@ -25,8 +25,8 @@ export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLi
 }
 
 /**
- * Met when every stage is in time in the worst case: from the last reading at or above the upper bound to the first at
- * or below the lower one. The worst stage governs.
+ * In the worst case: from the last reading at or above the upper bound to the first at or below the lower one. The
+ * worst stage governs.
  */
 export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = cooling;
@@ -66,5 +66,5 @@ const governingOf = (parts: readonly StageFound[]): StageFound | undefined =>
 /** Least to spare; of doubts the first in order of the process. */
 const lessSpare = (a: StageFound, b: StageFound): number => (a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR));
 
-/** A stage that never began is missed by an unknown time: any other miss comes first. */
+/** Missed by an unknown time: any other miss comes first. */
 const FAR = Number.MAX_SAFE_INTEGER;

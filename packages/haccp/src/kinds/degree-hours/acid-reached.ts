@@ -7,10 +7,7 @@ import type { AsKept } from '../../thermal/instant';
 export type AcidReading = AsKept & { at: number; pH: Plain; id?: string; probe?: string };
 
 export type Acid = {
-  /**
-   * Of the last piece: its first reading at or below the pH with none above after it (epoch ms); undefined while a
-   * piece has none.
-   */
+  /** The last piece's first reading at or below the pH that stays (epoch ms); undefined while a piece has none. */
   reachedAt?: number;
   /** By name, where another piece shows the pH. */
   notShownOf: string[];
@@ -20,8 +17,7 @@ export type Acid = {
 };
 
 /**
- * Counted at the reading that shows it, since the time before is unknown. A piece that was above and not measured again
- * is not down.
+ * Counted at the reading that shows it: the time before is unknown. A piece above and not measured again is not down.
  */
 export function acidReached(readings: readonly AcidReading[], pH: Plain): Acid {
   const pieces = [...byProbe(readings)].map(([piece, own]) => ({ piece, reachedAt: reachedIn(usableOf(own), pH) }));

@@ -4,8 +4,8 @@ import type { Degrees } from '../../quantity/temperature';
 import type { Curve, CurveReading } from '../../thermal/curve';
 
 /**
- * Exact, in halves of a step of the common scale times a millisecond. Only where a straight line crosses the base is a
- * fraction rounded, up: a billionth of a degree-hour, never in favour of the lot.
+ * Exact, in halves of a step of the common scale times a millisecond. Only a crossing of the base is rounded, up: a
+ * billionth of a degree-hour, never in favour of the lot.
  */
 export type DegreeHours = {
   /** The warmer end of a step, the cooler over a gap longer than tolerated. */
@@ -27,8 +27,8 @@ type At = { at: number; value: number; cool: number };
 export type Stretch = { until: number; lead: number; tail: number };
 
 /**
- * Until an instant not before the first reading. A chamber warms right after a reading or right before the next:
- * leaving out one no hotter than its neighbours never makes it less. @param base on the common scale
+ * A chamber warms right after a reading or right before the next: leaving out one no hotter than its neighbours never
+ * makes it less. @param base on the common scale
  */
 export function addUpDegreeHours(curve: Curve, base: number, longestGap: number, stretch: Stretch): DegreeHours {
   const sum: Sum = { sure: 0n, straight: 0n, most: 0n, hottest: -Infinity, gap: undefined, level: 0, line: 0 };

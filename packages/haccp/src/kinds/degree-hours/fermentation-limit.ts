@@ -3,8 +3,8 @@ import type { Plain } from '../../limits/measurement';
 import type { Degrees } from '../../quantity/temperature';
 
 /**
- * Met when pH is down before too many degree-hours add up: Σ (chamber − base) × hours above the base. The hotter the
- * chamber ever was, the fewer are allowed.
+ * Met when pH is down before too many degree-hours: Σ (chamber − base) × hours above the base. The hotter the chamber
+ * ever was, the fewer are allowed.
  */
 export type FermentationLimit = {
   /** Figures of one plan have one unit: 60 °F and 15.6 °C are not the same base. */

@@ -26,8 +26,8 @@ export type Fermentation = {
 };
 
 /**
- * Until the pH is down, by the class of the hottest chamber reading. A later, warmer reading may bring a stricter
- * class, so nothing is met before the pH is down. Compared exactly.
+ * By the class of the hottest chamber reading. A later, warmer one may bring a stricter class: nothing is met before
+ * the pH is down. Compared exactly.
  */
 export function judgeFermentation(fermentation: Fermentation, limit: FermentationLimit): Verdict {
   const fault = fermentationFault(limit);
@@ -72,7 +72,7 @@ function notedAcid({ leftOut, setAside, notShownOf }: Acid): Coded[] {
   ];
 }
 
-/** A reading too cold for fermentation is a gap, not time below the base. A too hot one stays, against the lot. */
+/** A reading too cold to ferment is a gap, not time below the base; a too hot one stays, against the lot. */
 function withoutTooCold(readings: readonly CurveReading[]) {
   const isTooCold = (reading: CurveReading) => isUsableReading(reading) && above(reading.temperature, COLDEST_CHAMBER) < 0;
   const tooCold = readings.filter(isTooCold);

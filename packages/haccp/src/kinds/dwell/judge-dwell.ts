@@ -78,10 +78,7 @@ function addStraight(dwell: DwellSoFar, before: CurveReading, after: CurveReadin
   }
 }
 
-/**
- * Met when any row is: the core stayed at or above it, without a break, for its time. Only readings at or above the row
- * count; between two the colder is assumed.
- */
+/** Without a break. Only readings at or above the row count; between two the colder is assumed. */
 export function judgeDwellSoFar(dwell: DwellSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = dwell;
   if (!dwell.last) return nothingUsableIn(curveNotes);

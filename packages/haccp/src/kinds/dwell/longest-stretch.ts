@@ -5,8 +5,8 @@ import type { CurveReading } from '../../thermal/curve';
 export type Stretch = { first: number; last: number };
 
 /**
- * Its length is the hold that the judges count (thermal/holds); undefined where no reading is at or above the bound.
- * @param longestGap ms @param mustRun only the stretch at the end
+ * Its length is the hold that the judges count (thermal/holds); undefined without a reading at or above. @param
+ * longestGap ms @param mustRun only the stretch at the end
  */
 export function longestStretch(readings: readonly CurveReading[], bound: Bound, longestGap: number, mustRun = false): Stretch | undefined {
   let best: Stretch | undefined;

@@ -6,8 +6,8 @@ import { decimalText } from '../../quantity/decimal';
 export type FigureUnit = 'ppm' | '%' | 'ratio' | 'aw' | 'pH' | 'h' | 'min' | 'days' | '°C·h' | '°F·h' | 'log10' | 'cfu/g' | 'lb' | 'mm';
 
 /**
- * For a calculated or analysed figure: a composition, a ratio, days of life. Whole thousandths of the unit; both bounds
- * are inside unless `signs` says otherwise.
+ * For a composition, a ratio, days of life. Whole thousandths of the unit; bounds are inside unless `signs` says
+ * otherwise.
  */
 export type FigureLimit = {
   kind: 'figure';

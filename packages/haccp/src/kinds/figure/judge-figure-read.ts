@@ -9,7 +9,7 @@ import { worstVerdict } from '../../limits/worst-verdict';
 
 type Read = { value: number; unit: string };
 
-/** In another unit than its limit's it decides nothing. The bounds allow for the meter's error. */
+/** In another unit it decides nothing. The bounds allow for the meter's error. */
 export function judgeFigureRead(read: Read | undefined, limit: FigureLimit, errors: InstrumentErrors = {}): Verdict {
   const thousandths = read?.unit === limit.unit ? scaledBig(read.value, 3) : undefined;
   const figure = thousandths === undefined ? undefined : { numerator: thousandths, denominator: 1000n };

@@ -10,7 +10,7 @@ import { figureFault, type FigureLimit } from './figure-limit';
 /** Decimals: as many as a limit can have, and more where fewer look like a bound it is not on. */
 const SHOWN = [3, 4, 5, 6] as const;
 
-/** In the unit of the limit; nothing is rounded to decide. Undetermined without a weight to refer to, or below zero. */
+/** Nothing is rounded to decide. Undetermined without a weight to refer to, or below zero. */
 export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verdict {
   const fault = figureFault(limit);
   if (fault) return { ...unusableLimit(fault), notes: [] };

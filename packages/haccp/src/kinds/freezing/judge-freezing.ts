@@ -23,8 +23,8 @@ const HOUR = 3_600_000;
 const LONGEST_GAP = 2 * HOUR;
 
 /**
- * Met when any printed row is: every probe at or below its temperature, without a break, for its time. Both readings of
- * a step must be; nothing is interpolated between rows. Compared exactly.
+ * Every probe at or below the temperature of a row, without a break, for its time; both readings of a step must be.
+ * Nothing is interpolated between rows. Compared exactly.
  */
 export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Verdict {
   const { read, readings, ended } = freezing;
