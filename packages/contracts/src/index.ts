@@ -1,4 +1,5 @@
 export * from './route';
+export * from './what-changes';
 export * from './request-of';
 export * from './problems';
 export * from './fault';

@@ -3,6 +3,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { check, fieldErrors, type FieldErrors } from './check';
 import { call } from './client';
+import { refreshAfter } from './refresh-after';
 
 export type Send<R extends RouteShape> = {
   /** Nothing is half-sent: what is wrong stands in `errors`. */
@@ -21,7 +22,7 @@ export function useSend<R extends RouteShape>(route: R, onSent?: (reply: ReplyOf
   const sending = useMutation({
     mutationFn: (input: InputOf<R>) => call(route, input),
     onSuccess: (reply) => {
-      void queries.invalidateQueries();
+      void refreshAfter(queries, route.path);
       onSent?.(reply);
     },
   });

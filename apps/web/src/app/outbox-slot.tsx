@@ -1,5 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
+import { refreshAfter } from '../api/refresh-after';
 import { listen, sendNow } from '../outbox/outbox';
 import { useOutbox } from '../outbox/use-outbox';
 import { announce } from '../ui/announcer';
@@ -36,7 +37,7 @@ function useAnnouncements() {
       listen((event) => {
         if (event.state === 'sent') {
           announce(say('sent', { what: event.what }));
-          void queries.invalidateQueries();
+          void refreshAfter(queries, event.path);
         }
         if (event.state === 'parked') announce(say('not-accepted', { what: event.what, because: event.problem.title }), { urgent: true });
         if (event.state === 'paused' && event.why === 'no-connection') announce(say('kept-without-connection'));

@@ -4,7 +4,7 @@ import type { Entry, OutboxStore } from './entry';
 
 /** The server's answer to one entry. */
 export type Outcome =
-  | { id: string; what: string; state: 'sent'; reply: unknown }
+  | { id: string; what: string; state: 'sent'; path: string; reply: unknown }
   | { id: string; what: string; state: 'parked'; problem: ProblemBody };
 
 /** Only `empty` means that nothing waits. */
@@ -36,7 +36,7 @@ export async function sendWaiting({ store, deliver, tell, mayDeliver }: Sending)
     const result = await attempt(deliver, entry);
     if (result.kind === 'sent') {
       await store.remove(entry.id);
-      tell({ id: entry.id, what: entry.what, state: 'sent', reply: result.reply });
+      tell({ id: entry.id, what: entry.what, state: 'sent', path: entry.path, reply: result.reply });
     } else if (result.kind === 'refused') {
       const { code, title, detail } = result.problem;
       await store.change(entry.id, { state: 'parked', problem: { code, title, detail } });
