@@ -77,7 +77,12 @@ test('the next edition goes on from the last one, and is laid beside it', async 
   await page.getByRole('textbox', { name: 'Edition' }).fill('2026-1');
   await page.getByRole('button', { name: 'Take figures from a set' }).click();
   const dialog = page.getByRole('dialog');
-  await dialog.getByLabel('Set').selectOption('us-retail-2022');
+  await dialog.getByRole('button', { name: 'Set: Choose' }).click();
+  const sets = page.getByRole('dialog', { name: 'Set', exact: true });
+  await sets.getByRole('searchbox').fill('code 2022 catering');
+  await expect(sets.getByRole('listitem')).toHaveText(['US, retail and catering, Food Code 2022']);
+  expect(await faultsOfPage(page)).toEqual([]);
+  await page.keyboard.press('Enter');
   await dialog.getByLabel(/^Find a figure/).fill('cold holding');
   await dialog.getByRole('checkbox', { name: /^Cold holding/ }).check();
   expect(await faultsOfPage(page)).toEqual([]);

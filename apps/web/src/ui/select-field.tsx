@@ -4,7 +4,7 @@ import { useSay } from './voice';
 
 export type Choice<V extends string = string> = { value: V; name: string };
 
-type SelectFieldProps<V extends string> = FieldFrame &
+export type SelectFieldProps<V extends string> = FieldFrame &
   Omit<SelectHTMLAttributes<HTMLSelectElement>, 'onChange' | 'value' | 'children'> & {
     choices: Choice<V>[];
     value: V | '';

@@ -5,7 +5,7 @@ import { ask } from '../../api/ask';
 import { Caution } from '../../ui/caution';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
-import { SelectField } from '../../ui/select-field';
+import { FindField } from '../../ui/find-field';
 import { Columns, Stack } from '../../ui/stack';
 import { CalculatorsFrame } from './calculators-frame';
 import { nameOfSet, type SetHead } from './limits/name-of-set';
@@ -33,8 +33,8 @@ export function LimitsPage() {
     <CalculatorsFrame title={say('published-limits')} under={say('as-printed')}>
       <Stack gap="wide">
         <Columns least={26}>
-          <SelectField label={say('set')} choices={choices} value={set} onChange={setChosen} />
-          <SelectField
+          <FindField label={say('set')} choices={choices} value={set} onChange={setChosen} />
+          <FindField
             label={say('beside-it')}
             optional
             placeholder={say('nothing')}

@@ -12,7 +12,7 @@ import { Form } from '../../ui/form';
 import { PaperButton } from '../../ui/paper-button';
 import { Loading } from '../../ui/loading';
 import { Problem } from '../../ui/problem';
-import { SelectField } from '../../ui/select-field';
+import { FindField } from '../../ui/find-field';
 import { Columns, Stack } from '../../ui/stack';
 import { useNow } from '../../ui/time-left';
 import { useSay } from '../../ui/voice';
@@ -47,7 +47,7 @@ function ChooseLog({ choices }: { choices: { value: string; name: string }[] }) 
   return (
     <Form errors={shown} onSubmit={() => setAsked(true)}>
       <Stack>
-        <SelectField
+        <FindField
           label={say('control-point')}
           choices={choices}
           value={controlPointId}

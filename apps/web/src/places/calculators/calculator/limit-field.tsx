@@ -5,7 +5,7 @@ import { ask } from '../../../api/ask';
 import type { FieldFrame } from '../../../ui/field';
 import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
-import { SelectField } from '../../../ui/select-field';
+import { FindField } from '../../../ui/find-field';
 import { useSay } from '../../../ui/voice';
 
 type LimitFieldProps = FieldFrame & {
@@ -26,5 +26,5 @@ export function LimitField({ kinds, value, onChange, ...frame }: LimitFieldProps
     name: limit.source.confirmed ? title : say('not-confirmed-title', { title }),
   }));
   const hint = chosen ? say('limit-hint', { limit: chosen.said, citation: chosen.limit.source.citation }) : frame.hint;
-  return <SelectField {...frame} hint={hint} choices={choices} value={value} onChange={onChange} />;
+  return <FindField {...frame} hint={hint} choices={choices} value={value} onChange={onChange} />;
 }

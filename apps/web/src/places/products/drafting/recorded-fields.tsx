@@ -3,7 +3,7 @@ import { isOfKind } from '@larderbook/haccp';
 import type { FieldErrors } from '../../../api/check';
 import { Button } from '../../../ui/button';
 import { ChoiceField } from '../../../ui/choice-field';
-import { SelectField } from '../../../ui/select-field';
+import { FindField } from '../../../ui/find-field';
 import { Row, Stack } from '../../../ui/stack';
 
 import { Sentences } from '../document/sentences';
@@ -47,7 +47,7 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
       />
       {point.takenAs === 'curve' && (
         <>
-          <SelectField
+          <FindField
             label={say('clock-starts-with')}
             optional={!isChill && !isFermentation}
             hint={say('clock-hint')}
@@ -67,7 +67,7 @@ export function RecordedFields({ point, others, errors, onChange, onAddChillStar
         </>
       )}
       {asksOfCook && (
-        <SelectField
+        <FindField
           label={say('it-follows')}
           optional={!asksForHumidity(point)}
           hint={say('follows-hint')}

@@ -1,6 +1,6 @@
 import type { listItems, ReplyOf } from '@larderbook/contracts';
 import { NumberField } from '../../../ui/number-field';
-import { SelectField } from '../../../ui/select-field';
+import { FindField } from '../../../ui/find-field';
 import { LineHands, type LineHandsProps } from '../line-hands';
 import type { DraftLine, LineChange } from './formula-draft';
 import css from './formula.module.css';
@@ -27,7 +27,7 @@ export function FormulaLine(props: FormulaLineProps) {
   const item = items.find(({ itemId }) => itemId === line.itemId);
   return (
     <li className={css.line}>
-      <SelectField
+      <FindField
         label={called}
         autoFocus={isNew}
         choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}

@@ -7,7 +7,7 @@ import { CheckField } from '../../../ui/check-field';
 import { Dialog } from '../../../ui/dialog';
 import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
-import { SelectField } from '../../../ui/select-field';
+import { FindField } from '../../../ui/find-field';
 import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
 import { useShop } from '../../../api/use-shop';
@@ -51,7 +51,7 @@ export function TakeDialog({ taken, onTake, onClose }: TakeDialogProps) {
     >
       <Stack>
         {failed && <Problem error={failed.error} onRetry={() => void failed.refetch()} />}
-        <SelectField
+        <FindField
           label={say('set')}
           value={set}
           onChange={choose}

@@ -6,6 +6,7 @@ import type { FieldErrors } from '../../../api/check';
 import { useShop } from '../../../api/use-shop';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { NumberField } from '../../../ui/number-field';
+import { FindField } from '../../../ui/find-field';
 import { SelectField } from '../../../ui/select-field';
 import { Columns } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
@@ -32,14 +33,14 @@ function WhatCame({ draft, errors, onChange, items }: FieldsProps & { items: { i
   const suppliers = useQuery(ask(listSuppliers, {})).data?.suppliers ?? [];
   return (
     <Columns least={14}>
-      <SelectField
+      <FindField
         label={say('item')}
         choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
         value={draft.itemId}
         onChange={(itemId) => onChange({ ...draft, itemId })}
         error={errors['receipt/itemId']}
       />
-      <SelectField
+      <FindField
         label={say('supplier')}
         choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))}
         value={draft.supplierId}
