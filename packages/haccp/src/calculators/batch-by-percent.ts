@@ -21,7 +21,6 @@ export type PackagesWanted = {
 
 export type BatchByPercent = { lines: readonly FormulaLine[]; from: { trimmedMeat: EnteredMass } | PackagesWanted };
 
-/** From the trimmed meat, or back from the packages wanted. */
 export function batchByPercent({ lines, from }: BatchByPercent): Calculation | CannotCalculate {
   const batch = batchOf(lines, wantedOf(from));
   if (isFault(batch)) return atFault(batch);

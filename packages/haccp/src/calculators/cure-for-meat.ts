@@ -21,7 +21,6 @@ export type CureForMeat = {
   scale: EnteredMass;
 };
 
-/** Includes whether the scale can weigh it. */
 export function cureForMeat({ meat, strength, limit, scale }: CureForMeat): Calculation | CannotCalculate {
   const block = massOf(meat);
   const dose = doseFor(limit, block, strength);

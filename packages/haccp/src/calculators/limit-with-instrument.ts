@@ -10,7 +10,6 @@ import type { CannotCalculate } from './cannot';
 
 export type LimitWithInstrument = { figure: number; error: number; unit: TemperatureUnit; side: 'min' | 'max' };
 
-/** The limit holds whatever the error. */
 export function limitWithInstrument({ figure, error, unit, side }: LimitWithInstrument): Calculation | CannotCalculate {
   const needed = allowForError(degrees(figure, unit), degrees(error, unit), side);
   const isLeast = side === 'min';

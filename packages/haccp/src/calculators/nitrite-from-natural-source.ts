@@ -21,7 +21,6 @@ export type NitriteFromNaturalSource = {
   limit: ConcentrationLimit;
 };
 
-/** At least and at most, by the certificate of its lot. */
 export function nitriteFromNaturalSource(asked: NitriteFromNaturalSource): Calculation | CannotCalculate {
   const { natural, meat, ingredientLot, certificate, limit } = asked;
   if (limit.substance !== 'sodium nitrite') return cannot('certificate-limit-on-another');

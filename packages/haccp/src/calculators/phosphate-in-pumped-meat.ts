@@ -16,7 +16,6 @@ export type PhosphateInPumpedMeat = { pickle: number; pump: number };
 /** 0.5 % of the meat food product. The green weight is never heavier, so it is the strict side. */
 const mostInMeat: FigureLimit = { kind: 'figure', of: 'phosphate on the green weight', unit: '%', max: 500, source: phosphate.source };
 
-/** On the green and on the pumped weight. */
 export function phosphateInPumpedMeat({ pickle, pump }: PhosphateInPumpedMeat): Calculation | CannotCalculate {
   const brought = pumpedPhosphate(pickle, pump);
   if (isFault(brought)) return atFault(brought, 'percentages-above-zero');

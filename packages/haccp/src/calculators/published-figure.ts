@@ -58,7 +58,6 @@ export function figureOfIngoing(limit: ConcentrationLimit): FigureLimit {
   };
 }
 
-/** The substance itself, or its ion. */
 export function countedBy(limit: ConcentrationLimit, { numerator, denominator }: Ratio): OrFault<Ratio> {
   if (!isCountable(limit)) return faultOf('no-ion-to-count', { ion: limit.countedAs as string });
   const share = countedShare(limit);

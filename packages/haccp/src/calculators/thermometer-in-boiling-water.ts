@@ -17,7 +17,6 @@ const water: Source = {
 };
 const atmosphere: Source = { citation: 'US Standard Atmosphere', edition: '1976', confirmed: true };
 
-/** Here and today: by barometer, weather report or height. */
 export function thermometerInBoilingWater(air: Air, unit: TemperatureUnit): Calculation | CannotCalculate {
   const boiling = boilingWater(air, unit);
   if (boiling.kind === 'undetermined') return { cannot: boiling.why };

@@ -9,7 +9,6 @@ import type { Explanation } from './explanation';
 /** Told already by the steps of the stage. */
 const isTold = ({ code }: Coded): boolean => code.startsWith('cooling-straight');
 
-/** Notes that steps or rescue tell are not told twice. */
 export function explainLimit(limit: CriticalLimit, verdict: Verdict, recorded: Recorded): Explanation {
   const { explain, cautions } = explainerOf(limit);
   const { steps, restsOn, assumptions } = explain(limit, verdict, recorded);

@@ -16,7 +16,6 @@ export type Explanation = {
   restsOn: RestingOn[];
   /** Assumptions for thin readings, and notes beside the verdict. */
   assumptions: Coded[];
-  /** What would still bring a running stage to its bound. */
   rescue: Coded[];
   sources: Source[];
   cautions: Coded[];

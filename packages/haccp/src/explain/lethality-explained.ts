@@ -55,7 +55,6 @@ export function explainLethality(
   };
 }
 
-/** By the sets that limits name, and by the usual ones. */
 export const drawLethality = (readings: readonly CurveReading[], named: readonly LethalitySet[]): LethalityDrawn[] =>
   [...new Map([...named, ...SHOWN].map((set) => [set.name, set])).values()].map((set) => {
     const probes = [...byProbe(readings)].map(([, own]) => ({

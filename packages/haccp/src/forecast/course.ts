@@ -24,7 +24,6 @@ export type Course = {
   medium: Medium;
   /** Since the fit began, °C. */
   farthest: number;
-  /** The law is fitted to these. */
   points: CoursePoint[];
   latest?: CurveReading;
   /** Where the fit began again: the readings left the law, or the medium changed (epoch ms). */

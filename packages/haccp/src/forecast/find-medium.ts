@@ -1,6 +1,5 @@
 import { celsiusOf, type Course, type CoursePoint } from './course';
 
-/** For the law. */
 export type KnownMedium = { celsius: number; from: 'measured' | 'worked out from the readings' | 'set point' };
 
 /** `between` in °C, as the medium may be. */

@@ -77,7 +77,6 @@ export function substanceIn(mix: bigint, percent: number): bigint | Fault {
   return mix >= 0n ? divide(mix * parts, MILLION, 'up') : faultOf('mix-below-nothing');
 }
 
-/** "162.27 ppm" */
 export const formatIngoing = ({ numerator, denominator }: Ratio, decimals = 2, rounding: Rounding = 'nearest'): string =>
   denominator <= 0n ? 'no figure' : `${decimalText(divide(numerator * 10n ** BigInt(decimals), denominator, rounding), decimals)} ppm`;
 

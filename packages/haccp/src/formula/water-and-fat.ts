@@ -25,7 +25,6 @@ export function fatAndAddedWater(analysis: Analysis): OrFault<Ratio> {
   return isFault(fat) ? fat : { numerator: added.numerator + fat.numerator, denominator: 1000n };
 }
 
-/** Of fat, or anything else analysed in percent. */
 export function analysed(percent: number): OrFault<Ratio> {
   const parts = percentThousandths(percent);
   return parts === undefined ? faultOf('analysis-unusable', { percent: asGiven(percent, '%') }) : { numerator: parts, denominator: 1000n };

@@ -99,11 +99,9 @@ function add(share: Share, richness: Share, base: bigint, way: Way): void {
   share.substance += richness.base > 0n ? divide(base * richness.substance, richness.base, rounding(way)) : 0n;
 }
 
-/** Never below zero. */
 const off = (mass: bigint, error: bigint): bigint => (mass + error > 0n ? mass + error : 0n);
 const held = (mass: bigint, percent: number | undefined, way: Way): bigint =>
   divide(mass * BigInt(partsPerMillion(percent ?? 0) ?? 0), MILLION, rounding(way));
-/** At most all of it. */
 const part = (mass: bigint, of: bigint, all: bigint, round: 'up' | 'down'): bigint => (of >= all ? mass : divide(mass * of, all, round));
 const rounding = (way: Way) => (way > 0n ? 'up' : 'down');
 const compare = (a: Share, b: Share): number => {

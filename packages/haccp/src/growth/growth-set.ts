@@ -50,6 +50,5 @@ export const uncuredPork = cooked('pork', { b: 0.047, minCelsius: 10.69, c: 0.25
 
 const ofSpecies: Record<Species, GrowthSet> = { beef: uncuredBeef, chicken: uncuredChicken, pork: uncuredPork };
 
-/** Mixed, unknown or other meat takes every set. */
 export const growthSetsFor = (species: Species | 'mixed or unknown'): readonly GrowthSet[] =>
   species in ofSpecies ? [ofSpecies[species as Species]] : [uncuredBeef, uncuredChicken, uncuredPork];

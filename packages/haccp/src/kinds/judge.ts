@@ -22,13 +22,11 @@ export type CurveJudge<Limit, SoFar> = {
   judge(soFar: SoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict;
   /** Independent of the first. */
   copy(soFar: SoFar): SoFar;
-  /** Undefined where nothing is awaited. */
   awaited(limit: Limit, own: OwnCurve): Awaited | undefined;
 };
 
 type ReadAt = AsKept & { at: number; probe?: string };
 
-/** For a series judged as a whole. */
 export type SeriesJudge<Limit> = {
   /** Grouped by kind. */
   readFrom: (series: Series) => (readonly ReadAt[])[];
@@ -42,5 +40,4 @@ export type ReadAlone = {
 /** Errors that the plan states, and the cook of a humidity answer. */
 export type KnownAlone = { errors?: InstrumentErrors; cook?: CookSeen };
 
-/** Each value or answer alone. */
 export type ReadingJudge<Limit> = (one: ReadAlone, limit: Limit, known: KnownAlone) => Verdict;

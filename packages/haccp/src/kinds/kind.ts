@@ -6,7 +6,6 @@ import type { DwellRow } from './dwell/dwell-limit';
 export type LimitKind = CriticalLimit['kind'];
 export type LimitOf<K extends LimitKind> = Extract<CriticalLimit, { kind: K }>;
 
-/** The record that a limit is judged from. */
 export type TakenAs = 'value' | 'curve' | 'weighings' | 'attestation';
 
 export type Kind<Limit> = {
@@ -17,11 +16,9 @@ export type Kind<Limit> = {
   isChill: boolean;
   /** Empty where nothing is read as a number. */
   unitsRead: (limit: Limit) => readonly string[];
-  /** Undefined when the limit is sound. */
   fault: (limit: Limit) => LimitFault | undefined;
   /** Contradictions in print; judging would still be possible. */
   slips: (limit: Limit) => LimitSlip[];
-  /** In printed order. */
   temperatures: (limit: Limit) => readonly PrintedTemperature[];
   /** Ruled across a curve: of a long table the first and the last. */
   ruled: (limit: Limit) => readonly PrintedTemperature[];

@@ -1,2 +1,1 @@
-/** For a kind without what is asked for. */
 export const none = (): never[] => [];

@@ -13,7 +13,6 @@ import { lethality } from './lethality/lethality';
 import { range } from './range/range';
 import { weightLoss } from './weight-loss/weight-loss';
 
-/** Registries of judging and explaining are beside it. */
 const kinds = {
   range,
   figure,

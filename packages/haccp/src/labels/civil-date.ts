@@ -8,7 +8,6 @@ export function dayNumber(date: string): number | undefined {
   return dateOf(day) === date ? day : undefined;
 }
 
-/** "2026-06-01". */
 export const dateOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
 /** 1 to 366. */

@@ -17,7 +17,6 @@ export type LedgerEntry = {
 /** Of UTF-8 bytes, as 64 lower-case hexadecimal digits; passed in, because the package uses no Node modules. */
 export type Sha256 = (text: string) => string;
 
-/** The previous hash of the first entry. */
 export const NO_PREVIOUS_HASH = '0'.repeat(64);
 
 /** sha256(previous hash + canonical JSON of the entry's own eight fields). */

@@ -5,7 +5,6 @@ import type { Coded } from '../limits/verdict';
 export type ChainFault = 'content altered' | 'entry missing' | 'order changed' | 'hash altered';
 export type ChainBreak = { seq: number; fault: ChainFault; because: Coded };
 
-/** As a printed document shows it. */
 export type ChainHead = { seq: number; hash: string };
 export type ChainReport = { entries: number; head?: ChainHead; firstBreak?: ChainBreak };
 
@@ -19,7 +18,6 @@ export function verifyChain(entries: Iterable<LedgerEntry>, sha256: Sha256, prin
   return check.finish();
 }
 
-/** For entries that come as a stream. */
 export function checkChain(sha256: Sha256, printed: readonly ChainHead[] = []): ChainCheck {
   let entries = 0;
   let before: LedgerEntry | undefined;

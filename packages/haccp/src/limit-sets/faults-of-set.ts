@@ -11,7 +11,6 @@ type Because = SetFault['because'];
 type OfSet = CodedAs<WholeSetFaultCode>;
 type OfRow = CodedAs<RowFaultCode>;
 
-/** Empty when the set is sound. */
 export function faultsOfSet(set: LimitSet): SetFault[] {
   const whole: OfSet[] = [
     ...(set.title && set.edition ? [] : [{ code: 'set-nameless' } as const]),

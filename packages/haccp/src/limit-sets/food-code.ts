@@ -15,7 +15,6 @@ export const groundMeatFoodCode = cooked('dwell', 'cook-comminuted');
 /** Poultry, wild game, stuffed food. "Less than 1 second" means one reading at or above. */
 export const poultryFoodCode = cooked('dwell', 'cook-poultry');
 
-/** For hot holding. */
 export const reheatedFoodCode = cooked('dwell', 'reheat-hot-holding');
 
 /** The second bound counts from the first one's start. */

@@ -71,7 +71,6 @@ const OPTIONS: Record<Exclude<HumidityKept['how'], 'moisture-proof bag' | 'large
   'humid throughout': 4,
 };
 
-/** "live steam, 1 h 50 min in all" */
 function keptPhrase(kept: HumidityKept): Phrase {
   const code = `kept-${kept.how.replaceAll(' ', '-')}`;
   if (kept.how === 'moisture-proof bag') return { code };
@@ -121,7 +120,6 @@ function endpointOf(readings: readonly CurveReading[], error: Degrees | undefine
   return { hundredths: hundredths - Math.ceil(steps / (unit === '°C' ? 9 : 5)), unit };
 }
 
-/** For these rows steam and a sealed oven are printed. */
 const isHeldWarm = ({ readings, tables, error }: CookSeen): boolean =>
   tables.some((table) => {
     const rows = table.rows.filter(({ at }) => boundOf(at)['°F'] >= boundOf(WARM)['°F']);

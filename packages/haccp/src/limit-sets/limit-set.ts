@@ -22,7 +22,6 @@ export type Force = (typeof forces)[number];
 export const waysKnown = ['read in the source', 'second hand', 'from memory'] as const;
 export type Known = (typeof waysKnown)[number];
 
-/** A screen puts rows of one purpose together. */
 export const purposes = [
   'receiving',
   'cold holding',

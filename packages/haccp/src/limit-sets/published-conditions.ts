@@ -15,7 +15,6 @@ export function figureOf(limit: CriticalLimit | FigureLimit): string {
   return canonicalJson({ ...limit, source: { citation, edition }, conditions: undefined, longestGapSeconds: undefined });
 }
 
-/** As it goes into a plan. */
 export function limitOfRow({ limit, conditions }: Pick<LimitRow, 'limit' | 'conditions'>): CriticalLimit {
   const own = conditions.filter(goesWithTheLimit);
   return own.length === 0 ? limit : { ...limit, conditions: own };

@@ -1,7 +1,6 @@
 import type { CodedAs } from '../limits/coded';
 import type { LimitFaultCode, LimitSlipCode } from '../limits/limit-fault-code';
 
-/** Beside its limit. */
 export type RowFaultCode =
   | 'condition-names-nothing'
   | 'condition-no-figure'
@@ -19,7 +18,6 @@ export type RowFaultCode =
   | 'source-missing'
   | 'title-missing';
 
-/** What is wrong with a set as a whole. */
 export type WholeSetFaultCode =
   | 'counts-from-no-date'
   | 'edition-called-alike'

@@ -9,7 +9,6 @@ export function setInUse({ jurisdiction, limitSet }: WhereItWorks): LimitSet | u
 
 export type FaultOfWhere = { field: 'place' | 'limitSet'; said: string };
 
-/** Empty when both are of the jurisdiction. */
 export function faultsOfWhere({ jurisdiction, place, limitSet }: WhereItWorks): FaultOfWhere[] {
   const faults: FaultOfWhere[] = [];
   if (place !== undefined && !(jurisdiction && placesIn[jurisdiction].includes(place))) faults.push({ field: 'place', said: place });

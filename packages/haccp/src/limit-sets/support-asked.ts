@@ -5,7 +5,6 @@ import { isSaid } from '../limits/support';
 import { figureOf, withPublishedConditions } from './published-conditions';
 import { limitSets } from './sets';
 
-/** Asked of whoever adopts a plan. */
 export type SupportAsked = {
   /** The figure was not read: where the adopter has read it, or support of their own. */
   figure: boolean;
@@ -25,7 +24,6 @@ export function supportAsked(limit: CriticalLimit | FigureLimit): SupportAsked {
   return { figure: !limit.source.confirmed || notRead.has(figureOf(limit)), option: [...new Set(option)] };
 }
 
-/** Empty when the plan has said enough. */
 export function supportLacking(limit: CriticalLimit | FigureLimit): CodedAs<'figure-not-read' | 'option-not-supported'>[] {
   const { figure, option } = supportAsked(limit);
   const { citation, support: { read, gap, own } = {} } = limit.source;

@@ -27,7 +27,6 @@ export type CurveContext = CoolingContext & {
   surroundings?: Surroundings;
 };
 
-/** As the plan states them. */
 export const allowingFor = ({
   temperature,
   pH,

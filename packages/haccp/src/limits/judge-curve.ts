@@ -15,7 +15,6 @@ import { worstVerdict } from './worst-verdict';
 export const judgeCurve = (readings: readonly CurveReading[], limit: CurveLimit, context: CurveContext): Verdict =>
   judgeCurveByAll(readings, [limit], context)[0] as Verdict;
 
-/** Several limits in one pass. */
 export function judgeCurveByAll(readings: readonly CurveReading[], limits: readonly CurveLimit[], context: CurveContext): Verdict[] {
   if (limits.length === 0) return [];
   const known = usableContext(context);

@@ -14,7 +14,6 @@ export type LimitCondition =
   /** A gap of the guideline that replaced it, or support of one's own. */
   | { kind: 'support'; says: string };
 
-/** What went into the lot answers it. */
 export type FormulationCondition = Exclude<LimitCondition, { kind: 'statement' | 'support' }>;
 
 export const isOfFormulation = (condition: LimitCondition): condition is FormulationCondition =>

@@ -17,17 +17,13 @@ export type Conditioned = { conditions?: LimitCondition[] };
 
 export type CriticalLimit = (ReadingLimit | WeighedLimit | SeriesLimit) & Conditioned;
 
-/** Each value or answer alone. */
 export type ReadingLimit = RangeLimit | FigureLimit | AttestationLimit;
 
-/** Everything weighed into a lot. */
 export type WeighedLimit = ConcentrationLimit;
 
-/** A series of readings. */
 export type SeriesLimit = CurveLimit | WholeLimit;
 
 /** Temperatures of one product's core, reading by reading. */
 export type CurveLimit = DwellLimit | CoolingLimit | BandTimeLimit | LethalityLimit | GrowthLimit;
 
-/** A series as a whole. */
 export type WholeLimit = DegreeHoursLimit | WeightLossLimit | FreezingLimit;

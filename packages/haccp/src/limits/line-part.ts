@@ -8,7 +8,6 @@ export type Term = PlainFigure | Coded | ByVerdict;
 /** `unit` of its readings. */
 export type AsPrinted = { limit: CriticalLimit; unit?: TemperatureUnit };
 
-/** Said by the verdict beside it. */
 export type ByVerdict = { verdict: 'measured' | 'limit' | 'because' | 'margin and because' | 'kind and margin' };
 
 /** One part of a line of working: whoever shows it puts it into words. */

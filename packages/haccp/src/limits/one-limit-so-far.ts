@@ -4,7 +4,6 @@ import { errorOf, type CurveContext, type KnownBefore } from './curve-context';
 import type { CurveLimit } from './limit';
 import type { Remark, Verdict } from './verdict';
 
-/** The same steps for every kind of limit. */
 export type { OneLimitSoFar };
 
 export function beginLimit(limit: CurveLimit, known: KnownBefore): OneLimitSoFar {

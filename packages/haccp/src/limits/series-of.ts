@@ -24,7 +24,6 @@ export function seriesOf(reads: readonly ReadValue[]): Series {
   };
 }
 
-/** Empty where nothing is read as a number. */
 export const unitsRead = (limits: readonly CriticalLimit[]): readonly string[] => [
   ...new Set(limits.flatMap((limit) => kindOf(limit).unitsRead(limit))),
 ];

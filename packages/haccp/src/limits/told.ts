@@ -10,7 +10,6 @@ export type Told = {
   limit: string;
   /** "8.5 °F short", "12 min to spare". Absent when nothing usable was measured. */
   margin?: string;
-  /** One sentence. */
   because: string;
   next?: string;
   notes: string[];

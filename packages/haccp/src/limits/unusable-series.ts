@@ -11,7 +11,6 @@ const UNUSABLE_PIECE: Found = { finding: 'piece-unusable', figures: {} };
 
 export const unusableSeries = (why: Found): Verdict => ({ kind: 'undetermined', ...why, notes: [] });
 
-/** Whatever its readings are; undefined when it can be judged. */
 export function unusableBefore(readings: number, known: KnownBefore): Found | undefined {
   if (readings > MOST_READINGS) return { finding: 'too-many-readings', figures: { readings, atMost: MOST_READINGS } };
   if (errorOf(known) === undefined) return UNUSABLE_ERROR;

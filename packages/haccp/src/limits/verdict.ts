@@ -42,9 +42,7 @@ export type Running = Coded & {
 /** Never a sentence. The limit itself is in the plan. */
 export type Verdict = Found & {
   kind: VerdictKind;
-  /** Stages of the limit, in order. */
   parts?: Part[];
-  /** Further reasons of a miss. */
   also?: Found[];
   /** What would be found without the doubt. */
   butFor?: Found & { parts?: Part[] };
@@ -57,7 +55,6 @@ export type Verdict = Found & {
   still?: 'cooling';
   /** Of a series; `from` and `to` in epoch ms. */
   restsOn?: { readings: number; leftOut: number; from: number; to: number };
-  /** Whose verdict governs. */
   probe?: string;
   /** In the limit's own small unit (ms, hundredths, …), negative when short: only to find the nearest miss. */
   spare?: number;

@@ -9,7 +9,6 @@ export const timeOf = (milliseconds: number): Quantity => ({ value: String(Math.
 
 export const degreesOf = ({ hundredths, unit }: Degrees): Quantity => ({ value: decimalText(hundredths, 2), unit });
 
-/** As it was typed. */
 export const asGiven = (value: number, unit: QuantityUnit): Quantity => ({ value: String(value), unit });
 
 export const amountOf = (count: number | bigint, unit: QuantityUnit, decimals = 3): Quantity => ({

@@ -21,5 +21,4 @@ export function coldestAround(surroundings: Surroundings | undefined, error: num
   return coldest === undefined ? undefined : coldest - Math.max(error, SWING);
 }
 
-/** The core cannot get colder than its medium. */
 export const isChill = (limits: readonly CriticalLimit[]): boolean => limits.some((limit) => kindOf(limit).isChill);

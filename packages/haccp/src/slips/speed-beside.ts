@@ -25,5 +25,4 @@ export function speedBeside(entered: CurveReading, known: BesideReading): 'rises
 const before = ({ at }: CurveReading, known: BesideReading): CurveReading[] =>
   known.before.filter((one) => isUsableReading(one) && one.at <= at).sort((a, b) => a.at - b.at);
 
-/** A ripening chamber has no core. */
 export const isOfCore = (limits: readonly CriticalLimit[]): boolean => limits.some((limit) => kindOf(limit).isOfCore);

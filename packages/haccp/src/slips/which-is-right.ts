@@ -13,7 +13,6 @@ export type BesideReading = {
   /** Of the same probe; readings after the new one are not used. */
   before: readonly CurveReading[];
   surroundings?: Surroundings;
-  /** Whose core is read, if any. */
   piece?: Piece;
   /** Error of the thermometer, on the common scale. */
   error: number;

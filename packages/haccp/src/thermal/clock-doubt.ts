@@ -86,7 +86,6 @@ function isHourByArrival({ late: wasLate }: ClockSoFar, step: number, late: numb
   return isWithin(wasLate - HOUR) && isWithin(late) && step + late - wasLate > clocksDiffer;
 }
 
-/** Two clocks agree. */
 const isWithin = (difference: number): boolean => Math.abs(difference) <= clocksDiffer;
 
 /** An instant after `now` cannot have been read. */

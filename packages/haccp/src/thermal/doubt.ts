@@ -2,7 +2,6 @@ import { onCommonScale } from '../quantity/convert-degrees';
 import { copyOfSpeed, takeForCore, tooFast, type CoreSpeed, type TooFast } from './core-speed';
 import type { Instant } from './instant';
 
-/** A possible temperature that is hardly the core's. */
 export type Doubt = TooFast | 'goes on from what was not of the core' | 'spike' | 'power-up' | 'hotter than a core';
 
 const perDegree = onCommonScale({ hundredths: 100, unit: '°C' });

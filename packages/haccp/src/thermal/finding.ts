@@ -3,7 +3,6 @@ import type { ClockDoubt } from './clock-doubt';
 import type { Doubt } from './doubt';
 import type { CurveReading } from './instant';
 
-/** Typed or logged. */
 export type FindingKind =
   | Doubt
   | ClockDoubt
@@ -41,7 +40,6 @@ const NEVER_MET: Treatment = 'nothing is met with it';
 const AGAINST: Treatment = 'counts only against the lot';
 const USED: Treatment = 'used as it is';
 
-/** A person may settle it by saying what the readings were. */
 export const isDoubted = ({ treatment }: Pick<Finding, 'treatment'>): boolean => treatment === NEVER_MET || treatment === AGAINST;
 
 const TREATED: Record<FindingKind, Treatment> = {

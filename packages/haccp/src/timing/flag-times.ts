@@ -5,7 +5,6 @@ export type TimeFlag = 'in-the-future' | 'before-the-lot' | 'out-of-order' | 're
 export type EntryTimes = {
   takenAt: number;
   recordedAt: number;
-  /** Where recorded on a lot. */
   lotStartedAt?: number;
   /** Latest of the earlier entries of the series. Left out for a correction, which is late by nature. */
   lastTakenAt?: number;

@@ -6,7 +6,6 @@ import type { WorkedOut } from '../../explain/explanation';
 /** `at` in epoch ms. */
 export type Answered = { id?: string; at?: number; answer: Attestation | undefined };
 
-/** With what was seen: nobody can check a bare yes. */
 export function explainAttestation(limit: AttestationLimit, answers: readonly Answered[]): WorkedOut {
   const judged = answers.map((one) => ({ ...one, of: judgeAttestation(one.answer, limit) }));
   return {

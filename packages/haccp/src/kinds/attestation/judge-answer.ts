@@ -6,6 +6,5 @@ import { judgeAttestation, type Attestation } from './judge-attestation';
 
 type Answer = Attestation & { humidity?: HumidityKept };
 
-/** With its cook, where the answer is about humidity. */
 export const judgeAnswer = (answer: Answer | undefined, limit: AttestationLimit, cook: CookSeen | undefined): Verdict =>
   limit.asks === 'humidity' ? judgeHumidityKept(answer, limit, cook) : judgeAttestation(answer, limit);

@@ -21,7 +21,6 @@ export const bandTimeExplainer: Explainer<BandTimeLimit> = {
   stretches,
 };
 
-/** The first rise, between the readings either side. */
 function firstRise(figure: PrintedTemperature, own: readonly CurveReading[], unit: TemperatureUnit): CrossingDrawn[] {
   const { colder } = prepareCurve(own);
   const [straight] = risesTo(colder, boundOf(figure));

@@ -5,7 +5,6 @@ import type { BandTime } from '../../thermal/time-in-band';
 import type { BandTimeLimit } from './band-time-limit';
 import type { Figures, Found, Verdict, VerdictKind } from '../../limits/verdict';
 
-/** Each finding has one verdict. */
 export type BandFinding = 'in-time' | 'too-long' | 'not-shown' | 'gap' | 'start-unknown' | 'ended-below' | 'running' | 'overdue';
 
 const kindOf = (finding: BandFinding): VerdictKind => (finding === 'in-time' ? 'met' : finding === 'too-long' ? 'missed' : 'undetermined');

@@ -10,6 +10,5 @@ export function countedShare({ substance, countedAs }: ConcentrationLimit): Rati
   return unchanged;
 }
 
-/** False where the substance does not hold the ion. */
 export const isCountable = ({ substance, countedAs }: ConcentrationLimit): boolean =>
   countedAs === undefined || (countedAs === 'NO₂' ? substance === 'sodium nitrite' : substance === 'sodium nitrate');

@@ -55,7 +55,6 @@ const ingoingAt = (as: Ingoing, { substance, base }: Share): Ingoing => ({
   meat: base * as.share.denominator,
 });
 
-/** Too much governs, then too little. */
 function decideWithin(most: Ingoing, least: Ingoing): Decided {
   const atMost = decide(most);
   if (atMost.kind === 'missed') return atMost;

@@ -7,7 +7,6 @@ import { warmOver, type Instant } from '../../thermal/instant';
 /** No later reading is above the bound. */
 export type Landing = { index: number; reading: CurveReading; before?: CurveReading };
 
-/** Up to the last reading. */
 export type EndSoFar = {
   readonly to: Bound;
   /** Error of a reading, on the common scale. */

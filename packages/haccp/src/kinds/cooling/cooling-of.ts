@@ -6,7 +6,6 @@ import type { StageSpan } from './stage-span';
 import { spansOf } from './stage-spans';
 import { instantOf } from '../../thermal/time-in-band';
 
-/** As the judge sees it, within the thermometer's error. */
 export type Cooled = {
   colder: readonly CurveReading[];
   warmer: readonly CurveReading[];

@@ -17,19 +17,16 @@ export type CoolingStart = {
   fall: Fall;
   /** The stage surely runs from here (epoch ms). */
   surelyFrom: number;
-  /** Why the true start may be earlier. */
   doubt?: StartDoubt;
 };
 
 /** Unknown: never seen above the bound, and no recorded end. Late: recorded after the core fell. */
 export type StartDoubt = 'start unknown' | 'end of cooking late';
 
-/** Up to the last reading. */
 export type StartSoFar = {
   readonly from: Bound;
   /** `last` for later stages, since the time before is charged to the stage before; `end of cooking` needs no fall. */
   readonly which: 'first' | 'last' | 'end of cooking';
-  /** Shared by the stages of a chill. */
   readonly before: BeforeTheEnd;
   /** Of a reading, on the common scale. */
   readonly error: number;

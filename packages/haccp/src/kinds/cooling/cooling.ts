@@ -18,7 +18,6 @@ export const cooling: Kind<CoolingLimit> = {
   rows: none,
 };
 
-/** A stage begins hotter than the last one ended. */
 function slipsOfStages({ stages, startWithinSeconds = 1 }: CoolingLimit): LimitSlip[] {
   const isTimed = startWithinSeconds > 0 && stages.every(({ withinSeconds }) => withinSeconds > 0);
   const chains = stages.every(({ from }, index) => {

@@ -8,7 +8,6 @@ import type { CoolingContext, StageSpan } from './stage-span';
 import { stageOf } from './stage-of';
 import type { Coded, Figures } from '../../limits/verdict';
 
-/** Or that nothing would. */
 export function notedRescue(cooling: CoolingSoFar, spans: readonly StageSpan[], last: CurveReading, context: CoolingContext): Coded[] {
   const { unit } = last.temperature;
   const now = Math.max(context.now ?? last.at, last.at);

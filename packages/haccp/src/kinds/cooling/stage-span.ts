@@ -2,7 +2,6 @@ import type { VerdictKind } from '../../limits/verdict';
 import type { Degrees, PrintedTemperature } from '../../quantity/temperature';
 import type { Passing } from './passing';
 
-/** Each finding has one verdict. */
 export type StageFinding =
   | 'in time'
   | 'too late'

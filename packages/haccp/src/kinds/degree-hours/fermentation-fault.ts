@@ -3,7 +3,6 @@ import { onCommonScale } from '../../quantity/convert-degrees';
 import { isPossible } from '../../thermal/curve';
 import type { FermentationLimit } from './fermentation-limit';
 
-/** Undefined when the limit is sound. */
 export function fermentationFault({ base, pH, classes, longestGapSeconds }: FermentationLimit): LimitFault | undefined {
   const tops = classes.map(({ top }) => (top ? onCommonScale(top) : Infinity));
   const isRising = tops.every((top, index) => index === 0 || top > (tops[index - 1] as number));

@@ -8,7 +8,6 @@ import type { Curve } from '../../thermal/curve';
 import { degreeHour, type DegreeHours } from './add-up-degree-hours';
 import type { FermentationClass, FermentationLimit } from './fermentation-limit';
 
-/** Each finding has one verdict. */
 export type FermentationFinding =
   | 'in-time'
   | 'too-many'

@@ -35,7 +35,6 @@ function runningHold(own: Governed): StageDrawn[] {
   return [{ label: coded('dwell-hold.bound', figures), startAt: since, endAt: undefined, deadline: until, kind: kindDrawn(own) }];
 }
 
-/** At or above the lowest temperature of the table. */
 function heldAbove({ rows }: DwellLimit, own: Governed): StageDrawn[] {
   const [coldest] = [...rows].sort((a, b) => boundOf(a.at)['°F'] - boundOf(b.at)['°F']);
   if (!coldest) return [];

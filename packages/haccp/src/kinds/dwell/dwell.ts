@@ -18,7 +18,6 @@ export const dwell: Kind<DwellLimit> = {
   rows: ({ rows }) => rows,
 };
 
-/** A hotter row takes longer. */
 function slipsOfRows(rows: readonly DwellRow[]): LimitSlip[] {
   return rows.flatMap((row, index): LimitSlip[] => {
     const before = rows[index - 1];

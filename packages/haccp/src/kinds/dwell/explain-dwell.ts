@@ -18,7 +18,6 @@ import { resting } from '../../explain/readings-at';
 
 type Held = { row: Row; stretch?: Stretch; held: number };
 
-/** Of the row that governs, with the readings at its ends. */
 export function explainDwell(limit: DwellLimit, own: readonly CurveReading[], context: CurveContext): WorkedOut {
   const { colder } = prepareCurve(own);
   const last = colder.at(-1);

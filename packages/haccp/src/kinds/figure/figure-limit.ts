@@ -2,7 +2,6 @@ import type { LimitFault, LimitSlip } from '../../limits/limit-fault-code';
 import type { Source, StrictSigns } from '../../limits/source';
 import { decimalText } from '../../quantity/decimal';
 
-/** No temperature and no holding time. */
 export type FigureUnit = 'ppm' | '%' | 'ratio' | 'aw' | 'pH' | 'h' | 'min' | 'days' | '°C·h' | '°F·h' | 'log10' | 'cfu/g' | 'lb' | 'mm';
 
 /**
@@ -24,7 +23,6 @@ export type FigureLimit = {
   source: Source;
 };
 
-/** Undefined when the limit is sound. */
 export function figureFault({ min, max }: FigureLimit): LimitFault | undefined {
   const bounds = [min, max].filter((bound) => bound !== undefined);
   if (bounds.length === 0) return { code: 'neither-least-nor-most' };

@@ -6,7 +6,6 @@ import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
 import { resting } from '../../explain/readings-at';
 
-/** At or below a printed row, of the probe frozen least. */
 export function explainFreezing(limit: FreezingLimit, own: readonly CurveReading[]): WorkedOut {
   const { warmer } = prepareCurve(own);
   const [first, last] = [warmer[0], warmer.at(-1)];

@@ -77,7 +77,6 @@ function decide(held: readonly Held[], ended: boolean, unit: TemperatureUnit): P
 /** Whole days as printed. */
 const rowTime = ({ hours }: FreezingRow): Quantity => (hours % 24 === 0 ? amountOf(hours / 24, 'days', 0) : timeOf(hours * HOUR));
 
-/** Thickness compares in its own unit. */
 function rowsFor(read: Freezing['read']): readonly FreezingRow[] | Found {
   if (read.what === 'centre') return freezingByCentre;
   const rows = freezingRows(read);
@@ -88,7 +87,6 @@ function rowsFor(read: Freezing['read']): readonly FreezingRow[] | Found {
   return { finding: 'freezing-no-row', figures: { thickness: amountOf(thousandths, unit) } };
 }
 
-/** Undefined when rows are printed for it. */
 export function freezingFault({ read }: Pick<FreezingLimit, 'read'>): LimitFault | undefined {
   const rows = rowsFor(read);
   if (!('finding' in rows)) return undefined;

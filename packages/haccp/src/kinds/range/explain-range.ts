@@ -16,7 +16,6 @@ import type { ExplainedStep, WorkedOut } from '../../explain/explanation';
 /** `at` in epoch ms. */
 export type ValueRead = { id?: string; at?: number; probe?: string; measurement: Measurement | undefined };
 
-/** Figures are those of the value that governs. */
 export function explainRange(printed: RangeLimit, values: readonly ValueRead[], errors?: InstrumentErrors): WorkedOut {
   const judged = values.map((value) => ({ ...value, of: judgeRange(value.measurement, printed, errors) }));
   const error = errorFor(printed, errors);

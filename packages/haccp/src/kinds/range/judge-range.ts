@@ -24,7 +24,6 @@ export function judgeRange(measurement: Measurement | undefined, limit: RangeLim
   return error ? judgeAllowing(measurement, limit, error) : judgePlainly(measurement, limit);
 }
 
-/** Undefined where none is stated. */
 export function errorFor({ measured }: RangeLimit, errors: InstrumentErrors = {}): Measurement | undefined {
   if (measured === 'percent') return undefined;
   const error = errors[measured];

@@ -15,7 +15,6 @@ const MOST_OF_ALL = 70n;
  */
 const MOST_AT_ONCE = 50n;
 
-/** Undefined when the weighings can be of one piece of meat. */
 export function impossibleLoss({ start, later }: Drying): Found | undefined {
   const steps = [start, ...later];
   const jump = later.findIndex((now, index) => isMore(MOST_AT_ONCE, steps[index] as Weighing, now));

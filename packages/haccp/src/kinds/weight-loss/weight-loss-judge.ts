@@ -15,7 +15,6 @@ export const weightLossJudge: SeriesJudge<WeightLossLimit> = {
   judge: ({ weights }, limit, context) => judgePieces(weights, limit, context),
 };
 
-/** The piece that lost least governs. */
 function judgePieces(weights: readonly WeightReading[], limit: WeightLossLimit, context: CurveContext): Verdict {
   const { ended, scaleError } = context;
   return worstByName(
