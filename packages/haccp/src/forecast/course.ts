@@ -87,7 +87,7 @@ function takePoint(course: Course, point: CoursePoint): boolean {
   return !isWithinTheMinute;
 }
 
-/** Positive on the way to go. */
+/** Positive until the medium is reached. */
 export const gapOf = ({ task, medium }: Pick<Course, 'task' | 'medium'>, { celsius }: { celsius: number }): number =>
   (task.way === 'cooling' ? 1 : -1) * (celsius - celsiusOf(medium.temperature));
 

@@ -8,7 +8,7 @@ export type Holding = {
   name: string;
   saltPercent?: number;
   waterPercent?: number;
-  /** Of its scale, either way. */
+  /** Error of its scale, either way. */
   error?: bigint;
 };
 

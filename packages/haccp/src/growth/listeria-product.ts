@@ -5,7 +5,7 @@ export type ListeriaProduct = {
   pH: number;
   /** As sold, ppm; not ingoing. */
   nitritePpm?: number;
-  /** Smoke, ppm. */
+  /** Smoke phenols, ppm. */
   phenolsPpm?: number;
   /** Dissolved, ppm; none in a vacuum pack. */
   carbonDioxidePpm?: number;

@@ -20,7 +20,7 @@ export type CurveJudge<Limit, SoFar> = {
   /** Later than all before. */
   add(soFar: SoFar, instant: Instant): void;
   judge(soFar: SoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict;
-  /** Independent of the first. */
+  /** The copy goes on by itself. */
   copy(soFar: SoFar): SoFar;
   awaited(limit: Limit, own: OwnCurve): Awaited | undefined;
 };

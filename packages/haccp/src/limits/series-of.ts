@@ -7,6 +7,7 @@ import type { AsKept } from '../thermal/instant';
 import type { Series } from './series';
 import type { CriticalLimit } from './limit';
 
+/** `at` in epoch ms. */
 export type ReadValue = AsKept & { at: number; value: number; unit: string; id?: string; probe?: string };
 
 const isMass = (unit: string): unit is MassUnit => (MASSES as readonly string[]).includes(unit);

@@ -23,7 +23,7 @@ const UNMOVED = { within: 15 * 60_000, near: 4 * perDegree };
 export type DoubtSoFar = {
   readonly speed: CoreSpeed;
   before?: Instant;
-  /** Called not of the core and far from it, or the last reading that goes on from such a one. */
+  /** A person called it not of the core and it is far from the core, or it continues such a reading. */
   beside?: Instant;
   /** Nothing is met until a person says which reading was not of the core. */
   isTooFast: boolean;

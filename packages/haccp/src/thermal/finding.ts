@@ -35,7 +35,7 @@ export type Finding = {
 };
 
 const LEFT_OUT: Treatment = 'left out';
-/** Until a person has settled it. */
+/** Until a person settles it. */
 const NEVER_MET: Treatment = 'nothing is met with it';
 const AGAINST: Treatment = 'counts only against the lot';
 const USED: Treatment = 'used as it is';

@@ -14,7 +14,7 @@ export type Decided = {
   atStake: bigint;
   decided: bigint;
   undecided: bigint;
-  /** Up to the disagreement of scales; includes every lot that some of it went into. */
+  /** Decided within the disagreement of scales, as is every lot that some of it went into. */
   isCovered: boolean;
 };
 

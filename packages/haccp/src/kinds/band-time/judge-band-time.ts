@@ -17,10 +17,10 @@ import type { Remark, Verdict } from '../../limits/verdict';
 export type BandTimeSoFar = {
   readonly limit: BandTimeLimit;
   readonly band: Band;
-  /** In all, and until the upper bound may last have been reached. */
+  /** Time inside: in all, and until the upper bound may last have been reached. */
   time: BandTime;
   timeUntilReached: BandTime;
-  /** Surely: at some time, and at the last reading. */
+  /** Upper bound surely reached: at some time, and at the last reading. */
   wasReached: boolean;
   isReached: boolean;
   first?: Instant;

@@ -10,7 +10,7 @@ export type Scale = { step: bigint; error?: bigint };
 
 export type DoseOnScale = {
   isFineEnough: boolean;
-  /** The true weight is then surely within the dose; absent when no figure is. */
+  /** Figures for which the true weight is surely within the dose; absent without any. */
   shows?: { from: bigint; to: bigint };
   /** Femtograms either side: half a step and the scale's own error. */
   doubt: bigint;

@@ -8,7 +8,7 @@ import { coldOver, type Instant } from '../../thermal/instant';
 export type CoolingKnown = {
   /** End of cooking (epoch ms). */
   startAt?: number;
-  /** Of a reading, either way, on the common scale. */
+  /** Error of a reading, either way, on the common scale. */
   error?: number;
 };
 

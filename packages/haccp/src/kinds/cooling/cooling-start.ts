@@ -28,11 +28,11 @@ export type StartSoFar = {
   /** `last` for later stages, since the time before is charged to the stage before; `end of cooking` needs no fall. */
   readonly which: 'first' | 'last' | 'end of cooking';
   readonly before: BeforeTheEnd;
-  /** Of a reading, on the common scale. */
+  /** Error of a reading, on the common scale. */
   readonly error: number;
   wasHot: boolean;
   isOver: boolean;
-  /** Of the run, over the bound. */
+  /** Hottest of the run, above the bound. */
   hottest: number;
   /** Hottest of all readings, and the coldest since. */
   peak: number;

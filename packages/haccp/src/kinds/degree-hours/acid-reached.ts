@@ -9,10 +9,10 @@ export type AcidReading = AsKept & { at: number; pH: Plain; id?: string; probe?:
 export type Acid = {
   /** The last piece's first reading at or below the pH that stays (epoch ms); undefined while a piece has none. */
   reachedAt?: number;
-  /** By name, where another piece shows the pH. */
+  /** Names of pieces without a reading at the pH, though another piece has one. */
   notShownOf: string[];
   leftOut: number;
-  /** By a person. */
+  /** Set aside by a person. */
   setAside: number;
 };
 

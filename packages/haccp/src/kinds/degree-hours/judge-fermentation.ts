@@ -16,7 +16,7 @@ import { fermentationFound, notedStraight, type FermentationFinding } from './fe
 export type Fermentation = {
   /** Not the meat, unless the plan says otherwise. */
   chamber: readonly CurveReading[];
-  /** Of its thermometer, on the common scale. */
+  /** Error of its thermometer, on the common scale. */
   error?: number;
   acid: readonly AcidReading[];
   /** Recorded begin (epoch ms); without it nothing is met. */

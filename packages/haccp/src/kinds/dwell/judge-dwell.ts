@@ -29,7 +29,7 @@ export type DwellSoFar = {
   longestGap: number;
   hottest?: Instant;
   last?: Instant;
-  /** Straight-line time: of segments wholly above so many rows, and of those that pass the row. */
+  /** Straight-line time (ms): `above[n]` of segments wholly above n rows, `passing` of those that pass a row. */
   above: number[];
   passing: number[];
 };

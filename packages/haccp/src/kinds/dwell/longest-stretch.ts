@@ -20,5 +20,6 @@ export function longestStretch(readings: readonly CurveReading[], bound: Bound, 
   return mustRun ? own : best;
 }
 
+/** Milliseconds. */
 export const lengthOf = (readings: readonly CurveReading[], { first, last }: Stretch): number =>
   (readings[last] as CurveReading).at - (readings[first] as CurveReading).at;

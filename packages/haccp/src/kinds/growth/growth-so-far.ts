@@ -12,7 +12,7 @@ const HOUR = 3_600_000;
 /** By every set that may apply. Constant in size, however many readings. */
 export type GrowthSoFar = {
   readonly limit: GrowthLimit;
-  /** Of a reading, °C. */
+  /** Error of a reading, °C. */
   readonly error: number;
   readonly before: BeforeTheEnd;
   readonly longestGap: number;
