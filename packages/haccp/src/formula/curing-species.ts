@@ -25,8 +25,7 @@ const molarMass: Record<CuringSpecies, bigint> = {
 export const isNitrate = (species: CuringSpecies): boolean => species.endsWith('NO₃');
 
 /**
- * Equal ions: 0.6668 g NO₂ in a gram of NaNO₂. Undefined between nitrite and nitrate, which no rule adds up by their
- * ions.
+ * Per ion: 0.6668 g NO₂ in a gram of NaNO₂. Undefined between nitrite and nitrate, which no rule adds up by their ions.
  */
 export function asSpecies(from: CuringSpecies, to: CuringSpecies): Ratio | undefined {
   if (isNitrate(from) !== isNitrate(to)) return undefined;

@@ -19,7 +19,7 @@ const ICE_COLD = celsius(-3);
 const HEATS = celsius(40);
 /** The medium may swing so far from its set point or a reading. Common practice, no source. */
 const SWING = celsius(4);
-/** A reading may be off by half a degree °C where the plan states no more. Common practice, no source. */
+/** Half a degree °C where the plan states no error. Common practice, no source. */
 const LEAST_ERROR = celsius(0.5);
 
 /** Farther from its set point it is another medium, or misread. Common practice, no source. */

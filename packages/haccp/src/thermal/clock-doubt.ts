@@ -3,10 +3,7 @@ import type { AsKept } from './instant';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
-/**
- * Steps within a minute of each other are even; the same step three times over is a logger's. Common practice, no
- * source.
- */
+/** Steps within a minute of each other are even; three equal ones are a logger's. Common practice, no source. */
 const EVEN = 60_000;
 const LOGGER = 2;
 

@@ -62,7 +62,7 @@ export function measureHolds(readings: readonly CurveReading[], bounds: readonly
 
 /**
  * @param value on the common scale @param unit of the reading: a bound has a figure for each @param before level of the
- * reading before
+ * last reading
  */
 export function levelOf(value: number, unit: TemperatureUnit, bounds: readonly Bound[], before: number): number {
   let level = before;

@@ -47,7 +47,7 @@ export function explainBandTime(limit: BandTimeLimit, verdict: Verdict, own: rea
   };
 }
 
-/** As the judge: once ended, time after the last reading at the upper figure is the next stage's. */
+/** As the judge counts: after the end, time past the last reading at the upper figure is the next stage's. */
 function insideOf(curve: ReturnType<typeof prepareCurve>, band: Band, hasEnded: boolean): Inside | undefined {
   const instants = curve.colder.map((_, index) => instantOf(curve, index));
   const wasReached = instants.some((own) => coldOver(own, band.high) >= band.error);

@@ -14,7 +14,7 @@ import type { Figure, Figures, Found, Phrase, Verdict } from '../../limits/verdi
 export type Portion = { mass: bigint; percent: number; name?: string; error?: bigint };
 
 type Decided = Pick<Verdict, 'kind' | 'spare'> & Found;
-/** Femtograms × parts per million, over femtograms of meat: exact. For an ion both are scaled by `share`. */
+/** Femtograms × parts per million, over femtograms of meat: exact. For an ion `share` scales both. */
 type Ingoing = { substance: bigint; meat: bigint; share: Ratio; limit: ConcentrationLimit; portion: Portion };
 
 /**

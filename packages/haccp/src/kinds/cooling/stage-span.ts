@@ -19,7 +19,7 @@ export type StageFinding =
 
 /** To be drawn. Epoch ms, in the worst case the readings allow. */
 export type StageSpan = {
-  /** A stage counted in all has that of the first. Absent where the clock starts when cooking ends. */
+  /** A stage counted in all begins with the first. Absent where the clock starts when cooking ends. */
   from?: PrintedTemperature;
   to: PrintedTemperature;
   /** Counted with the stages before it. */
