@@ -87,7 +87,7 @@ test('1 h 30 of a 3 h 20 cook is missed and 1 h 40 is met; what was kept is show
   });
   const point = (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.name === 'Humidity');
   expect(point).toMatchObject({ stands: 'missed' });
-  expect(point?.readings[0]?.entered).toMatchObject({ seen: 'sealed oven, 1 h 40 min in all; oven 2' });
+  expect(point?.readings[0]?.entered).toMatchObject({ seen: 'oven 2', humidity: { how: 'sealed oven', minutes: 100 } });
 });
 
 test('a sealed oven beside rows below 145 °F is missed once the cook has ended, and opens the deviation then', async () => {

@@ -65,7 +65,6 @@ export const reading = z.object({
   instrument: z.object({ instrumentId: z.string(), name: z.string() }).optional(),
   entered: z.union([
     z.object({ value: z.number(), unit: z.enum(readingUnits) }),
-    /** `seen` holds humidity in words; its moments are here. */
     z.object({ answer: z.boolean(), seen: z.string(), humidity: humidityKept.optional() }),
   ]),
   judged: z.array(judged),

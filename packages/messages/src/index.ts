@@ -18,3 +18,4 @@ export { tellSupport } from './limits/tell-conditions';
 export * from './verdicts/tell';
 export * from './verdicts/spoken';
 export * from './verdicts/lines';
+export * from './tell-humidity';

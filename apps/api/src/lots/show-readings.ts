@@ -1,4 +1,3 @@
-import { sayHumidityKept } from '@larderbook/haccp';
 import type { ControlPoint, ControlPointOnLot, ReadingUnit } from '@larderbook/contracts';
 import { saidByReading } from './clarifications.queries';
 import { corrections, listed } from './corrections';
@@ -49,8 +48,4 @@ export function showReadings(rows: LotRows, shown: Shown): ReadingsAt {
 const enteredOf = ({ value, unit, answer, seen, humidity }: ReadingOnLot): Reading['entered'] =>
   value !== null && unit !== null
     ? { value, unit: unit as ReadingUnit }
-    : {
-        answer: answer === true,
-        seen: [humidity && sayHumidityKept(humidity), seen].filter(Boolean).join('; '),
-        humidity: humidity ?? undefined,
-      };
+    : { answer: answer === true, seen, humidity: humidity ?? undefined };

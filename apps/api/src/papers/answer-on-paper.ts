@@ -1,9 +1,11 @@
-import { sayHumidityKept, sayHumidityTimes, type HumidityKept } from '@larderbook/haccp';
+import type { HumidityKept } from '@larderbook/haccp';
+import { sayAnswered, sayHumidFrom } from '@larderbook/messages';
 import type { Telling } from './telling';
 
 type Answered = { seen?: string; humidity?: HumidityKept };
 
-export function answerOnPaper({ seen, humidity }: Answered, instant: Telling['instant']): string | undefined {
-  const kept = humidity && [sayHumidityKept(humidity), sayHumidityTimes(humidity, instant)].filter(Boolean).join(', ');
+/** What was seen, with how humidity was kept and both its moments, where that was asked. */
+export function answerOnPaper({ seen, humidity }: Answered, say: Telling['say']): string | undefined {
+  const kept = humidity && [sayAnswered({ humidity }, say), sayHumidFrom(humidity, say)].filter(Boolean).join(', ');
   return [kept, seen].filter(Boolean).join('; ') || undefined;
 }

@@ -20,7 +20,7 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   const moments = { at: Date.parse(at), enteredAt: Date.parse(recordedAt) };
   const limits = (judged.length > 0 ? judged : point.limits).map(({ limit }) => limit);
   return {
-    ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, telling.instant), by },
+    ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, telling.say), by },
     limit: limits.map((limit) => telling.limits.sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
     verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged, telling.tell),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,

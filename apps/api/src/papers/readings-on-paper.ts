@@ -1,6 +1,7 @@
 import { type ControlPoint, type ControlPointOnLot, type Deviation, type Judged, type Lot } from '@larderbook/contracts';
 import type { ReadingData } from '@larderbook/documents';
-import { isTwoTimes, sayHumidityTimes, formatRead } from '@larderbook/haccp';
+import { isTwoTimes, formatRead } from '@larderbook/haccp';
+import { sayAnswered, sayHumidFrom } from '@larderbook/messages';
 import { toldWorst } from '../lots/told-worst';
 import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
@@ -67,10 +68,10 @@ function signedOf({ made, flags, judged }: Entry, { say, tell }: Telling) {
   };
 }
 
-function valueOf({ entered }: Reading, { instant, say }: Telling): Pick<ReadingData, 'value' | 'unit' | 'note'> {
+function valueOf({ entered }: Reading, { say }: Telling): Pick<ReadingData, 'value' | 'unit' | 'note'> {
   if (!('answer' in entered)) return { value: String(entered.value), unit: entered.unit };
-  const { answer, seen, humidity } = entered;
-  const note = [seen, humidity && sayHumidityTimes(humidity, instant)].filter(Boolean).join('; ') || undefined;
+  const { answer, humidity } = entered;
+  const note = [sayAnswered(entered, say), humidity && sayHumidFrom(humidity, say)].filter(Boolean).join('; ') || undefined;
   return { value: say(answer ? 'yes-answer' : 'no-answer'), unit: '', note };
 }
 

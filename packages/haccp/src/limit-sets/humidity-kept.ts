@@ -1,8 +1,11 @@
-import { formatDuration } from '../quantity/duration';
+import type { PlainPhrase } from '../limits/verdict';
 import type { EnteredMass } from '../quantity/mass';
+import { asGiven, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 
 /** `intoOven` and `from` are ISO 8601; minutes in all, so that bursts of steam add up. */
+const MINUTE = 60_000;
+
 type Timed = { intoOven: string; from: string; minutes: number };
 export type HumidityKept =
   | (Timed & { how: 'live steam' | 'sealed oven'; percent?: undefined })
@@ -12,21 +15,17 @@ export type HumidityKept =
   | { how: 'moisture-proof bag' };
 
 /** "live steam, 1 h 50 min in all" */
-export function sayHumidityKept(kept: HumidityKept): string {
-  switch (kept.how) {
-    case 'live steam':
-    case 'sealed oven':
-      return `${kept.how}, ${formatDuration(kept.minutes * 60_000)} in all`;
-    case 'humid for a quarter':
-    case 'humid throughout':
-      return `relative humidity at least ${kept.percent} % for ${formatDuration(kept.minutes * 60_000)}`;
-    case 'large piece in a hot oven':
-      return `a piece of ${kept.piece.value} ${kept.piece.unit}, the oven at least ${kept.oven.value} ${kept.oven.unit}`;
-    case 'moisture-proof bag':
-      return 'sealed moisture-proof bag';
+export function keptPhrase(kept: HumidityKept): PlainPhrase {
+  const code = `kept-${kept.how.replaceAll(' ', '-')}`;
+  if (kept.how === 'moisture-proof bag') return { code };
+  if (kept.how === 'large piece in a hot oven') {
+    const { oven, piece } = kept;
+    return { code, figures: { oven: asGiven(oven.value, oven.unit), piece: asGiven(piece.value, piece.unit) } };
   }
+  const time = timeOf(kept.minutes * MINUTE);
+  return { code, figures: kept.percent === undefined ? { time } : { time, percent: asGiven(kept.percent, '%') } };
 }
 
-/** "into the oven 7:40 am, humid from 7:50 am"; empty where the option has no moments. */
-export const sayHumidityTimes = (kept: HumidityKept, say: (at: number) => string): string =>
-  'intoOven' in kept ? `into the oven ${say(Date.parse(kept.intoOven))}, humid from ${say(Date.parse(kept.from))}` : '';
+/** Epoch ms, where the option is timed. */
+export const keptTimes = (kept: HumidityKept): { intoOven: number; from: number } | undefined =>
+  'intoOven' in kept ? { intoOven: Date.parse(kept.intoOven), from: Date.parse(kept.from) } : undefined;

@@ -2,7 +2,7 @@ import { judgeAttestation, type Attestation } from '../kinds/attestation/judge-a
 import { judgeCurve } from '../limits/judge-curve';
 import type { AttestationLimit } from '../kinds/attestation/attestation-limit';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
-import type { Figures, Phrase, Verdict, VerdictKind } from '../limits/verdict';
+import type { Figures, Verdict, VerdictKind } from '../limits/verdict';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 import { above, boundOf } from '../quantity/bound';
@@ -11,7 +11,7 @@ import type { Quantity } from '../quantity/quantity';
 import { massOf } from '../quantity/weigh';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
 import { judgeHumidity, type HumidityOption } from './judge-humidity';
-import type { HumidityKept } from './humidity-kept';
+import { keptPhrase, type HumidityKept } from './humidity-kept';
 import { both } from './printed';
 
 /** Instants in epoch ms; the error is the thermometer's. */
@@ -70,17 +70,6 @@ const OPTIONS: Record<Exclude<HumidityKept['how'], 'moisture-proof bag' | 'large
   'humid for a quarter': 3,
   'humid throughout': 4,
 };
-
-function keptPhrase(kept: HumidityKept): Phrase {
-  const code = `kept-${kept.how.replaceAll(' ', '-')}`;
-  if (kept.how === 'moisture-proof bag') return { code };
-  if (kept.how === 'large piece in a hot oven') {
-    const [oven, piece] = [kept.oven, kept.piece].map(({ value, unit }): Quantity => ({ value: String(value), unit }));
-    return { code, figures: { oven: oven as Quantity, piece: piece as Quantity } };
-  }
-  const time = timeOf(kept.minutes * MINUTE);
-  return { code, figures: kept.percent === undefined ? { time } : { time, percent: percentOf(kept.percent) } };
-}
 
 const percentOf = (value: number): Quantity => ({ value: String(value), unit: '%' });
 

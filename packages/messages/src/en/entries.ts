@@ -1,5 +1,9 @@
+import { humidityKept } from './humidity-kept';
+
 /** What people enter on a lot: answers, flags, what was said of readings, and why weight left. */
 export const entries = {
+  ...humidityKept,
+  'kept-times': 'into the oven {intoOven}, humid from {from}',
   yes: 'yes',
   no: 'no',
   'yes-seen': 'yes: {seen}',

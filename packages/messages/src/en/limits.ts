@@ -39,6 +39,7 @@ export const limits = {
   'weight-lost': '≥ {percent} of the start weight lost',
   'frozen-row': '{time} at or below {at}',
   'frozen-row-or': '{rows} or {row}',
+  'frozen-rows-in-short': '{first} … {last} (one of {count, number} rows)',
   'frozen-centre': '≥ {rows}, at the centre',
   'frozen-freezer': '≥ {rows}, in the freezer, {thickness} thick',
 

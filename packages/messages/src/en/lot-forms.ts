@@ -67,7 +67,6 @@ export const lotForms = {
   'when-was-it': 'When was it?',
   'no-delivery-left': 'No delivery of this is left, so none is named. Record it under Receiving to have it traced.',
   'which-delivery': 'Which delivery?',
-  'one-of-rows': '{first} … {last}; one of {rows} rows',
   'not-confirmed': 'its source is not confirmed',
   'it-is-finished': 'It is finished',
   'it-is-finished-now': 'It is finished…',

@@ -1,7 +1,10 @@
 import type { entries as english } from '../en/entries';
 import { translated } from '../translated';
+import { humidityKept } from './humidity-kept';
 
 export const entries = translated<typeof english>()({
+  ...humidityKept,
+  'kept-times': 'al horno {intoOven}, con humedad desde {from}',
   yes: 'sí',
   no: 'no',
   'yes-seen': 'sí: {seen}',

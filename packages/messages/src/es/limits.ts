@@ -37,6 +37,7 @@ const own = translated<typeof english>()({
   'weight-lost': '≥ {percent} del peso inicial perdido',
   'frozen-row': '{time} a {at} o menos',
   'frozen-row-or': '{rows} o {row}',
+  'frozen-rows-in-short': '{first} … {last} (una de {count, number} filas)',
   'frozen-centre': '≥ {rows}, en el centro',
   'frozen-freezer': '≥ {rows}, en el congelador, {thickness} de grosor',
 

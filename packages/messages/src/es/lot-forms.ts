@@ -68,7 +68,6 @@ export const lotForms = translated<typeof english>()({
   'when-was-it': '¿Cuándo fue?',
   'no-delivery-left': 'No queda ninguna entrega de esto, así que no se indica ninguna. Anótela en Recepción para que se pueda rastrear.',
   'which-delivery': '¿Qué entrega?',
-  'one-of-rows': '{first} … {last}; una de {rows} filas',
   'not-confirmed': 'su fuente no está confirmada',
   'it-is-finished': 'Ya terminó',
   'it-is-finished-now': 'Ya terminó…',

@@ -209,3 +209,16 @@ test('what stands beside a limit at a control point is told', () => {
   expect(english.sayErrors({ mass: { thousandths: 500, unit: 'g' } })).toEqual(['± 0.5 g of the scale for ingredients and pieces']);
   expect(english.sayErrors({})).toEqual([]);
 });
+
+test.each([
+  ['en', /^≥ 106 h at or below 0 °F \(-17\.8 °C\) … 30 min at or below -35 °F \(-37\.2 °C\) \(one of 8 rows\), at the centre$/],
+  ['es', /\(una de 8 filas\)/],
+] as const)('a long table is told by its ends where there is little room, a short one whole: %s', (language, said) => {
+  const { sayInShort, sayLimit } = inLanguage(language);
+  const centre: CriticalLimit = { kind: 'freezing', read: { what: 'centre' }, longestGapSeconds: 7200, source };
+  const freezer: CriticalLimit = { ...centre, read: { what: 'freezer', thickness: { value: 6, unit: 'in' } } };
+  expect(sayInShort(centre)).toMatch(said);
+  expect([freezer, sets.cookedMeat65Log].map((limit) => sayInShort(limit))).toEqual(
+    [freezer, sets.cookedMeat65Log].map((limit) => sayLimit(limit)),
+  );
+});

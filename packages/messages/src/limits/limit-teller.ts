@@ -24,6 +24,8 @@ export type LimitTeller = {
   say: SayLimits;
   /** One line. Curves are told in the unit of the readings. */
   sayLimit(limit: CriticalLimit, unit?: TemperatureUnit): string;
+  /** A long table by its ends. */
+  sayInShort(limit: CriticalLimit, unit?: TemperatureUnit): string;
   /** One line for each unit its figures are printed in. */
   formatPrinted(limit: CriticalLimit): string[];
   /** A word or two; undefined where the figures say it. */
@@ -55,6 +57,7 @@ function newTeller(words: LimitWords, own: Voice): LimitTeller {
   return {
     say,
     sayLimit,
+    sayInShort: (limit, unit) => tellingOf(limit).inShort?.(limit, voice) ?? sayLimit(limit, unit),
     formatPrinted: (limit) => [...new Set([sayLimit(limit, '°F'), sayLimit(limit, '°C')])],
     formatAbout: (limit) => tellingOf(limit).about(limit, voice),
     sayName: voice.name,

@@ -3,11 +3,13 @@ import { codeOf } from '../code-of';
 import type { LimitVoice } from './limit-voice';
 import { figureOf, tellBounds, tellRange } from './tell-bounds';
 import { tellBandTime, tellCooling, tellDwell } from './tell-stages';
-import { tellDegreeHours, tellFreezing, tellLethality } from './tell-whole';
+import { tellDegreeHours, tellFreezing, tellFreezingInShort, tellLethality } from './tell-whole';
 
 type Telling<Limit> = {
   /** One line. Curves are told in the unit of the readings. */
   line: (limit: Limit, voice: LimitVoice, unit: TemperatureUnit) => string;
+  /** Where a line may be long. */
+  inShort?: (limit: Limit, voice: LimitVoice) => string;
   /** A word or two; undefined where the figures say it. */
   about: (limit: Limit, voice: LimitVoice) => string | undefined;
 };
@@ -40,7 +42,7 @@ const tellings: { [K in LimitKind]: Telling<LimitOf<K>> } = {
     line: ({ percent }, { say }) => say('weight-lost', { percent: { value: String(percent), unit: '%' } }),
     about: (_, { say }) => say('about-weight-lost'),
   },
-  freezing: { line: tellFreezing, about: (_, { say }) => say('about-frozen') },
+  freezing: { line: tellFreezing, inShort: tellFreezingInShort, about: (_, { say }) => say('about-frozen') },
   attestation: { line: ({ statement }, { name }) => name(statement), about: (_, { say }) => say('about-answer') },
 };
 

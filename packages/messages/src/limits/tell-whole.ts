@@ -43,11 +43,30 @@ export function tellLethality({ set, log10, floor }: LethalityLimit, unit: Tempe
 }
 
 /** "≥ 20 days at or below 5 °F (-15 °C) or …, in the freezer, 6 in thick" */
-export function tellFreezing({ read }: FreezingLimit, voice: LimitVoice): string {
+export function tellFreezing(limit: FreezingLimit, voice: LimitVoice): string {
   const { say } = voice;
-  const rows = (freezingRows(read) ?? []).map((row) => tellFrozen(row, voice));
-  if (rows.length === 0) return say('no-row');
-  const any = rows.reduce((before, row) => say('frozen-row-or', { rows: before, row }));
+  const rows = frozenRows(limit, voice);
+  return rows.length === 0
+    ? say('no-row')
+    : tellFrozenRows(
+        limit,
+        rows.reduce((before, row) => say('frozen-row-or', { rows: before, row })),
+        voice,
+      );
+}
+
+/** A long table by its ends, so that value and verdict stay in sight. */
+export function tellFreezingInShort(limit: FreezingLimit, voice: LimitVoice): string {
+  const rows = frozenRows(limit, voice);
+  const [first = '', last = ''] = [rows[0], rows.at(-1)];
+  if (rows.length < 4) return tellFreezing(limit, voice);
+  return tellFrozenRows(limit, voice.say('frozen-rows-in-short', { first, last, count: rows.length }), voice);
+}
+
+const frozenRows = ({ read }: FreezingLimit, voice: LimitVoice): string[] =>
+  (freezingRows(read) ?? []).map((row) => tellFrozen(row, voice));
+
+function tellFrozenRows({ read }: FreezingLimit, any: string, { say }: LimitVoice): string {
   if (read.what === 'centre') return say('frozen-centre', { rows: any });
   const { value, unit } = read.thickness;
   return say('frozen-freezer', { rows: any, thickness: { value: String(value), unit } });

@@ -1,5 +1,8 @@
+import { humidityKept } from '../humidity-kept';
+
 /** Answers of a person, and how humidity was kept. A text with a `+figure` is said where that figure is there. */
 export const answers = {
+  ...humidityKept,
   'attested-no.measured': 'no',
   'attested-no.measured+seen': 'no: {seen}',
   'attested-no.because': 'The statement does not hold.',
@@ -18,12 +21,6 @@ export const answers = {
   'humidity.measured+kept': 'yes: {kept}',
   'humidity.measured+seen': 'yes: {seen}',
   'humidity.measured+kept+seen': 'yes: {kept}; {seen}',
-  'kept-live-steam': 'live steam, {time} in all',
-  'kept-sealed-oven': 'sealed oven, {time} in all',
-  'kept-humid-for-a-quarter': 'relative humidity at least {percent} for {time}',
-  'kept-humid-throughout': 'relative humidity at least {percent} for {time}',
-  'kept-large-piece-in-a-hot-oven': 'a piece of {piece}, the oven at least {oven}',
-  'kept-moisture-proof-bag': 'sealed moisture-proof bag',
   'humidity-not-recorded.because': 'The times and values are not recorded.',
   'humidity-not-recorded.next': 'Answer again with how humidity was kept.',
   'humidity-needs-none.because': 'A large piece in an oven that stayed at {least} or more needs no humidity.',

@@ -1,7 +1,9 @@
 import type { answers as english } from '../../en/verdicts/answers';
 import { translated } from '../../translated';
+import { humidityKept } from '../humidity-kept';
 
 export const answers = translated<typeof english>()({
+  ...humidityKept,
   'attested-no.measured': 'no',
   'attested-no.measured+seen': 'no: {seen}',
   'attested-no.because': 'La declaración no se cumple.',
@@ -20,12 +22,6 @@ export const answers = translated<typeof english>()({
   'humidity.measured+kept': 'sí: {kept}',
   'humidity.measured+seen': 'sí: {seen}',
   'humidity.measured+kept+seen': 'sí: {kept}; {seen}',
-  'kept-live-steam': 'vapor directo, {time} en total',
-  'kept-sealed-oven': 'horno sellado, {time} en total',
-  'kept-humid-for-a-quarter': 'humedad relativa de por lo menos {percent} durante {time}',
-  'kept-humid-throughout': 'humedad relativa de por lo menos {percent} durante {time}',
-  'kept-large-piece-in-a-hot-oven': 'una pieza de {piece}, el horno por lo menos a {oven}',
-  'kept-moisture-proof-bag': 'bolsa sellada a prueba de humedad',
   'humidity-not-recorded.because': 'Las horas y los valores no están anotados.',
   'humidity-not-recorded.next': 'Responda de nuevo con cómo se mantuvo la humedad.',
   'humidity-needs-none.because': 'Una pieza grande en un horno que se mantuvo a {least} o más no necesita humedad.',

@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest';
 import { aReading } from '../test-lots/a-lot';
 import { aControlPoint, aPoint, coldRoom, dwell } from '../test-lots/a-point';
-import { inEnglish } from '../../../ui/in-english.test-data';
-import { inShort } from './in-short';
 import { lastUnit } from './last-unit';
 import { nextProbe } from './next-probe';
 import { unitsFor } from './units-for';
@@ -89,12 +87,4 @@ test('only a control point that is weighed asks in weights', () => {
   const scale = usualWeights({ readings: weighed }, 'piece 1', 9_000, 'US');
   expect(unitsFor(aControlPoint(drying), '°F', scale)).toEqual(scale);
   expect(unitsFor(room, '°F', scale).map(({ unit }) => unit)).toEqual(['°F', '°C']);
-});
-
-test('a limit of many rows is said by its ends, a short one as it is', () => {
-  const say = inEnglish('lot-forms');
-  const rows = ['≥ 3 h at or below 0 °F', '2 h at or below -5 °F', '1 h at or below -10 °F', '8 min at or below -20 °F'];
-  expect(inShort(rows.join(' or '), say)).toBe('≥ 3 h at or below 0 °F … 8 min at or below -20 °F; one of 4 rows');
-  expect(inShort(rows.slice(0, 3).join(' or '), say)).toBe(rows.slice(0, 3).join(' or '));
-  expect(inShort('≥ 35 % of the start weight lost', say)).toBe('≥ 35 % of the start weight lost');
 });

@@ -1,6 +1,6 @@
 import type { Lot } from '@larderbook/contracts';
 import type { EnteredMass, Quantity } from '@larderbook/haccp';
-import type { SayOf } from '@larderbook/messages';
+import { sayAnswered, type SayOf } from '@larderbook/messages';
 import type { useFigures } from '../../../ui/voice';
 
 type Entered = Lot['controlPoints'][number]['readings'][number]['entered'];
@@ -10,7 +10,8 @@ type Figures = Pick<ReturnType<typeof useFigures>, 'quantity'>;
 export function enteredValue(entered: Entered, say: SayOf<'entries'>, figures: Figures): string {
   if ('unit' in entered) return figures.quantity(entered);
   const answer = entered.answer ? 'yes' : 'no';
-  return entered.seen ? say(`${answer}-seen`, { seen: entered.seen }) : say(answer);
+  const seen = sayAnswered(entered, say);
+  return seen ? say(`${answer}-seen`, { seen }) : say(answer);
 }
 
 export const enteredWeight = ({ value, unit }: EnteredMass): Quantity => ({ value: String(value), unit });

@@ -1,5 +1,5 @@
 import { isOfSurroundings, ofProduct, removalKinds, wordOf, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
-import { codeOf } from '@larderbook/messages';
+import { codeOf, sayAnswered } from '@larderbook/messages';
 import { enteredValue, enteredWeight, probeName } from '../say/entered';
 import type { Entry } from './fold-amendments';
 import type { SheetVoice } from './sheet-voice';
@@ -102,7 +102,7 @@ function pointEntries(point: ControlPointOnLot, voice: SheetVoice): Entry[] {
         say('says-word', { word: sayEntry(codeOf('word', word)), who: made.name, reason }),
       ),
       notes: words(
-        'seen' in reading.entered && reading.entered.seen,
+        'answer' in reading.entered && sayAnswered(reading.entered, sayEntry),
         reading.probe && probeName(reading.probe, sayEntry),
         isOfSurroundings(point.controlPoint, reading) && say('judged-by-none'),
         reading.instrument?.name,
@@ -124,7 +124,7 @@ function pointEntries(point: ControlPointOnLot, voice: SheetVoice): Entry[] {
 }
 
 const shortly = (entered: ControlPointOnLot['readings'][number]['entered'], { sayEntry, figures }: SheetVoice) =>
-  enteredValue('answer' in entered ? { ...entered, seen: '' } : entered, sayEntry, figures);
+  enteredValue('answer' in entered ? { answer: entered.answer, seen: '' } : entered, sayEntry, figures);
 
 /** A curve is judged as a whole: while it runs, what is decided stands under its last reading. */
 function soFar({ controlPoint, readings, judged }: ControlPointOnLot, { say }: SheetVoice): Entry[] {
