@@ -45,7 +45,7 @@ describe('a check that goes on after the review', () => {
   test('takes it back when it is missed', async () => {
     const { lotId } = await aClearedLot();
     await kitchen.read(lotId, 'coldRoom', { ...degrees(48), sure: true });
-    expect(await stands(lotId)).toEqual(['on-hold', 'Deviation 1 was opened']);
+    expect(await stands(lotId)).toEqual(['on-hold', { code: 'since-deviation', figures: { number: String(1) } }]);
   });
 
   test('is corrected without touching what was reviewed', async () => {
@@ -64,7 +64,7 @@ describe('the clearance is taken back', () => {
     const { lotId } = await aClearedLot();
     const [reviewed] = await readingsAt(lotId, 'coldRoom');
     await kitchen.read(lotId, 'coldRoom', { ...degrees(35), amends: reviewed?.readingId, reason: 'Read wrongly.' });
-    expect(await stands(lotId)).toEqual(['to-review', 'Reading at Cold room corrected']);
+    expect(await stands(lotId)).toEqual(['to-review', { code: 'since-reading', figures: { point: 'Cold room', did: 'corrected' } }]);
   });
 
   test('by voiding a reading that was reviewed', async () => {
@@ -72,7 +72,7 @@ describe('the clearance is taken back', () => {
     await kitchen.read(lotId, 'coldRoom', degrees(36));
     const [reviewed] = await readingsAt(lotId, 'coldRoom');
     await done(strike(kitchen.operator, 'reading', reviewed?.readingId ?? ''));
-    expect(await stands(lotId)).toEqual(['to-review', 'Reading at Cold room voided']);
+    expect(await stands(lotId)).toEqual(['to-review', { code: 'since-reading', figures: { point: 'Cold room', did: 'voided' } }]);
   });
 
   test('of a lot that has left too, and it says so', async () => {
@@ -81,7 +81,11 @@ describe('the clearance is taken back', () => {
     await done(strike(kitchen.operator, 'reading', third?.readingId ?? ''));
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'shipped',
-      because: 'All 10 packages have left. Reading at Chill voided after the review was signed. Next: review it again.',
+      because: [
+        { code: 'all-left', figures: { count: 10 } },
+        { code: 'since-reading', figures: { point: 'Chill', did: 'voided' } },
+        { code: 'next-review-again' },
+      ],
     });
   });
 
@@ -89,7 +93,7 @@ describe('the clearance is taken back', () => {
     const { lotId } = await aClearedLot();
     const at = (await readingsAt(lotId, 'cook'))[2]?.made.at;
     await kitchen.read(lotId, 'cook', { ...degrees(160), takenAt: at });
-    expect((await stands(lotId))[1]).toBe('Reading at Cook recorded');
+    expect((await stands(lotId))[1]).toEqual({ code: 'since-reading', figures: { point: 'Cook', did: 'recorded' } });
   });
 
   test('and the review is shown as what it was when another takes its place', async () => {
@@ -99,7 +103,11 @@ describe('the clearance is taken back', () => {
     const { standing, reviews } = await kitchen.showLot(lotId);
     expect(standing).toBe('cleared');
     expect(reviews).toMatchObject([
-      { counts: false, covered: '5 control points met', takenBack: { what: 'Weighing recorded', at: expect.any(String) } },
+      {
+        counts: false,
+        covered: { met: 5, settled: 0, closed: 0 },
+        takenBack: { what: { code: 'since-weighing', figures: { did: 'recorded' } }, at: expect.any(String) },
+      },
       { counts: true, statement: 'Seen again.' },
     ]);
     expect(reviews[1]?.takenBack).toBeUndefined();

@@ -1,6 +1,7 @@
 import * as contract from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { codesOf } from '../../apps/api/src/platform/codes-of.test-data';
 import { ingredient, meat } from '../builders/a-formula';
 import { anAdoptedPlan, aPlan } from '../builders/a-plan';
 import { aProduct } from '../builders/a-product';
@@ -118,9 +119,21 @@ describe('a restricted ingredient beside the formula that no control point judge
 
     const { standing, because } = await kitchen.showLot(lotId);
     expect(standing).toBe('in-work');
-    expect(because).toMatch(/^There is phosphate in this lot, and no control point of its plan judges it\. Hold/);
+    expect(inWords(because)).toMatchObject([
+      {
+        tells: 'because and next',
+        verdict: {
+          because: 'There is phosphate in this lot, and no control point of its plan judges it.',
+          next: expect.stringMatching(/^Hold/),
+        },
+      },
+    ]);
     expect((await review(lotId)).findings.filter(({ blocks }) => blocks)).toMatchObject([
-      { about: 'weighing', kind: 'undetermined', next: 'Open a deviation about phosphate, settle it and close it.' },
+      {
+        about: 'weighing',
+        kind: 'undetermined',
+        next: [{ code: 'open-about-substance', figures: { substance: { code: 'substance-phosphate' } } }],
+      },
     ]);
     const other = { deviationId: v7(), lotId, description: 'No phosphate on the floor.', takenAt: kitchen.now() };
     await done(ask(kitchen.operator, contract.openDeviation, other));
@@ -145,7 +158,12 @@ describe('a restricted ingredient beside the formula that no control point judge
     const { deviationId } = await kitchen.putIn(lotId, { sourceLotId: earlier.lotId, weight: g(1000) });
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'on-hold',
-      deviations: [{ deviationId, description: expect.stringContaining('sodium nitrite') }],
+      deviations: [
+        {
+          deviationId,
+          description: [{ verdict: { figures: { substance: expect.objectContaining({ code: 'substance-sodium-nitrite' }) } } }],
+        },
+      ],
     });
   });
 
@@ -153,6 +171,11 @@ describe('a restricted ingredient beside the formula that no control point judge
 });
 
 describe('what the formula does not name', () => {
+  const notInFormula = (entry: object) => ({
+    code: 'entry-flagged',
+    figures: { entry, who: 'The operator', flags: [{ code: 'not-in-formula' }] },
+  });
+
   test('is kept and flagged, as an ingredient and as meat; what it names is not', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const pepper = await anIngredient(shop.owner, { name: 'Pepper' });
@@ -163,9 +186,9 @@ describe('what the formula does not name', () => {
       flags: ['not-in-formula'],
     });
     expect((await kitchen.putIn(lotId)).flags).toEqual([]);
-    expect((await review(lotId)).findings.filter(({ what }) => what.includes('not in the formula'))).toMatchObject([
-      { what: `Input of ${beef.code} by The operator: not in the formula of the lot.`, blocks: false },
-      { what: 'Weighing of Pepper by The operator: not in the formula of the lot.', blocks: false },
+    expect((await review(lotId)).findings.filter(({ what }) => JSON.stringify(what).includes('not-in-formula'))).toMatchObject([
+      { what: [notInFormula({ code: 'entry-input', figures: { code: beef.code } })], blocks: false },
+      { what: [notInFormula({ code: 'entry-weighing', figures: { item: 'Pepper' } })], blocks: false },
     ]);
   });
 
@@ -173,11 +196,16 @@ describe('what the formula does not name', () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     const flour = await anIngredient(shop.owner, { name: 'Flour', allergens: ['wheat', 'milk'] });
     const { weighingId } = await weighed(lotId, flour.itemId);
-    const reminder = async () => (await review(lotId)).findings.filter(({ what }) => what.includes('beside the formula'));
+    const reminder = async () => (await review(lotId)).findings.filter(({ what }) => codesOf(what).includes('allergens-beside'));
     expect(await reminder()).toMatchObject([
       {
-        what: 'Flour went in beside the formula and brings wheat, milk, which nothing in the formula holds.',
-        next: 'Make sure that the label of these packages names it, or keep them back.',
+        what: [
+          {
+            code: 'allergens-beside',
+            figures: { item: 'Flour', allergens: [{ code: 'allergen-milk' }, { code: 'allergen-wheat' }] },
+          },
+        ],
+        next: [{ code: 'look-at-the-label' }],
         blocks: false,
       },
     ]);

@@ -70,7 +70,10 @@ test('a corrected check flags the readings that relied on it, and its old value 
   );
   expect(now).toMatchObject({ overdue: true, lastCheck: { observed: 35, calibrationId: lastCheck?.calibrationId } });
   expect(now.corrections).toMatchObject([
-    { reason: 'Read the wrong way.', changes: [{ what: 'Showed', before: '32 °F', after: '35 °F' }] },
+    {
+      reason: 'Read the wrong way.',
+      changes: [{ what: { code: 'says-observed' }, before: { value: '32', unit: '°F' }, after: { value: '35', unit: '°F' } }],
+    },
   ]);
   expect(await shown()).toEqual([['instrument-overdue']]);
 });

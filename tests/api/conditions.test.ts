@@ -89,7 +89,9 @@ describe('a chill by an option for cured product alone', () => {
     expect(corrected.deviationId).toBeDefined();
     const lot = await kitchen.showLot(lotId);
     expect(chillOf(lot)).toMatchObject({ stands: 'missed', settled: false, openDeviationId: corrected.deviationId });
-    expect(lot.deviations[0]?.description).toContain('87.5 ppm');
+    expect(told(lot.deviations[0]?.description)).toMatchObject([
+      { tells: 'because', point: 'Chill', verdict: { because: expect.stringContaining('87.5 ppm') } },
+    ]);
   });
 
   test('a correction the other way shows it met, but what was opened stays for people to close', async () => {

@@ -95,7 +95,9 @@ describe('a delivery is corrected', () => {
     expect(point(lot, 'cure')?.stands).toBe('missed');
     expect(lot.standing).toBe('on-hold');
     expect(lot.weighings).toMatchObject([{ fractionPercent: 12.5, fractionBefore: 6.25 }]);
-    expect(lot.corrections).toMatchObject([{ about: 'receipt', changes: [{ what: 'Content', before: '', after: '12.5 %' }] }]);
+    expect(lot.corrections).toMatchObject([
+      { about: 'receipt', changes: [{ what: { code: 'says-content' }, after: { value: '12.5', unit: '%' } }] },
+    ]);
   });
 
   test('and the record of what was weighed from it prints what it was taken for, struck through, beside what counts', async () => {
@@ -103,7 +105,7 @@ describe('a delivery is corrected', () => {
     await done(correctReceipt(kitchen.operator, cureId, { fractionPercent: 12.5 }));
     const { text } = await printed(shop.owner, `/lots/${lotId}/lot-record.pdf`);
     expect(text).toContain('Curing salt 6.25 % 6.25 % 12.5 % sodium nitrite, lot ML-88');
-    expect(text).toContain('content: nothing → 12.5 %. Typed wrongly.');
+    expect(text).toContain('Content: nothing → 12.5 %. Typed wrongly.');
     const untouched = await aCuredLot();
     const other = await printed(shop.owner, `/lots/${untouched.lotId}/lot-record.pdf`);
     expect(other.text).toContain('Curing salt 6.25 % 6.25 % sodium nitrite');
@@ -115,11 +117,10 @@ describe('a delivery is corrected', () => {
     await done(correctReceipt(kitchen.operator, input?.from.receiptId ?? '', { supplierLot: 'ML-90' }));
     const lot = await kitchen.showLot(other.lotId);
     expect(lot.standing).toBe('to-review');
-    expect(lot.because).toContain(`Delivery ${input?.from.code} corrected after the review was signed.`);
-    expect(lot.reviews).toMatchObject([
-      { counts: false, takenBack: { what: `Delivery ${input?.from.code} corrected`, by: expect.any(String) } },
-    ]);
-    expect(lot.reviews[0]?.covered).toContain('control points met');
+    const corrected = { code: 'since-delivery', figures: { code: input?.from.code, did: 'corrected' } };
+    expect(lot.because).toContainEqual(corrected);
+    expect(lot.reviews).toMatchObject([{ counts: false, takenBack: { what: corrected, by: expect.any(String) } }]);
+    expect(lot.reviews[0]?.covered).toEqual({ met: 5, settled: 0, closed: 0 });
   });
 
   test('after shipment, and it makes a miss: a possible recall', async () => {

@@ -47,7 +47,7 @@ describe('packages are corrected', () => {
         about: 'packing',
         id: packingId,
         reason: 'Counted wrongly.',
-        changes: [{ what: 'Packages', before: '10', after: '9' }, { what: 'Time' }],
+        changes: [{ what: { code: 'says-packages' }, before: '10', after: '9' }, { what: { code: 'says-time' } }],
       },
     ]);
     const next = await done<ReplyOf<typeof contract.packLot>>(pack(lotId, { count: 1 }));
@@ -77,7 +77,10 @@ describe('packages are corrected', () => {
     const now = await packing(packingId);
     await done(pack(lotId, { count: 9, amends: now?.rowId, reason: 'Counted wrongly.' }));
     expect(await kitchen.showLot(lotId)).toMatchObject({
-      ...{ standing: 'to-review', review: { counts: false, takenBack: { what: `Packing ${now?.code} corrected` } } },
+      ...{
+        standing: 'to-review',
+        review: { counts: false, takenBack: { what: { code: 'since-packing', figures: { code: now?.code, did: 'corrected' } } } },
+      },
     });
     expect(code(await send([{ packingId, count: 1 }]))).toEqual([409, 'not-cleared']);
   });

@@ -2,6 +2,7 @@ import * as contract from '@larderbook/contracts';
 import type { InputOf } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { codesOf } from '../../apps/api/src/platform/codes-of.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot, ship } from '../builders/a-sausage-lot';
 import { act, anAction, close, decide, settle, showDeviation, type Decided } from '../builders/a-settlement';
@@ -79,7 +80,7 @@ describe('a corrective action that is corrected', () => {
     const { lotId, deviationId, actionId, number } = await aClosed([{}], 'packed');
     await sign(lotId);
     await done(correct(kitchen.operator, deviationId, actionId));
-    expect(await takenBackBy(lotId)).toBe(`Corrective action of deviation ${number} corrected`);
+    expect(await takenBackBy(lotId)).toEqual({ code: 'since-action', figures: { number: String(number), did: 'corrected' } });
   });
 
   test('once, with a reason, in the form it asks for, by who may write, of this deviation and this shop', async () => {
@@ -116,7 +117,7 @@ describe('a corrective action that is voided', () => {
       actions: [],
       voidedActions: [{ voided: { how: 'voided', reason: 'Of another deviation.', by: 'The operator' } }],
     });
-    expect((await kitchen.showLot(lotId)).because).toContain('Next: record the corrective action.');
+    expect(codesOf((await kitchen.showLot(lotId)).because)).toContain('next-record-action');
     await done(decide(kitchen.reviewer, deviationId));
     expect(code(await close(kitchen.reviewer, deviationId))).toEqual([409, 'actions-missing']);
     expect(code(await strike(kitchen.operator, 'action', actions[0]?.actionId ?? ''))).toEqual([409, 'already-amended']);
@@ -131,7 +132,7 @@ describe('a corrective action that is voided', () => {
     await sign(lotId);
     await done(strike(kitchen.operator, 'action', actionId));
     expect(await showDeviation(kitchen.operator, deviationId)).toMatchObject({ open: false });
-    expect(await takenBackBy(lotId)).toBe(`Corrective action of deviation ${number} voided`);
+    expect(await takenBackBy(lotId)).toEqual({ code: 'since-action', figures: { number: String(number), did: 'voided' } });
   });
 
   test('not by an inspector, nor from another shop', async () => {
@@ -162,7 +163,7 @@ describe('a closing that is taken back', () => {
       ],
     });
     expect((await showDeviation(kitchen.operator, deviationId)).closing).toBeUndefined();
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', because: expect.stringContaining('Next: close it.') });
+    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', because: expect.arrayContaining([{ code: 'next-close' }]) });
     const { openDeviations } = await done<contract.ReplyOf<typeof contract.showToday>>(ask(kitchen.operator, contract.showToday, {}));
     expect(openDeviations.map((one) => one.deviationId)).toContain(deviationId);
     await done(close(shop.owner, deviationId));
@@ -184,8 +185,11 @@ describe('a closing that is taken back', () => {
     await sign(lotId);
     await ship(kitchen, packingId, 4);
     await done(takeBack(kitchen.reviewer, closingId));
-    expect(await takenBackBy(lotId)).toBe(`Closing of deviation ${number} taken back`);
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'on-hold', because: expect.stringContaining('consider a recall') });
+    expect(await takenBackBy(lotId)).toEqual({ code: 'since-closing', figures: { number: String(number) } });
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'on-hold',
+      because: expect.arrayContaining([{ code: 'packages-left-already' }]),
+    });
     expect((await showDeviation(kitchen.operator, deviationId)).shippedAlready).toBe(true);
     await expect(ship(kitchen, packingId, 1)).rejects.toThrow('not-cleared');
   });
@@ -273,7 +277,10 @@ describe('a decision that is corrected', () => {
     await sign(closed.lotId);
     await ship(kitchen, closed.packingId, 4);
     await done(correct(kitchen.reviewer, closed, closed.made[0] ?? '', { decision: 'condemn', weight: kg(6) }));
-    expect(await takenBackBy(closed.lotId)).toBe(`Decision on deviation ${closed.number} corrected`);
+    expect(await takenBackBy(closed.lotId)).toEqual({
+      code: 'since-decision',
+      figures: { number: String(closed.number), did: 'corrected' },
+    });
     expect((await showDeviation(kitchen.operator, closed.deviationId)).shippedAlready).toBe(true);
   });
 

@@ -46,8 +46,13 @@ describe('the end of a stage is corrected', () => {
     expect((await at(lotId, 'chill'))?.stands).toBe('missed');
     expect((await kitchen.showLot(lotId)).corrections).toMatchObject([
       {
-        ...{ about: 'stage-end', what: 'End of Cook', reason: 'Wrong day.', controlPointId: kitchen.points.cook },
-        changes: [{ what: 'Time', before: cook?.endedAt, after: earlier, isMoment: true }],
+        ...{
+          about: 'stage-end',
+          what: { code: 'entry-stage-end', figures: { point: 'Cook' } },
+          reason: 'Wrong day.',
+          controlPointId: kitchen.points.cook,
+        },
+        changes: [{ what: { code: 'says-time' }, before: { at: Date.parse(cook?.endedAt ?? '') }, after: { at: Date.parse(earlier) } }],
       },
     ]);
     expect(reply.deviationId).toBeDefined();
@@ -70,7 +75,10 @@ describe('the end of a stage is corrected', () => {
     const cook = await at(lotId, 'cook');
     await done(end(lotId, 'cook', { amends: cook?.stageEnd?.rowId, reason: 'A minute off.', takenAt: cook?.endedAt }));
     expect(await kitchen.showLot(lotId)).toMatchObject({
-      ...{ standing: 'to-review', review: { takenBack: { what: 'End of Cook corrected' } } },
+      ...{
+        standing: 'to-review',
+        review: { takenBack: { what: { code: 'since-stage-end', figures: { point: 'Cook', did: 'corrected' } } } },
+      },
     });
   });
 });
@@ -81,6 +89,7 @@ test('a voided end lets the stage go on, and it may be finished anew', async () 
   expect(await at(lotId, 'cook')).not.toHaveProperty('endedAt');
   await done(end(lotId, 'cook'));
   expect(await at(lotId, 'cook')).toMatchObject({ stands: 'met', endedAt: kitchen.now() });
+  expect((await kitchen.showLot(lotId)).corrections.at(-1)).toMatchObject({ voided: false, reason: { code: 'finished-anew' } });
 });
 
 describe('readings and weighings are voided', () => {

@@ -60,14 +60,14 @@ describe('the weight a decision is about', () => {
     await done(close());
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'condemned',
-      because: 'All of it was condemned and is held apart. Next: destroy it and record how.',
+      because: [{ code: 'all-condemned' }],
     });
     expect(await toDestroy()).toContainEqual(expect.objectContaining({ code: (await kitchen.showLot(lotId)).code, toDestroy: true }));
 
     await done(destroy(dispositions[0]?.dispositionId ?? ''));
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'condemned',
-      because: 'All of it was condemned and destroyed.',
+      because: [{ code: 'all-destroyed' }],
     });
     expect((await toDestroy()).filter(({ lotId: of }) => of === lotId)).toEqual([]);
   });

@@ -37,7 +37,7 @@ describe('a deviation', () => {
         name: 'Cold room',
         correctiveAction: 'Hold the lot and call the owner.',
       },
-      description: 'Cold room: 46 °F is 5 °F above 41 °F.',
+      description: [{ tells: 'because', point: 'Cold room', verdict: { because: '46 °F is 5 °F above 41 °F.' } }],
       limit: { kind: 'range' },
       verdict: { kind: 'missed', margin: '5 °F over' },
       open: true,

@@ -60,13 +60,13 @@ describe('a doubt that arises after the review', () => {
     const { lotId, packingId } = await aLotReadWith(instrumentId);
     expect(await stands(lotId)).toEqual(['cleared', undefined]);
     const { lastCheck } = await check(instrumentId, 36);
-    expect(await stands(lotId)).toEqual(['to-review', 'Check of Probe 1 failed']);
+    expect(await stands(lotId)).toEqual(['to-review', { code: 'since-check', figures: { instrument: 'Probe 1', did: 'failed' } }]);
     await expect(ship(kitchen, packingId, 1)).rejects.toThrow('not-cleared');
     const { controlPoints } = await kitchen.showLot(lotId);
-    const flags = controlPoints.flatMap(({ readings }) => readings.flatMap((reading) => reading.flags));
-    expect(flags).toContain('instrument-failed-later');
+    expect(controlPoints.flatMap(({ readings }) => readings.flatMap((reading) => reading.flags))).toContain('instrument-failed-later');
     const review = await done<contract.ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
-    expect(review.findings.map(({ what }) => what).join(' ')).toContain('its instrument failed the next check');
+    const flags = review.findings.flatMap(({ what }) => what.flatMap((one) => ('code' in one ? [one.figures?.flags] : [])));
+    expect(flags).toContainEqual([{ code: 'instrument-failed-later' }]);
     await sign(lotId);
     expect(await stands(lotId)).toEqual(['cleared', undefined]);
     await done(strike(kitchen.operator, 'calibration', lastCheck?.rowId ?? '', 'It was another probe.'));
@@ -90,11 +90,11 @@ describe('a doubt that arises after the review', () => {
     await done(ask(kitchen.operator, contract.openDeviation, seen));
     expect((await stands(lotId))[0]).toBe('on-hold');
     const { number, dispositions } = await settle(shop.owner, deviationId, kitchen.now());
-    expect(await stands(lotId)).toEqual(['to-review', `Deviation ${number} was opened`]);
+    expect(await stands(lotId)).toEqual(['to-review', { code: 'since-deviation', figures: { number: String(number) } }]);
     await sign(lotId);
     expect(await stands(lotId)).toEqual(['cleared', undefined]);
     await done(strike(shop.owner, 'disposition', dispositions[0]?.dispositionId ?? ''));
-    expect(await stands(lotId)).toEqual(['on-hold', `Decision on deviation ${number} voided`]);
+    expect(await stands(lotId)).toEqual(['on-hold', { code: 'since-decision', figures: { number: String(number), did: 'voided' } }]);
   });
 
   test('takes it back when a reading of what was reviewed is said to be something else', async () => {
@@ -106,7 +106,7 @@ describe('a doubt that arises after the review', () => {
       ...{ word: 'not of the core', reason: 'The probe lay on the rack.', takenAt: kitchen.now() },
     } as InputOf<typeof contract.clarifyReadings>;
     await done(ask(kitchen.operator, contract.clarifyReadings, said));
-    expect((await stands(lotId))[1]).toBe('Word on readings at Cook recorded');
+    expect((await stands(lotId))[1]).toEqual({ code: 'since-clarification', figures: { point: 'Cook' } });
   });
 
   test('is not that condemned product was destroyed', async () => {
@@ -125,7 +125,7 @@ describe('a doubt that arises after the review', () => {
     };
     await done(ask(kitchen.operator, contract.recordDestruction, destroyed));
     expect(await stands(lotId)).toEqual(['cleared', undefined]);
-    const because = 'The pre-shipment review is signed: 6 kg of it may ship; what else is packed was condemned or is to be reworked.';
+    const because = [{ code: 'so-much-may-ship', figures: { weight: { value: '6', unit: 'kg' } } }];
     expect(await kitchen.showLot(lotId)).toMatchObject({ because });
     expect((await packingsOf(kitchen.operator)).find((one) => one.lotId === lotId)).toMatchObject({ mayShip: true, because });
   });

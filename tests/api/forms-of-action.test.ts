@@ -56,7 +56,11 @@ describe('a deviation opened by hand', () => {
   test('holds the lot like any other', async () => {
     const lot = await kitchen.startLot();
     const opened = await done<Deviation>(open({ lotId: lot.lotId }));
-    expect(opened).toMatchObject({ description: 'A glove tip is missing.', open: true, lot: { code: lot.code } });
+    expect(opened).toMatchObject({
+      description: [{ code: 'as-worded', figures: { said: 'A glove tip is missing.' } }],
+      open: true,
+      lot: { code: lot.code },
+    });
     expect(opened.controlPoint).toBeUndefined();
     expect((await kitchen.showLot(lot.lotId)).standing).toBe('on-hold');
   });

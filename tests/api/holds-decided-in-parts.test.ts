@@ -44,7 +44,9 @@ describe('a hold of which some is decided', () => {
     ]);
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'on-hold',
-      because: expect.stringContaining('Next: decide what becomes of 25.9 lb of 28.7 lb.'),
+      because: expect.arrayContaining([
+        { code: 'next-decide', figures: { undecided: { value: '25.9', unit: 'lb' }, atStake: { value: '28.7', unit: 'lb' } } },
+      ]),
     });
   });
 

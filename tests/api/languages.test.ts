@@ -1,7 +1,13 @@
+import * as contract from '@larderbook/contracts';
 import request from 'supertest';
+import { v7 } from 'uuid';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { aShop, done, password } from '../builders/a-shop';
+import { aSausageKitchen } from '../builders/a-sausage-kitchen';
+import { aSausageLot } from '../builders/a-sausage-lot';
+import { anotherShop, aShop, done, password } from '../builders/a-shop';
+import { ask } from '../support/ask';
 import { aDevice } from '../support/device';
+import { printed } from '../support/printed';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -36,4 +42,20 @@ test('a person’s own language is told by every session and comes before what t
     'No existe ese registro en este establecimiento.',
   );
   expect((await owner.post('/session/language', { language: 'xx' })).body.code).toBe('invalid-input');
+});
+
+test('what a review found, signed in one language, is told on paper and in a problem in another', async () => {
+  const shop = await anotherShop(larder);
+  const kitchen = await aSausageKitchen(shop, larder);
+  const { lotId } = await aSausageLot(kitchen, larder, 'packed');
+  await kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value: 400, unit: 'g' } });
+  await done(ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Completo y cumplido.' }));
+  expect((await printed(shop.owner, `/lots/${lotId}/lot-record.pdf?language=en`)).text).toContain('400 g was weighed in for a target of');
+  expect((await printed(shop.owner, `/lots/${lotId}/lot-record.pdf?language=es`)).text).toContain('se pesaron 400 g para un objetivo de');
+
+  await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
+  await done(kitchen.reviewer.post('/session/language', { language: 'es' }));
+  const { body } = await ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Otra vez.' });
+  expect([body.code, body.detail]).toEqual(['review-incomplete', expect.stringContaining('Cold room: no cumplido. 52 °F')]);
+  expect((await printed(shop.owner, `/lots/${lotId}/lot-record.pdf?language=es`)).text).toContain('está abierta');
 });

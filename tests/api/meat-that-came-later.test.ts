@@ -131,7 +131,10 @@ describe('what was decided before the meat was put in', () => {
     await aCurve(kitchen, larder, lotId, 'chill', [140, 100, 78, 55, 39]);
     await labelled(lotId);
     await pack(lotId);
-    expect(await kitchen.showLot(lotId)).toMatchObject({ standing: 'in-work', because: 'Next: Cook. Cook is looked at.' });
+    expect(await kitchen.showLot(lotId)).toMatchObject({
+      standing: 'in-work',
+      because: [{ code: 'next-point', figures: { point: 'Cook', what: 'Cook is looked at.' } }],
+    });
     expect(await signed(lotId)).toEqual([409, 'review-incomplete']);
   });
 });

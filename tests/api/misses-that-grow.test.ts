@@ -65,9 +65,10 @@ describe('a miss that grows', () => {
     expect(await show(deviationId)).not.toHaveProperty('openedWith');
     await read(270, 84);
 
-    const said = 'Chill: 130 → 80 °F is not done: 84 °F after 4 h 30 min; 1 h 30 min are allowed.';
-    const opened = { verdict: { margin: '15 min too long' }, description: expect.stringContaining('after 1 h 45 min') as string };
-    const grown = { description: said, verdict: { margin: '3 h too long' }, openedWith: opened };
+    const because = '130 → 80 °F is not done: 84 °F after 4 h 30 min; 1 h 30 min are allowed.';
+    const said = { tells: 'because', point: 'Chill', verdict: expect.objectContaining({ because }) as object };
+    const opened = { verdict: { margin: '15 min too long', because: expect.stringContaining('after 1 h 45 min') as string } };
+    const grown = { description: [said], verdict: { margin: '3 h too long' }, openedWith: opened };
     expect(await show(deviationId)).toMatchObject(grown);
     const { deviations } = await done<ReplyOf<typeof contract.listDeviations>>(
       ask(kitchen.operator, contract.listDeviations, { open: 'only', lotId }),
@@ -75,13 +76,13 @@ describe('a miss that grows', () => {
     expect(told(deviations)).toMatchObject([grown]);
     const { openDeviations, onHold } = told(await today());
     expect(openDeviations.find((one) => one.deviationId === deviationId)).toMatchObject(grown);
-    expect(onHold.find((one) => one.lotId === lotId)?.because).toContain(said);
+    expect(onHold.find((one) => one.lotId === lotId)?.because).toContainEqual(said);
     const { lot, point } = await chilling();
-    expect(lot.because).toContain(said);
-    expect(lot.deviations).toMatchObject([{ description: said }]);
+    expect(told(lot.because)).toContainEqual(said);
+    expect(told(lot.deviations)).toMatchObject([{ description: [said] }]);
     expect(told(point?.judged)).toMatchObject([{ verdict: { margin: '3 h too long' } }]);
     const review = await done<ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
-    expect(review.findings.find(({ about }) => about === 'deviation')?.what).toContain(said);
+    expect(told(review.findings.find(({ about }) => about === 'deviation')?.what)).toContainEqual(said);
 
     const report = await print(`/deviations/${deviationId}/report.pdf`);
     expect(report).toContain('3 h too long');
@@ -97,7 +98,7 @@ describe('a miss that grows', () => {
     const both = '130 → 80 °F took 1 h 45 min; 1 h 30 min are allowed. 80 → 40 °F took 8 h; 5 h are allowed.';
     expect(told(verdicts)).toMatchObject([{ verdict: { margin: '3 h too long', because: both } }]);
     expect(await show(deviationId)).toMatchObject({
-      description: `Chill: ${both}`,
+      description: [{ tells: 'because', point: 'Chill', verdict: { because: both } }],
       verdict: { margin: '3 h too long', because: both },
       openedWith: { verdict: { margin: '15 min too long' } },
     });
@@ -201,8 +202,9 @@ describe('a miss that was decided', () => {
     expect(await chilling()).toMatchObject({ lot: { standing: 'in-work', openDeviations: 0 }, point: { settled: false } });
     const second = await read(420, 45);
     expect(second).not.toBe(first);
-    expect((await show(second)).description).toContain('80 → 40 °F is not done: 45 °F after 5 h 15 min');
-    expect((await show(second)).description).toContain('130 → 80 °F took 1 h 45 min');
+    const { verdict } = await show(second);
+    expect(verdict?.because).toContain('80 → 40 °F is not done: 45 °F after 5 h 15 min');
+    expect(verdict?.because).toContain('130 → 80 °F took 1 h 45 min');
   });
 });
 
@@ -212,8 +214,8 @@ test('a single reading that was corrected is said as corrected, and a shop of an
   await kitchen.read(lotId, 'coldRoom', { entered: { value: 64, unit: '°F' } });
   await kitchen.read(lotId, 'coldRoom', { entered: { value: 36, unit: '°F' }, amends: readingId, reason: 'Misread.' });
   expect(told(await show(deviationId))).toMatchObject({
-    description: 'Cold room: 46 °F is 5 °F above 41 °F.',
+    description: [{ tells: 'because', point: 'Cold room', verdict: { because: '46 °F is 5 °F above 41 °F.' } }],
     verdict: { kind: 'met' },
-    openedWith: { description: 'Cold room: 46 °F is 5 °F above 41 °F.', verdict: { margin: '5 °F over' } },
+    openedWith: { verdict: { margin: '5 °F over' } },
   });
 });

@@ -49,7 +49,8 @@ describe('one value', () => {
     const { deviationId } = await done<Recorded>(send(inColdRoom(fahrenheit(46))));
     const lot = await kitchen.showLot(lotId);
     expect(lot.standing).toBe('on-hold');
-    expect(lot.deviations).toMatchObject([{ deviationId, description: 'Cold room: 46 °F is 5 °F above 41 °F.', open: true }]);
+    const description = [{ tells: 'because', point: 'Cold room', verdict: { because: '46 °F is 5 °F above 41 °F.' } }];
+    expect(told(lot.deviations)).toMatchObject([{ deviationId, description, open: true }]);
     expect(lot.controlPoints[3]).toMatchObject({
       stands: 'missed',
       openDeviationId: deviationId,
@@ -196,7 +197,7 @@ describe('a lot that has been shipped', () => {
     const lot = await kitchen.showLot(shipped.lotId);
     expect(lot).toMatchObject({
       standing: 'on-hold',
-      because: expect.stringContaining('Packages have already left: consider a recall.'),
+      because: expect.arrayContaining([{ code: 'packages-left-already' }]),
     });
     expect(await done(ask(kitchen.operator, contract.showDeviation, { deviationId: reply.deviationId ?? '' }))).toMatchObject({
       shippedAlready: true,

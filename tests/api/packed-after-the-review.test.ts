@@ -47,15 +47,19 @@ async function twoMore() {
 describe('packages that were packed after the review was signed', () => {
   test('are not covered: they may not ship, and the lot waits for a review of them', async () => {
     const { lotId, code: lotCode, later } = await twoMore();
-    const because = '2 packages were packed after the review was signed and may not ship. Next: review it again.';
+    const because = [{ code: 'packed-since', figures: { count: 2 } }, { code: 'next-review-again' }];
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'to-review',
-      because: `Packed, and every control point is met or settled. ${because}`,
+      because: [{ code: 'packed-and-settled' }, ...because],
       review: { counts: true, packedSince: 2 },
     });
     expect(await inStock(later)).toMatchObject({ mayShip: false, because });
     const reply = await load([{ packingId: later, count: 1 }]);
-    expect([...code(reply), reply.body.detail]).toEqual([409, 'not-cleared', `Lot ${lotCode}: ${because}`]);
+    expect([...code(reply), reply.body.details]).toEqual([
+      409,
+      'not-cleared',
+      [{ code: 'lot-may-not-ship', figures: { code: lotCode, because } }],
+    ]);
     expect(reply.body.errors).toMatchObject([{ pointer: '#/lines/0' }]);
     const { toReview } = await done<contract.ReplyOf<typeof contract.showToday>>(ask(kitchen.operator, contract.showToday, {}));
     expect(toReview.map((one) => one.lotId)).toContain(lotId);

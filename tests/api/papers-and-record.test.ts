@@ -10,7 +10,7 @@ import { aSausageLot } from '../builders/a-sausage-lot';
 import { aShop, done, type Shop } from '../builders/a-shop';
 import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
-import { told } from '../support/told';
+import { tellAccount, told } from '../support/told';
 
 let larder: TestApp;
 let shop: Shop;
@@ -90,7 +90,7 @@ describe('papers say what the record says', () => {
     const { text } = await record(lotId);
     const blocking = findings.filter(({ blocks }) => blocks);
     expect(blocking.length).toBeGreaterThan(0);
-    for (const { what } of blocking) expect(text.replace(/\s+/g, ' ')).toContain(what);
+    for (const { what } of blocking) expect(text.replace(/\s+/g, ' ')).toContain(tellAccount(what));
   });
 
   test('a weighing that was judged before meat was added stands in the log as it stands in the lot', async () => {

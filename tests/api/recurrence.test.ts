@@ -46,7 +46,7 @@ test('a control point that deviated in the 90 days before names when, and asks w
       number: first.shown.number,
       code: first.code,
       openedAt: first.shown.opened.recordedAt,
-      description: 'Cold room: 46 °F is 5 °F above 41 °F.',
+      description: [{ tells: 'because', point: 'Cold room', verdict: first.shown.verdict }],
     },
   ]);
   const { status, body } = await act(second.shown.deviationId, without);

@@ -27,17 +27,18 @@ const sign = (lotId: string, by: Worker = kitchen.reviewer) =>
 const showReview = (lotId: string) =>
   done<contract.ReplyOf<typeof contract.showReview>>(ask(kitchen.reviewer, contract.showReview, { lotId }));
 
+const takenBack = { code: 'review-taken-back', figures: { reason: 'I signed for the wrong lot.' } };
+
 describe('a review that is taken back', () => {
   test('clears its lot no more, stays to be seen with the reason, and may be signed anew', async () => {
     const { lotId, packingId } = await aSausageLot(kitchen, larder, 'reviewed');
     await done(takeBack(kitchen.reviewer, await reviewOf(lotId)));
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'to-review',
-      because:
-        'Packed, and every control point is met or settled. The review was taken back: I signed for the wrong lot. Next: review it again.',
+      because: [{ code: 'packed-and-settled' }, takenBack, { code: 'next-review-again' }],
       review: {
         counts: false,
-        takenBack: { what: 'Taken back', reason: 'I signed for the wrong lot.', by: 'The reviewer', at: kitchen.now() },
+        takenBack: { what: takenBack, reason: 'I signed for the wrong lot.', by: 'The reviewer', at: kitchen.now() },
       },
     });
     await expect(ship(kitchen, packingId, 1)).rejects.toThrow('not-cleared');
@@ -51,15 +52,26 @@ describe('a review that is taken back', () => {
     await ship(kitchen, packingId, 4);
     const { shipments } = await kitchen.showLot(lotId);
     await done(takeBack(kitchen.reviewer, await reviewOf(lotId)));
-    expect((await kitchen.showLot(lotId)).because).toBe(
-      'Packed, and every control point is met or settled. The review was taken back: I signed for the wrong lot. ' +
-        '4 packages have left: consider a recall. Next: review it again.',
-    );
+    const left = { code: 'left-under-it', figures: { count: 4 } };
+    expect((await kitchen.showLot(lotId)).because).toEqual([
+      { code: 'packed-and-settled' },
+      takenBack,
+      left,
+      { code: 'next-review-again' },
+    ]);
     const { findings, ready } = await showReview(lotId);
     expect(findings).toContainEqual({
       ...{ about: 'shipment', kind: 'flagged', blocks: false },
-      what: `4 of ${lotCode}-P1 left with shipment ${shipments[0]?.number} to Fenwick Deli under the review of The reviewer, which was taken back: I signed for the wrong lot.`,
-      next: 'Consider a recall of them.',
+      what: [
+        {
+          code: 'left-under-review',
+          figures: {
+            ...{ count: 4, code: `${lotCode}-P1`, number: String(shipments[0]?.number), customer: 'Fenwick Deli' },
+            ...{ who: 'The reviewer', reason: 'I signed for the wrong lot.' },
+          },
+        },
+      ],
+      next: [{ code: 'consider-a-recall' }],
     });
     expect(ready).toBe(true);
     await sign(lotId);
@@ -71,7 +83,7 @@ describe('a review that is taken back', () => {
     await done(takeBack(shop.owner, await reviewOf(lotId)));
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'to-review',
-      because: 'The review was taken back: I signed for the wrong lot. 10 packages have left: consider a recall. Next: review it again.',
+      because: [takenBack, { code: 'left-under-it', figures: { count: 10 } }, { code: 'next-review-again' }],
     });
     const { lots } = await done<contract.ReplyOf<typeof contract.listLots>>(
       ask(kitchen.reviewer, contract.listLots, { standing: 'to-review' }),
@@ -111,6 +123,6 @@ describe('a review that is taken back', () => {
     const { body } = await shop.owner.get(`/lots/${lotId}/lot-record.pdf`);
     const { text } = await readBack(Readable.from([body as Buffer]));
     expect(text).toContain('Taken back: I signed for the wrong lot. By The reviewer.');
-    expect(text).toContain('The review was taken back: I signed for the wrong lot. Review it again.');
+    expect(text).toContain('The review was taken back: I signed for the wrong lot. Next: review it again.');
   });
 });

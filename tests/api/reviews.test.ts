@@ -3,6 +3,7 @@ import * as contract from '@larderbook/contracts';
 import type { ReplyOf } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { codesOf } from '../../apps/api/src/platform/codes-of.test-data';
 import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
@@ -28,7 +29,7 @@ const sign = (
   reviewId = v7(),
   statement = 'Every record was looked at; all is complete and met.',
 ) => ask(by, contract.signReview, { reviewId, lotId, statement });
-const blocking = ({ findings }: Review) => findings.filter(({ blocks }) => blocks).map(({ kind, what }) => `${kind}: ${what}`);
+const blocking = ({ findings }: Review) => findings.filter(({ blocks }) => blocks).map(({ kind, what }) => [kind, ...what]);
 const told = ({ status, body }: Awaited<ReturnType<typeof sign>>) => [status, body.code, body.detail];
 
 describe('a review', () => {
@@ -36,24 +37,18 @@ describe('a review', () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed');
     const found = await review(lotId);
     expect(found).toMatchObject({ ready: true, maySign: true, soleWorker: false, recordedBy: ['The operator'] });
-    expect(found.findings.filter(({ kind }) => kind === 'met').map(({ what }) => what)).toEqual([
-      'Cure: every limit is met.',
-      'Cook: every limit is met.',
-      'Chill: every limit is met.',
-      'Cold room: every limit is met.',
-      'Label: every limit is met.',
-    ]);
+    expect(found.findings.filter(({ kind }) => kind === 'met').flatMap(({ what }) => what)).toEqual(
+      ['Cure', 'Cook', 'Chill', 'Cold room', 'Label'].map((point) => ({ code: 'point-met', figures: { point } })),
+    );
   });
 
   test('names what is missing, running and not packed', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'cured');
     await kitchen.read(lotId, 'cook', { entered: { value: 120, unit: '°F' } });
     expect(blocking(await review(lotId))).toEqual([
-      'missing: Nothing of this lot has been packed.',
-      'missing: Cook: still running.',
-      'missing: Chill: nothing was recorded.',
-      'missing: Cold room: nothing was recorded.',
-      'missing: Label: nothing was recorded.',
+      ['missing', { code: 'nothing-packed' }],
+      ['missing', { code: 'point-running', figures: { point: 'Cook' } }],
+      ...['Chill', 'Cold room', 'Label'].map((point) => ['missing', { code: 'point-not-recorded', figures: { point } }]),
     ]);
   });
 
@@ -70,8 +65,10 @@ describe('a review sees, as something to judge and no obstacle', () => {
   const remarks = ({ findings }: Review) =>
     findings
       .filter(({ kind, about }) => kind === 'flagged' && about !== 'entry')
-      .map(({ about, what, next }) => [about, what, Boolean(next)]);
+      .map(({ about, what, next }) => [about, what, codesOf(next)]);
   const salt = (lotId: string, value: number) => kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value, unit: 'g' } });
+  const lb = (value: string) => ({ value, unit: 'lb' });
+  const minutes = (count: number) => ({ value: String(count * 60_000), unit: 'ms' });
   const packed = (count: number) => ({
     ...{ meat: { value: 10, unit: 'kg' as const }, cure: { value: 25, unit: 'g' as const } },
     packages: { count, net: { value: 800, unit: 'g' as const } },
@@ -87,13 +84,12 @@ describe('a review sees, as something to judge and no obstacle', () => {
 
   test('weight that the expected loss does not explain, until it is recorded what became of it', async () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed', packed(9));
-    const said = [
-      [
-        'weight',
-        '6.228 lb of 22.101 lb is lost. The formula expects 90 % to be left, a loss of 1.105 lb to 3.315 lb: 2.913 lb more is gone than it explains.',
-        true,
-      ],
-    ];
+    const lost = { code: 'so-much-lost', figures: { lost: lb('6.228'), wentIn: lb('22.101') } };
+    const gone = {
+      code: 'more-gone-than-expected',
+      figures: { yield: { value: '90', unit: '%' }, least: lb('1.105'), most: lb('3.315'), beyond: lb('2.913') },
+    };
+    const said = [['weight', [lost, gone], ['count-and-weigh-again']]];
     const found = await review(lotId);
     expect([remarks(found), found.ready]).toEqual([said, true]);
     const waste = {
@@ -115,8 +111,12 @@ describe('a review sees, as something to judge and no obstacle', () => {
     const { lotId } = await aSausageLot(kitchen, larder, 'packed', packed(11));
     await salt(lotId, 160);
     const { weighingId } = await salt(lotId, 160);
-    const twice = 'Salt: 320 g was weighed in for a target of 160 g, in 2 weighings (160 g, 160 g), 160 g too much.';
-    expect(remarks(await review(lotId))).toEqual([['weighing', twice, true]]);
+    const once = { value: '160', unit: 'g' };
+    const twice = {
+      code: 'too-much-in-parts',
+      figures: { item: 'Salt', weighed: { value: '320', unit: 'g' }, target: once, off: once, count: 2, parts: [once, once] },
+    };
+    expect(remarks(await review(lotId))).toEqual([['weighing', [twice], ['void-or-correct-weighing']]]);
     await done(
       ask(kitchen.operator, contract.voidRecord, { voidId: v7(), what: 'weighing', amends: weighingId, reason: 'Written twice.' }),
     );
@@ -131,8 +131,8 @@ describe('a review sees, as something to judge and no obstacle', () => {
     expect(remarks(await review(lotId))).toEqual([
       [
         'control-point',
-        'Cook: 2 readings, 1 h at the longest without one, where the plan asks for one at least every 30 min: 1 fewer than it asks.',
-        true,
+        [{ code: 'too-few-in-time', figures: { point: 'Cook', count: 2, missing: 1, longest: minutes(60), every: minutes(30) } }],
+        ['look-for-readings'],
       ],
     ]);
   });
@@ -171,7 +171,7 @@ describe('signing', () => {
     await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
     const [status, problem, detail] = told(await sign(lotId));
     expect([status, problem]).toEqual([409, 'review-incomplete']);
-    expect(detail).toMatch(/Cold room: missed\. 52 °F is 1[01] °F above .* Deviation \d+: .* Record the corrective action\./);
+    expect(detail).toMatch(/Cold room: missed\. 52 °F is 1[01] °F above .* Deviation \d+ is open\. .* Record the corrective action\./);
   });
 
   test('is refused to whoever made one of the lot’s records, even only by packing it', async () => {

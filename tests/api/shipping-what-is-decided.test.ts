@@ -111,7 +111,7 @@ describe('what ships of a lot', () => {
       await settle(shop.owner, deviationId, kitchen.now(), [{ decision: 'rework' }]);
       expect(await kitchen.showLot(lotId)).toMatchObject({
         standing: 'in-work',
-        because: expect.stringContaining('put it into a later lot'),
+        because: [{ code: 'all-to-rework' }],
       });
       const [status, problem, detail] = said(await pack(lotId, { count: 1, net: g(25) }));
       expect([status, problem]).toEqual([422, 'more-than-there-is']);

@@ -48,7 +48,7 @@ test('what is running comes before what has no deadline, the one due first on to
   await aCurve(kitchen, larder, later.lotId, 'chill', [140, 128], false);
   const { inWork, at } = await today();
   expect(codes(inWork).slice(0, 2)).toEqual([late.code, later.code]);
-  expect(inWork[0]?.running).toMatchObject({ name: 'Chill', bound: expect.stringContaining('80 °F') });
+  expect(inWork[0]?.running).toMatchObject({ name: 'Chill', bound: { figures: { to: { value: '80', unit: '°F' } } } });
   expect(inWork[0]?.running?.deadline).toBeLessThan(inWork[1]?.running?.deadline ?? 0);
   expect(at).toBe(larder.clock.now().toISOString());
 });
@@ -87,9 +87,7 @@ test('names instruments that are due for their check, and products that cannot b
 
   const brawn = { name: 'Brawn', code: 'BRW', process: 'other', species: 'pork', storage: '', useByDays: 5 } as const;
   await done(ask(shop.owner, contract.recordProduct, { productId: v7(), ...brawn }));
-  expect((await today()).plansMissing).toMatchObject([
-    { name: 'Brawn', what: 'No lot of it can be started before it has a formula and an adopted plan.' },
-  ]);
+  expect((await today()).plansMissing).toMatchObject([{ name: 'Brawn', lacks: 'formula-and-plan' }]);
 });
 
 test('everybody of the shop may look, nobody else', async () => {

@@ -56,7 +56,9 @@ describe('a decision that is voided', () => {
     });
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'on-hold',
-      because: expect.stringContaining('Next: decide what becomes of 4 kg of 10.025 kg.'),
+      because: expect.arrayContaining([
+        { code: 'next-decide', figures: { undecided: { value: '4', unit: 'kg' }, atStake: { value: '10.025', unit: 'kg' } } },
+      ]),
     });
     expect((await today()).openDeviations.map((one) => one.deviationId)).toContain(deviationId);
 
@@ -88,8 +90,8 @@ describe('a decision that is voided', () => {
     expect((await today()).recalls.map((one) => one.deviationId)).toContain(deviationId);
     expect(await kitchen.showLot(lotId)).toMatchObject({
       standing: 'on-hold',
-      because: expect.stringContaining('consider a recall'),
-      review: { counts: false, takenBack: { what: `Decision on deviation ${number} voided` } },
+      because: expect.arrayContaining([{ code: 'packages-left-already' }]),
+      review: { counts: false, takenBack: { what: { code: 'since-decision', figures: { number: String(number), did: 'voided' } } } },
     });
     await expect(ship(kitchen, packingId, 1)).rejects.toThrow('not-cleared');
     await done(decide(kitchen.reviewer, deviationId));
@@ -176,7 +178,7 @@ describe('a destruction that is voided', () => {
     });
     expect((await showDeviation(kitchen.operator, deviationId)).dispositions[0]?.destruction).toBeUndefined();
     expect((await today()).toDestroy).toContainEqual(expect.objectContaining({ lotId, toDestroy: true }));
-    expect((await kitchen.showLot(lotId)).because).toContain('Next: destroy it and record how.');
+    expect((await kitchen.showLot(lotId)).because).toEqual([{ code: 'all-condemned' }]);
     expect(code(await strike(kitchen.operator, 'destruction', destructionId))).toEqual([409, 'already-amended']);
 
     await done(destroy(made[0] ?? '', { method: 'Taken by the renderer.' }));
@@ -184,7 +186,7 @@ describe('a destruction that is voided', () => {
     expect(await showDeviation(kitchen.operator, deviationId)).toMatchObject({
       dispositions: [{ toDestroy: false, destruction: { method: 'Taken by the renderer.' } }],
     });
-    expect((await kitchen.showLot(lotId)).because).toBe('All of it was condemned and destroyed.');
+    expect((await kitchen.showLot(lotId)).because).toEqual([{ code: 'all-destroyed' }]);
   });
 
   test('not by an inspector, nor from another shop', async () => {

@@ -34,9 +34,9 @@ describe('where a lot stands', () => {
 
   test('an empty lot waits for its meat, a filled one for its cure', async () => {
     const { lotId } = await kitchen.startLot();
-    expect(await stands(lotId)).toEqual(['in-work', 'Next: put in the meat.']);
+    expect(await stands(lotId)).toEqual(['in-work', [{ code: 'next-put-in-meat' }]]);
     await kitchen.putIn(lotId);
-    expect(await stands(lotId)).toEqual(['in-work', 'Next: Cure. Cure is looked at.']);
+    expect(await stands(lotId)).toEqual(['in-work', [{ code: 'next-point', figures: { point: 'Cure', what: 'Cure is looked at.' } }]]);
   });
 
   test('a running chill says its bound and by when it has to be reached', async () => {
@@ -49,7 +49,7 @@ describe('where a lot stands', () => {
     expect(running).toEqual({
       controlPointId: kitchen.points.chill,
       name: 'Chill',
-      bound: '80 °F',
+      bound: { code: expect.stringMatching(/\.bound$/), figures: expect.objectContaining({ to: { value: '80', unit: '°F' } }) },
       deadline: began + 90 * 60_000,
     });
     expect(controlPoints[2]).toMatchObject({
@@ -60,18 +60,15 @@ describe('where a lot stands', () => {
 
   test('a whole day: labelled, packed, reviewed, shipped', async () => {
     const labelled = await aSausageLot(kitchen, larder, 'labelled');
-    expect(await stands(labelled.lotId)).toEqual(['in-work', 'Every control point is met or settled. Next: pack it.']);
+    expect(await stands(labelled.lotId)).toEqual(['in-work', [{ code: 'next-pack' }]]);
     const packed = await aSausageLot(kitchen, larder, 'packed');
-    expect(await stands(packed.lotId)).toEqual([
-      'to-review',
-      'Packed, and every control point is met or settled. Next: the pre-shipment review.',
-    ]);
+    expect(await stands(packed.lotId)).toEqual(['to-review', [{ code: 'packed-and-settled' }, { code: 'next-review' }]]);
     const { lotId, packingId } = await aSausageLot(kitchen, larder, 'reviewed');
-    expect(await stands(lotId)).toEqual(['cleared', 'The pre-shipment review is signed: 10 of 10 packages may ship.']);
+    expect(await stands(lotId)).toEqual(['cleared', [{ code: 'so-many-may-ship', figures: { left: 10, count: 10 } }]]);
     await ship(kitchen, packingId, 4);
-    expect(await stands(lotId)).toEqual(['cleared', 'The pre-shipment review is signed: 6 of 10 packages may ship.']);
+    expect(await stands(lotId)).toEqual(['cleared', [{ code: 'so-many-may-ship', figures: { left: 6, count: 10 } }]]);
     await ship(kitchen, packingId, 6);
-    expect(await stands(lotId)).toEqual(['shipped', 'All 10 packages have left.']);
+    expect(await stands(lotId)).toEqual(['shipped', [{ code: 'all-left', figures: { count: 10 } }]]);
   });
 
   test('a review no longer counts once something that it should have seen is recorded after it', async () => {
@@ -79,7 +76,7 @@ describe('where a lot stands', () => {
     await kitchen.weighCure(lotId, { itemId: kitchen.items.salt, weight: { value: 100, unit: 'g' } });
     const lot = await kitchen.showLot(lotId);
     expect(lot).toMatchObject({ standing: 'to-review', review: { counts: false } });
-    expect(lot.because).toContain('Weighing recorded after the review was signed.');
+    expect(lot.because).toContainEqual({ code: 'since-weighing', figures: { did: 'recorded' } });
   });
 
   test('a delivery that was accepted too warm holds every lot it goes into', async () => {
@@ -101,9 +98,15 @@ describe('where a lot stands', () => {
     });
     const { lotId } = await kitchen.startLot();
     await kitchen.putIn(lotId, { receiptId });
-    expect(await stands(lotId)).toEqual([
+    const [standing, because] = await stands(lotId);
+    expect([standing, because]).toMatchObject([
       'on-hold',
-      expect.stringMatching(/^Deviation \d+ is open\. Delivery R-\d{4} of Pork belly was accepted\..* Next: record the corrective action/),
+      [
+        { code: 'deviation-open' },
+        { code: 'delivery-accepted', figures: { item: 'Pork belly' } },
+        { tells: 'because' },
+        { code: 'next-record-action' },
+      ],
     ]);
   });
 

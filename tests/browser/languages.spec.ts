@@ -197,3 +197,22 @@ for (const point of ['cure', 'cook', 'chill'] as const) {
     await expect.poll(() => englishOn(page, told)).toEqual([]);
   });
 }
+
+test('where a lot stands, and what its review finds, in Spanish', async ({ page, shop, kitchen, aLot, signedIn }) => {
+  const told = toldTo(page);
+  const { lotId } = await aLot('packed');
+  await kitchen.read(lotId, 'coldRoom', { entered: { value: 52, unit: '°F' } });
+  await signedIn(shop.owner);
+  await page.goto(`/lots/${lotId}`);
+  const held = /^La desviación \d+ está abierta\. .+: 52 °F .+ Siguiente: anotar la acción correctiva\.$/;
+  await expect(page.getByText(held)).toBeVisible();
+  await expect.poll(() => englishOn(page, told)).toEqual([]);
+  await page.goto('/lots');
+  await expect(page.getByText(held).first()).toBeVisible();
+  await expect.poll(() => englishOn(page, told)).toEqual([]);
+
+  await page.goto(`/lots/${lotId}/review`);
+  await expect(page.getByText(/^.+: no cumplido\. 52 °F /)).toBeVisible();
+  await expect(page.getByText('Anote la acción correctiva.')).toBeVisible();
+  await expect.poll(() => englishOn(page, told)).toEqual([]);
+});

@@ -1,6 +1,6 @@
 import type { Plan, PlanContent, Product } from '@larderbook/contracts';
 import { v7 } from 'uuid';
-import { english } from '../../apps/api/src/platform/tell';
+import { english } from '../../apps/api/src/platform/in-english.test-data';
 import { listStarters } from '../../apps/api/src/products/starter-plans';
 import type { Device } from '../support/device';
 import { done } from './a-shop';

@@ -1,12 +1,16 @@
 import type { CriticalLimit, Told, Verdict } from '@larderbook/haccp';
-import { limitTeller, teller, type Voice } from '@larderbook/messages';
-import { allWords } from '@larderbook/messages/all';
+import { accountTeller, limitTeller, teller, type Voice } from '@larderbook/messages';
+import { allWords, wordsTogether } from '@larderbook/messages/all';
 
-const english: Voice = { language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' };
-const { tell } = teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, english);
+const voice: Voice = { language: 'en', timeZone: 'America/Chicago', timeStyle: 'US' };
+const verdicts = teller({ verdicts: allWords.verdicts.en, limits: allWords.limits.en }, voice);
+const { tell } = verdicts;
 
 /** A limit as a page shows it, in every unit its figures are printed in. */
-export const printed = (limit: CriticalLimit): string => limitTeller(allWords.limits.en, english).formatPrinted(limit).join('; ');
+export const printed = (limit: CriticalLimit): string => limitTeller(allWords.limits.en, voice).formatPrinted(limit).join('; ');
+
+/** An account as a page shows it. */
+export const tellAccount = accountTeller(wordsTogether('entries', 'limits', 'items', 'review-findings', 'accounts').en, verdicts, voice);
 
 const isVerdict = (value: object): value is Verdict => 'kind' in value && 'notes' in value && 'finding' in value;
 

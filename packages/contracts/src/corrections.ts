@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { id, madeBy, sentence, words } from './fields';
 import { floor, route } from './route';
 import { fault } from './fault';
+import { quantity, word } from './verdicts';
 
 /** Both are left out when nothing is corrected. */
 export const amendment = { amends: id.optional(), reason: words().optional() };
@@ -10,20 +11,25 @@ export const amendment = { amends: id.optional(), reason: words().optional() };
 export const lastingKinds = ['receipt', 'stage-end', 'packing', 'shipment', 'removal', 'calibration'] as const;
 export const voidable = [...lastingKinds, 'reading', 'input', 'weighing', 'disposition', 'destruction', 'action'] as const;
 
+/** What a record says in one field. `at` is epoch ms. */
+export const said = z.union([z.string(), quantity, z.object({ at: z.number() }), z.object({ day: z.string() }), word]);
+export type Said = z.output<typeof said>;
+
 /** What was recorded before is shown struck through. */
 export const correction = z.object({
   correctionId: z.string(),
   about: z.enum(lastingKinds),
   /** The id of the first row, which lasts. */
   id: z.string(),
-  /** For example "Packing SMS-260302-1-P1". */
-  what: z.string(),
+  /** Names a packing by its code, a stage end by its control point. */
+  what: word,
   controlPointId: z.string().optional(),
   voided: z.boolean(),
-  reason: z.string(),
+  /** A stage that is finished anew says so by a code. */
+  reason: z.union([z.string(), word]),
   made: madeBy,
-  /** Moments are instants. A voided thing lists all that it said. */
-  changes: z.array(z.object({ what: z.string(), before: z.string(), after: z.string(), isMoment: z.boolean() })),
+  /** A voided thing lists all that it said. */
+  changes: z.array(z.object({ what: word, before: said.optional(), after: said.optional() })),
 });
 export type Correction = z.output<typeof correction>;
 

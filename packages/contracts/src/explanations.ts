@@ -5,7 +5,7 @@ import { criticalLimit } from './limits';
 import { linePart } from './line-part';
 import { source } from './source';
 import { coded, quantity, verdict, word } from './verdicts';
-import { controlPointOnLot } from './lots';
+import { controlPointOnLot } from './control-point-on-lot';
 import { takenAs } from './plan';
 import { everyone, route } from './route';
 

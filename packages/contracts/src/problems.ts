@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { account } from './account';
 
 /** packages/messages has the texts under the same codes. */
 export const problems = {
@@ -67,6 +68,7 @@ const plain = z.union([
   z.object({ day: z.string() }),
   z.object({ anyOf: z.array(z.string()) }),
   z.array(z.string()),
+  account,
 ]);
 const figure = z.union([
   plain,

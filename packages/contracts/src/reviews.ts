@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { account } from './account';
 import { id, sentence } from './fields';
 import { lot } from './lots';
 import { everyone, route } from './route';
@@ -8,8 +9,9 @@ import { fault } from './fault';
 export const finding = z.object({
   about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'weight', 'shipment', 'entry']),
   kind: z.enum(['missing', 'undetermined', 'missed', 'open', 'flagged', 'settled', 'met']),
-  what: z.string(),
-  next: z.string().optional(),
+  what: account,
+  /** What to do about it. */
+  next: account.optional(),
   blocks: z.boolean(),
   controlPointId: z.string().optional(),
   deviationId: z.string().optional(),

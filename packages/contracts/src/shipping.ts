@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { account } from './account';
 import { amendment, correction } from './corrections';
 import { count, day, flagList, id, instant, madeBy, mass, name, words } from './fields';
-import { packing } from './lots';
+import { packing } from './packings';
 import { amends } from './receiving';
 import { everyone, floor, route } from './route';
 import { fault } from './fault';
@@ -49,7 +50,7 @@ export const listPackings = route({
   summary: 'Packages in stock, oldest use-by first',
   roles: everyone,
   query: z.object({ left: z.enum(['some', 'any']).default('some') }),
-  returns: z.object({ packings: z.array(packing.extend({ standing: z.string(), mayShip: z.boolean(), because: z.string() })) }),
+  returns: z.object({ packings: z.array(packing.extend({ standing: z.string(), mayShip: z.boolean(), because: account })) }),
   problems: [],
 });
 export const shipment = z.object({

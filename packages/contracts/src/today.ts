@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { deviation, disposition } from './deviations';
+import { deviation } from './deviations';
+import { disposition } from './dispositions';
 import { lotHead } from './lots';
 import { instrument } from './monitoring';
 import { everyone, route } from './route';
@@ -20,7 +21,7 @@ export const showToday = route({
     toReview: z.array(lotHead),
     cleared: z.array(lotHead),
     overdueInstruments: z.array(instrument),
-    plansMissing: z.array(z.object({ productId: z.string(), name: z.string(), what: z.string() })),
+    plansMissing: z.array(z.object({ productId: z.string(), name: z.string(), lacks: z.enum(['formula', 'plan', 'formula-and-plan']) })),
   }),
   problems: [],
 });

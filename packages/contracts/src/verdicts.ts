@@ -39,7 +39,8 @@ export const word = z.object({
   code: z.string(),
   figures: z.record(z.string(), z.union([plainFigure, plainWord])).optional(),
 }) satisfies z.ZodType<Phrase>;
-const figures = z.record(z.string(), z.union([plainFigure, word]));
+const listed = z.array(z.union([z.string(), quantity, word]));
+const figures = z.record(z.string(), z.union([plainFigure, word, listed]));
 const found = z.object({ finding: z.string(), figures, measure: z.string().optional() }) satisfies z.ZodType<Found>;
 const kind = z.enum(['met', 'missed', 'undetermined']);
 const parts = z.array(found.extend({ kind }) satisfies z.ZodType<Part>);

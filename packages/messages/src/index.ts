@@ -19,3 +19,5 @@ export * from './verdicts/tell';
 export * from './verdicts/spoken';
 export * from './verdicts/lines';
 export * from './tell-humidity';
+export * from './verdicts/account';
+export * from './verdicts/said';

@@ -8,7 +8,6 @@ import { dedupeKeyNow } from '../lots/open-for-misses';
 import { Database, type Tx } from '../platform/database';
 import { femtograms } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
-import { tell } from '../platform/tell';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { checkDelivery } from '../receiving/check-delivery';
@@ -76,11 +75,10 @@ function checkStillFits({ weight, decision }: Input['receipt'], { row, leftFemto
 
 type Missed = { input: Input; judged: ReturnType<typeof judgeDelivery>; before: Before; firstId: string };
 
-async function openMiss(tx: Tx, { input, judged, before, firstId }: Missed, by: Person, at: Date): Promise<void> {
+async function openMiss(tx: Tx, { input, judged, firstId }: Missed, by: Person, at: Date): Promise<void> {
   const { limit, verdict } = judged;
   if (!verdict) return;
   const dedupeKey = await dedupeKeyNow(tx, missOf(firstId), verdict);
-  const description = `Delivery ${before.row.code} was corrected. ${tell(verdict, limit).because}`;
-  const about = { receiptId: firstId, subjectId: input.correctionId, description, limit, verdict, takenAt: input.receipt.takenAt };
+  const about = { receiptId: firstId, subjectId: input.correctionId, limit, verdict, takenAt: input.receipt.takenAt };
   await openDeviation(tx, { dedupeKey, ...about }, by, at);
 }

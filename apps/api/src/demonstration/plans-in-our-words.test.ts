@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { english } from '../platform/tell';
+import { english } from '../platform/in-english.test-data';
 import { listStarters } from '../products/starter-plans';
 import { planFaults } from '../products/plan-faults';
 import { planOf } from '../../../../prisma/demo/furnish';

@@ -1,10 +1,13 @@
-import { formatMass, type CriticalLimit, type Verdict } from '@larderbook/haccp';
+import { roundedMass, type CriticalLimit, type Quantity, type Verdict } from '@larderbook/haccp';
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { productsHeld, type Concerned } from './held-products.queries';
+import { openedWithOf, type OpenedWith } from './what-it-is-about';
 
 /** Each changes what a review saw of a deviation. */
 export type DealtWith = `decision ${'recorded' | 'corrected' | 'voided'}` | `action ${'corrected' | 'voided'}` | 'closing taken back';
+
+export type ToDecide = { undecided: Quantity; atStake: Quantity };
 
 /** The lot's own, or one of a delivery or reworked lot in it. */
 export type DeviationBehind = {
@@ -14,7 +17,7 @@ export type DeviationBehind = {
   dedupeKey: string;
   controlPointId: string | null;
   limitId: string | null;
-  description: string;
+  openedWith: OpenedWith;
   substance: string | null;
   limit: CriticalLimit | null;
   verdict: Verdict | null;
@@ -29,8 +32,8 @@ export type DeviationBehind = {
   /** Opened on this lot, not inherited with what went into it. */
   isOwn: boolean;
   hasAction: boolean;
-  /** "25.9 lb of 28.7 lb"; undefined when decisions cover all. */
-  toDecide: string | undefined;
+  /** Undefined when decisions cover all. */
+  toDecide: ToDecide | undefined;
   /** True again when decisions no longer cover what it concerns. */
   isOpen: boolean;
 };
@@ -43,15 +46,15 @@ export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promi
   const rows = await behind(tx, lotIds);
   const held = await productsHeld(tx, [...new Set(rows.map(({ deviationId }) => deviationId))]);
   return rows.map(({ isClosed, ...row }) => {
-    const toDecide = sayToDecide(held.get(row.deviationId));
+    const toDecide = toDecideOf(held.get(row.deviationId));
     return { ...row, toDecide, isOpen: !isClosed || toDecide !== undefined };
   });
 }
 
-export function sayToDecide(held: Concerned | undefined): string | undefined {
+function toDecideOf(held: Concerned | undefined): ToDecide | undefined {
   if (!held || held.isCovered) return undefined;
   const { undecided, atStake, unit } = held;
-  return `${formatMass(undecided, unit, 3, 'up')} of ${formatMass(atStake, unit, 3, 'up')}`;
+  return { undecided: roundedMass(undecided, unit, 3, 'up'), atStake: roundedMass(atStake, unit, 3, 'up') };
 }
 
 /** A corrected decision counts for the deviations it named before and names now. */
@@ -86,7 +89,7 @@ function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
       SELECT u.lot_id, d.id FROM used u JOIN deviation d ON d.receipt_id = u.receipt_id
     )
     SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.cause AS "dedupeKey", d.control_point_id AS "controlPointId",
-      d.limit_id AS "limitId", d.description, d.substance, d.limit, d.verdict, d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
+      d.limit_id AS "limitId", ${openedWithOf('d')} AS "openedWith", d.substance, d.limit, d.verdict, d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
       EXISTS (SELECT FROM corrective_action_now c WHERE c.deviation_id = d.id) AS "hasAction",
       c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",

@@ -13,6 +13,7 @@ import { earlierOnes } from './recurrence.queries';
 import { reopened } from './reopened.queries';
 import { showProducts, showWeight } from './show-products';
 import { shippedAlready } from './shipped-already';
+import { aboutDeviation, openedWithOf, type OpenedWith } from './what-it-is-about';
 import { showActions } from './show-actions';
 import { showClosings } from './show-closings';
 
@@ -67,7 +68,11 @@ async function showAll(tx: Tx, rows: Row[]): Promise<Deviation[]> {
         shippedAlready: shipped.has(row.id) || (isReopened(row, concerned) && concerned.products.some(({ left }) => left > 0n)),
         recurrence: earlier
           .filter(({ of }) => of === row.id)
-          .map(({ of: _, openedAt, ...one }) => ({ ...one, openedAt: openedAt.toISOString() })),
+          .map(({ of: _, openedAt, openedWith, ...one }) => ({
+            ...one,
+            openedAt: openedAt.toISOString(),
+            description: aboutDeviation(openedWith),
+          })),
         products: showProducts(concerned, row.id, alsoOpen),
         dispositions: decided.filter(({ speaksFor }) => speaksFor.some(({ deviationId }) => deviationId === row.id)),
       },
@@ -87,10 +92,12 @@ type About = {
   receiptCode: string | null;
   itemName: string | null;
   controlPoint: ControlPoint | null;
+  openedWith: OpenedWith;
 };
 
 const whatTheyAre = (tx: Tx, ids: string[]) => tx.$queryRaw<About[]>`
   SELECT d.id, l.code AS "lotCode", p.name AS "productName", f.code AS "receiptCode", i.name AS "itemName",
+    ${openedWithOf('d')} AS "openedWith",
     (SELECT point FROM plan n, jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE n.id = l.plan_id AND point ->> 'controlPointId' = d.control_point_id::text) AS "controlPoint"
   FROM deviation d
@@ -113,7 +120,7 @@ function toDeviation(row: Row, about: About | undefined, held: Concerned, names:
     receipt: row.receiptId && receiptCode && itemName ? { receiptId: row.receiptId, code: receiptCode, itemName } : undefined,
     controlPoint: controlPoint ?? undefined,
     form: formOfAction(controlPoint?.kind, row.verdict !== null),
-    description: row.description,
+    description: about ? aboutDeviation(about.openedWith) : [],
     substance: substances.find((one) => one === row.substance),
     limit: (row.limit as CriticalLimit | null) ?? undefined,
     verdict: (row.verdict as Verdict | null) ?? undefined,

@@ -15,8 +15,8 @@ export type Opening = {
   controlPointId?: string;
   limitId?: string;
   subjectId?: string;
-  /** One sentence: what was missed, by how much. */
-  description: string;
+  /** Of one opened by hand; the verdict of a miss tells the rest. */
+  description?: string;
   /** Named where no control point judges the substance. */
   substance?: RestrictedSubstance;
   limit?: CriticalLimit;

@@ -1,4 +1,6 @@
-import type { Correction } from '@larderbook/contracts';
+import type { Correction, Said } from '@larderbook/contracts';
+import { canonicalJson, type Phrase, type Quantity } from '@larderbook/haccp';
+import { named } from '../platform/account';
 
 export type LastingRow = {
   id: string;
@@ -11,8 +13,7 @@ export type LastingRow = {
   station: string;
 };
 
-/** A moment stays an instant: whoever shows it knows the time zone. */
-export type Told = { what: string; says: Record<string, string | Date>; controlPointId?: string };
+export type Told = { what: Phrase; says: readonly (readonly [field: Phrase, says: Said | undefined])[]; controlPointId?: string };
 
 type MadeBy = (row: LastingRow) => Correction['made'];
 
@@ -33,18 +34,22 @@ export function correctionsOf<Row extends LastingRow>(
     .map(({ row, before }) => {
       const { what, controlPointId } = tell(row);
       const common = { correctionId: row.id, about, id: row.firstId ?? row.id, what, controlPointId };
-      const changes = changesFrom(tell(before).says, row.voided ? {} : tell(row).says);
-      return { ...common, voided: row.voided === true, reason: row.amendReason ?? '', made: madeBy(row), changes };
+      const changes = changesFrom(tell(before).says, row.voided ? [] : tell(row).says);
+      return { ...common, voided: row.voided === true, reason: row.amendReason || named('finished-anew'), made: madeBy(row), changes };
     });
 }
 
 function changesFrom(before: Told['says'], after: Told['says']): Correction['changes'] {
-  const fields = [...new Set([...Object.keys(before), ...Object.keys(after)])];
-  return fields.flatMap((what) => {
-    const [was, is] = [textOf(before[what]), textOf(after[what])];
-    if (was === is) return [];
-    return [{ what, before: was, after: is, isMoment: before[what] instanceof Date || after[what] instanceof Date }];
+  const [said, says] = [before, after].map((fields) => new Map(fields.map(([field, value]) => [canonicalJson(field), value])));
+  const fields = new Map([...before, ...after].map(([field]) => [canonicalJson(field), field]));
+  return [...fields].flatMap(([key, what]) => {
+    const [was, is] = [said?.get(key), says?.get(key)];
+    return canonicalJson(was ?? null) === canonicalJson(is ?? null) ? [] : [{ what, before: was, after: is }];
   });
 }
 
-const textOf = (said: string | Date | undefined): string => (said instanceof Date ? said.toISOString() : (said ?? ''));
+export const typed = (text: string | null): string | undefined => text || undefined;
+export const momentOf = (at: Date): Said => ({ at: at.getTime() });
+export const dayOf = (day: Date | null): Said | undefined => (day ? { day: day.toISOString().slice(0, 10) } : undefined);
+export const figureOf = (value: { toString(): string } | null, unit: string | null): Said | undefined =>
+  value && unit ? { value: value.toString(), unit: unit as Quantity['unit'] } : undefined;

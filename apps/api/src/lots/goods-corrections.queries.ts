@@ -1,10 +1,11 @@
 import type { ControlPoint, Correction } from '@larderbook/contracts';
-import { correctionsOf, type LastingRow, type Told } from '../ledger/corrections-of';
+import { correctionsOf, dayOf, figureOf, momentOf, typed, type LastingRow, type Told } from '../ledger/corrections-of';
 import { namesNow } from '../ledger/rows-that-count';
 import { madeBy, type PersonNames } from '../shop/person-names';
+import { named } from '../platform/account';
 import type { Tx } from '../platform/database';
-import { formatEnteredWeight } from '../platform/kept-weight';
 import { receiptCorrections } from '../receiving/receipt-corrections.queries';
+import { removedAs } from './removed-as';
 
 type About = { id: string; points: readonly ControlPoint[]; receiptIds: readonly string[] };
 
@@ -32,12 +33,17 @@ export async function correctionsOnLot(tx: Tx, about: About, people: PersonNames
     ...receipts,
     ...correctionsOf('stage-end', stageEnds, by, ({ controlPointId, takenAt }) => {
       const name = about.points.find((point) => point.controlPointId === controlPointId)?.name ?? '';
-      return { what: `End of ${name}`, says: { Time: takenAt }, controlPointId };
+      return { what: named('entry-stage-end', { point: name }), says: [[named('says-time'), momentOf(takenAt)]], controlPointId };
     }),
     ...correctionsOf('packing', packings, by, tellPacking),
     ...correctionsOf('removal', removals, by, (row) => ({
-      what: row.kind,
-      says: { Kind: row.kind, Weight: formatEnteredWeight(row), Note: row.note, Time: row.takenAt },
+      what: removedAs(row.kind),
+      says: [
+        [named('says-kind'), removedAs(row.kind)],
+        [named('says-weight'), figureOf(row.weightValue, row.weightUnit)],
+        [named('says-note'), typed(row.note)],
+        [named('says-time'), momentOf(row.takenAt)],
+      ],
     })),
     ...shipments,
   ].sort((a, b) => a.made.recordedAt.localeCompare(b.made.recordedAt));
@@ -53,13 +59,13 @@ type PackingRow = LastingRow & {
 };
 
 const tellPacking = (row: PackingRow): Told => ({
-  what: `Packing ${row.code}`,
-  says: {
-    Packages: String(row.count),
-    'Net of each': `${row.netValue.toString()} ${row.netUnit}`,
-    'Use by': row.useBy.toISOString().slice(0, 10),
-    Time: row.takenAt,
-  },
+  what: named('entry-packing', { code: row.code }),
+  says: [
+    [named('says-packages'), String(row.count)],
+    [named('says-net'), figureOf(row.netValue, row.netUnit)],
+    [named('says-use-by'), dayOf(row.useBy)],
+    [named('says-time'), momentOf(row.takenAt)],
+  ],
 });
 
 export async function shipmentCorrections(tx: Tx, packingIds: readonly string[], people: PersonNames): Promise<Correction[]> {
@@ -102,16 +108,14 @@ async function correctionsOfShipments(tx: Tx, rows: ShipmentRow[], people: Perso
   });
   const codes = new Map(packings.map(({ id, code }) => [id, code]));
   return correctionsOf('shipment', rows, signed(people), (row) => ({
-    what: `Shipment ${row.number}`,
-    says: {
-      Customer: customers.get(row.customerId) ?? '',
-      Document: row.document,
-      ...Object.fromEntries(
-        lines
-          .filter(({ shipmentId }) => shipmentId === row.id)
-          .map(({ packingId, count }) => [`Packages of ${codes.get(packingId) ?? ''}`, String(count)]),
-      ),
-      Time: row.takenAt,
-    },
+    what: named('entry-shipment', { number: String(row.number) }),
+    says: [
+      [named('says-customer'), customers.get(row.customerId)],
+      [named('says-document'), typed(row.document)],
+      ...lines
+        .filter(({ shipmentId }) => shipmentId === row.id)
+        .map(({ packingId, count }) => [named('says-packages-of', { code: codes.get(packingId) ?? '' }), String(count)] as const),
+      [named('says-time'), momentOf(row.takenAt)],
+    ],
   }));
 }

@@ -1,8 +1,8 @@
-import type { Deviation, Judged } from '@larderbook/contracts';
-import type { Verdict } from '@larderbook/haccp';
+import type { Account, Deviation, Judged } from '@larderbook/contracts';
+import { isSameVerdict, type Verdict } from '@larderbook/haccp';
 import type { DeviationBehind } from '../deviations/deviations-behind';
+import { aboutDeviation } from '../deviations/what-it-is-about';
 import type { Tx } from '../platform/database';
-import { tell } from '../platform/tell';
 import { isOfReading } from './is-settled';
 import { judgedFor } from './judge-formulation';
 import { judgePoints, type PointOnLot } from './judge-points';
@@ -12,11 +12,11 @@ import { judgedWhenClosed } from './judged-when-closed';
 import { readingsThatCount, readLots, type LotRows } from './lot-rows';
 import { rootsOf } from './reading-roots';
 
-export type MissNow = { description: string; verdict: Verdict };
+export type MissNow = { description: Account; verdict: Verdict };
 
 /**
  * A miss grows with every reading. A closed deviation shows what people decided about; one opened by hand stays as it
- * is. A miss that is now met keeps its first sentence, because a limit that is met heads no deviation.
+ * is. A miss that is now met keeps its first figures, because a limit that is met heads no deviation.
  */
 export function missesNow(rows: LotRows, points: readonly PointOnLot[]): ReadonlyMap<string, MissNow> {
   return new Map(
@@ -25,9 +25,9 @@ export function missesNow(rows: LotRows, points: readonly PointOnLot[]): Readonl
       if (!found || !deviation.isOwn || !deviation.verdict) return [];
       const now = judgedNow(deviation, found, rows).find(({ limitId }) => limitId === deviation.limitId);
       if (!now) return [];
-      const { verdict, limit } = now;
+      const { verdict } = now;
       const isMissed = verdict.kind === 'missed';
-      const description = isMissed ? `${found.point.name}: ${tell(verdict, limit).because}` : deviation.description;
+      const description = aboutDeviation(isMissed ? { ...deviation.openedWith, verdict } : deviation.openedWith);
       return [[deviation.deviationId, { description, verdict }]];
     }),
   );
@@ -55,13 +55,8 @@ export async function withMissNow(tx: Tx, deviations: readonly Deviation[], now?
   const misses = new Map(lots.flatMap((rows) => [...missesNow(rows, judgePoints(rows, now))]));
   return deviations.map((deviation) => {
     const miss = misses.get(deviation.deviationId);
-    const { description, verdict } = deviation;
-    if (!miss || !verdict || isToldTheSame(miss.verdict, verdict)) return deviation;
-    return { ...deviation, ...miss, openedWith: { description, verdict } };
+    const { verdict } = deviation;
+    if (!miss || !verdict || isSameVerdict(verdict, miss.verdict)) return deviation;
+    return { ...deviation, ...miss, openedWith: { verdict } };
   });
 }
-
-const isToldTheSame = (now: Verdict, opened: Verdict): boolean => {
-  const [one, other] = [tell(now), tell(opened)];
-  return one.kind === other.kind && one.margin === other.margin && one.because === other.because;
-};

@@ -3,7 +3,6 @@ import { isSameMiss, type Verdict } from '@larderbook/haccp';
 import { openDeviation } from '../deviations/open-deviation';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
-import { tell } from '../platform/tell';
 import { isOfMiss } from './is-settled';
 import { readLots } from './lot-rows';
 
@@ -30,8 +29,7 @@ export async function openForMisses(
       if (verdict.kind !== 'missed') continue;
       const where = { lotId: entry.lotId, point };
       const dedupeKey = await dedupeKeyNow(tx, dedupeKeyOf(point, limitId), verdict, where);
-      const description = `${point.name}: ${tell(verdict, limit).because}`;
-      const about = { controlPointId: point.controlPointId, limitId, description, limit, verdict };
+      const about = { controlPointId: point.controlPointId, limitId, limit, verdict };
       const deviationId = await openDeviation(tx, { dedupeKey, ...entry, ...about }, by, at);
       first ??= deviationId;
     }

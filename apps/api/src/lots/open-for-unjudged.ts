@@ -2,7 +2,6 @@ import type { ControlPoint } from '@larderbook/contracts';
 import { openDeviation } from '../deviations/open-deviation';
 import type { Tx } from '../platform/database';
 import type { Person } from '../platform/person';
-import { tell } from '../platform/tell';
 import { dedupeKeyNow, type JudgedEntry } from './open-for-misses';
 import { unjudgedSubstances } from './unjudged-substances';
 import type { WentIn } from './what-went-in';
@@ -20,7 +19,7 @@ export async function openForUnjudged(
   for (const { substance, judged } of unjudgedSubstances(points, wentIn)) {
     const { limit, verdict } = judged;
     const dedupeKey = await dedupeKeyNow(tx, `${entry.lotId}:unjudged:${substance}`, verdict);
-    const opening = { dedupeKey, ...entry, description: tell(verdict, limit).because, substance, limit, verdict };
+    const opening = { dedupeKey, ...entry, substance, limit, verdict };
     const deviationId = await openDeviation(tx, opening, by, at);
     first ??= deviationId;
   }

@@ -1,5 +1,6 @@
 import { knownFlags, type ControlPointOnLot, type Lot } from '@larderbook/contracts';
 import { usualPiece } from '@larderbook/haccp';
+import { aboutDeviation } from '../deviations/what-it-is-about';
 import type { Tx } from '../platform/database';
 import { madeBy, type PersonNames } from '../shop/person-names';
 import { gramsOf, keptWeightOf } from '../platform/kept-weight';
@@ -63,10 +64,10 @@ function toLot(rows: LotRows, shown: Shown, stands: LotStands): Omit<Lot, 'corre
     removals: showRemovals(shown),
     packings: showPackings(shown, rows),
     shipments: showShipments(shown),
-    deviations: rows.deviations.map(({ deviationId, number, description, isOpen, openedAt }) => ({
+    deviations: rows.deviations.map(({ deviationId, number, openedWith, isOpen, openedAt }) => ({
       deviationId,
       number,
-      description: stands.misses.get(deviationId)?.description ?? description,
+      description: stands.misses.get(deviationId)?.description ?? aboutDeviation(openedWith),
       open: isOpen,
       openedAt: openedAt.toISOString(),
     })),

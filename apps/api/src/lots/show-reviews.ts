@@ -17,7 +17,7 @@ export function showReviews({ reviews }: LotRows, { reviews: stands, packedSince
         ...{ reviewId, personId, by, at, statement, soleWorker },
         counts: takenBack === undefined && index === stands.length - 1,
         packedSince: index === stands.length - 1 ? packedSince : 0,
-        covered: sayCovered(findings ?? []),
+        covered: coveredBy(findings ?? []),
         takenBack: takenBack && {
           what: takenBack.what,
           by: shown.people.get(takenBack.personId) ?? '',
@@ -29,14 +29,8 @@ export function showReviews({ reviews }: LotRows, { reviews: stands, packedSince
   });
 }
 
-/** "6 control points met, 1 settled, 1 deviation closed" */
-function sayCovered(findings: readonly Finding[]): string {
+function coveredBy(findings: readonly Finding[]): Lot['reviews'][number]['covered'] {
   const count = (about: Finding['about'], kind: Finding['kind']) =>
     findings.filter((finding) => finding.about === about && finding.kind === kind).length;
-  const [met, settled, deviations] = [count('control-point', 'met'), count('control-point', 'settled'), count('deviation', 'settled')];
-  return [
-    `${met} ${met === 1 ? 'control point' : 'control points'} met`,
-    ...(settled > 0 ? [`${settled} settled`] : []),
-    ...(deviations > 0 ? [`${deviations} ${deviations === 1 ? 'deviation' : 'deviations'} closed`] : []),
-  ].join(', ');
+  return { met: count('control-point', 'met'), settled: count('control-point', 'settled'), closed: count('deviation', 'settled') };
 }

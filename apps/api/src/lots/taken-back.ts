@@ -1,14 +1,17 @@
 import { isOfSurroundings, type ControlPoint } from '@larderbook/contracts';
+import type { Coded } from '@larderbook/haccp';
 import type { DealtWith } from '../deviations/deviations-behind';
+import { ended, sentence } from '../platform/account';
 import { cookSeen } from './cook-seen';
 import { judgedFor } from './judge-formulation';
 import type { PointOnLot } from './judge-points';
 import { judgeReading } from './judge-reading';
 import type { LotRows } from './lot-rows';
 import type { RecordSince } from './records-since-review.queries';
+import { removedAs } from './removed-as';
 
 /** `reason` is given only by a person. */
-export type TakenBack = { what: string; personId: string; at: Date; reason?: string };
+export type TakenBack = { what: Coded; personId: string; at: Date; reason?: string };
 export type ReviewStands = { reviewId: string; takenBack?: TakenBack };
 
 /**
@@ -26,7 +29,7 @@ export function reviewsStand(rows: LotRows, points: readonly PointOnLot[]): Revi
       .filter(({ openedSeq }) => openedSeq === null || (openedSeq > review.seq && (until === undefined || openedSeq < until)))
       .map(({ number, openedAt, openedBy, openedSeq }) => ({
         seq: openedSeq ?? review.seq,
-        said: { what: `Deviation ${number} was opened`, personId: openedBy, at: openedAt },
+        said: { what: sentence('since-deviation', { number: String(number) }), personId: openedBy, at: openedAt },
       }))[0];
     const found = [opened, recorded && { seq: recorded.seq, said: tell(recorded, rows) }, dealtWithSince(rows, review.seq, until)];
     const [first] = found.filter((one) => one !== undefined).sort((a, b) => Number(a.seq - b.seq));
@@ -39,18 +42,22 @@ function dealtWithSince({ deviations }: LotRows, from: bigint, until: bigint | u
   const since = deviations.flatMap(({ number, dealtWith }) =>
     dealtWith.map(({ seq, at, personId, what }) => ({
       seq: BigInt(seq),
-      said: { what: sayDealtWith(what, number), personId, at: new Date(at) },
+      said: { what: dealtWithBy(what, String(number)), personId, at: new Date(at) },
     })),
   );
   return since.find(({ seq }) => seq > from && (until === undefined || seq < until));
 }
 
-const settling: Record<string, string> = { decision: 'Decision on', action: 'Corrective action of', closing: 'Closing of' };
-
-/** "Decision on deviation 4 voided" */
-function sayDealtWith(what: DealtWith, number: number): string {
-  const [kind = '', ...did] = what.split(' ');
-  return `${settling[kind]} deviation ${number} ${did.join(' ')}`;
+function dealtWithBy(what: DealtWith, number: string): Coded {
+  switch (what) {
+    case 'closing taken back':
+      return sentence('since-closing', { number });
+    case 'action corrected':
+    case 'action voided':
+      return sentence('since-action', { number, did: what.slice('action '.length) });
+    default:
+      return sentence('since-decision', { number, did: what.slice('decision '.length) });
+  }
 }
 
 function takesBack(one: RecordSince, own: ReadonlySet<string>, review: RecordSince, rows: LotRows, points: readonly PointOnLot[]): boolean {
@@ -69,23 +76,37 @@ function takesBack(one: RecordSince, own: ReadonlySet<string>, review: RecordSin
 
 const isSingle = ({ takenAs }: ControlPoint): boolean => takenAs === 'value' || takenAs === 'attestation';
 
-function tell({ kind, amendsId, controlPointId, code, id, personId, at }: RecordSince, rows: LotRows): TakenBack {
-  if (kind === 'taking back') return { what: 'Taken back', reason: code ?? '', personId, at };
-  const name = rows.content.controlPoints.find((point) => point.controlPointId === controlPointId)?.name ?? '';
-  const words: Record<RecordSince['kind'], string> = {
-    review: '',
-    reading: `reading at ${name}`,
-    'stage end': `end of ${name}`,
-    clarification: `word on readings at ${name}`,
-    weighing: 'weighing',
-    input: 'input',
-    packing: `packing ${code ?? ''}`,
-    removal: code ?? '',
-    delivery: `delivery ${code ?? ''}`,
-    calibration: `check of ${code ?? ''}`,
-    'taking back': '',
-  };
-  const isVoid = rows.readings.find((reading) => reading.id === id)?.voided;
-  const did = amendsId ? (isVoid ? 'voided' : 'corrected') : kind === 'calibration' ? 'failed' : 'recorded';
-  return { what: `${words[kind].charAt(0).toUpperCase()}${words[kind].slice(1)} ${did}`, personId, at };
+function tell(one: RecordSince, rows: LotRows): TakenBack {
+  const { kind, code, personId, at } = one;
+  if (kind === 'taking back')
+    return { what: sentence('review-taken-back', { reason: ended(code ?? '') }), reason: code ?? '', personId, at };
+  return { what: recordedBy(one, rows), personId, at };
+}
+
+function recordedBy({ kind, amendsId, controlPointId, code, id }: RecordSince, rows: LotRows): Coded {
+  const point = rows.content.controlPoints.find((each) => each.controlPointId === controlPointId)?.name ?? '';
+  const did = amendsId ? 'corrected' : 'recorded';
+  switch (kind) {
+    case 'reading':
+      return sentence('since-reading', {
+        point,
+        did: amendsId && rows.readings.find((reading) => reading.id === id)?.voided ? 'voided' : did,
+      });
+    case 'stage end':
+      return sentence('since-stage-end', { point, did });
+    case 'clarification':
+      return sentence('since-clarification', { point });
+    case 'packing':
+      return sentence('since-packing', { code: code ?? '', did });
+    case 'removal':
+      return sentence('since-removal', { removed: removedAs(code ?? ''), did });
+    case 'delivery':
+      return sentence('since-delivery', { code: code ?? '', did });
+    case 'calibration':
+      return sentence('since-check', { instrument: code ?? '', did: amendsId ? did : 'failed' });
+    case 'weighing':
+      return sentence('since-weighing', { did });
+    default:
+      return sentence('since-input', { did });
+  }
 }

@@ -67,7 +67,7 @@ export function adder(entries: readonly Entry[], items: ReadonlyMap<string, Item
 }
 
 function holdingOf({ itemId, mass }: Entry, items: ReadonlyMap<string, ItemNow>): Holding {
-  const { name = 'an item', saltPercent, waterPercent } = items.get(itemId ?? '') ?? {};
+  const { name = { code: 'item-not-known' }, saltPercent, waterPercent } = items.get(itemId ?? '') ?? {};
   return { mass, name, saltPercent, waterPercent };
 }
 
@@ -92,7 +92,7 @@ export const phaseWithin = (
     [...held.map((one) => ({ ...one, error: scales.meat })), ...weighings.map((one) => ({ ...one, error: scales.ingredient }))],
     reworked.map(({ mass, code, of, from }) => ({
       mass,
-      name: `rework of ${code}`,
+      name: reworkOf(code),
       all: of.all,
       of: phaseWithin(from, scales),
       error: scales.meat,
@@ -100,11 +100,13 @@ export const phaseWithin = (
     })),
   );
 
+const reworkOf = (code: string) => ({ code: 'rework-of', figures: { code } });
+
 function addUp({ inputs, held, weighings, reworked, scales }: Omit<WentIn, 'composition' | 'phase'>): WentIn {
   const freshMeat = held.map(({ mass }) => mass);
   const phase = saltAndWater(
     [...held, ...weighings],
-    reworked.map(({ mass, code, of, from }) => ({ mass, name: `rework of ${code}`, all: of.all, of: from.phase })),
+    reworked.map(({ mass, code, of, from }) => ({ mass, name: reworkOf(code), all: of.all, of: from.phase })),
   );
   return { inputs, held, weighings, reworked, scales, composition: compose({ freshMeat, weighed: weighings, reworked }), phase };
 }

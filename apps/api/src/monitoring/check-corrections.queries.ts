@@ -1,6 +1,7 @@
 import type { Correction } from '@larderbook/contracts';
-import { correctionsOf, type Told } from '../ledger/corrections-of';
+import { correctionsOf, figureOf, momentOf, typed, type Told } from '../ledger/corrections-of';
 import { madeBy, type PersonNames } from '../shop/person-names';
+import { named } from '../platform/account';
 import type { Tx } from '../platform/database';
 
 /** Oldest first. */
@@ -32,12 +33,12 @@ type Row = {
 };
 
 const tell = ({ method, expected, observed, unit, action, takenAt }: Row): Told => ({
-  what: 'Check',
-  says: {
-    Method: method,
-    'Should show': `${expected.toString()} ${unit}`,
-    Showed: `${observed.toString()} ${unit}`,
-    'What was done': action,
-    Time: takenAt,
-  },
+  what: named('entry-check'),
+  says: [
+    [named('says-method'), typed(method)],
+    [named('says-expected'), figureOf(expected, unit)],
+    [named('says-observed'), figureOf(observed, unit)],
+    [named('says-action'), typed(action)],
+    [named('says-time'), momentOf(takenAt)],
+  ],
 });

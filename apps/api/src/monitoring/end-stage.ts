@@ -43,8 +43,8 @@ export class EndStage {
 }
 
 /**
- * A stage finished anew after a voided end amends that end. Throws `stage-ended-already`, and what `rowToCorrect`
- * throws.
+ * A stage finished anew after a voided end amends that end, and no person gives a reason. Throws
+ * `stage-ended-already`, and what `rowToCorrect` throws.
  */
 async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Input): Promise<Amending | undefined> {
   const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { recordedAt: 'desc' } });
@@ -57,7 +57,7 @@ async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Inp
     throw new Problem('stage-ended-already', told('finished-at', { at: { at: counts.takenAt.getTime() } }));
   }
   const voided = last.find(({ id }) => !last.some(({ amendsId }) => amendsId === id));
-  return voided && { amendsId: voided.id, firstId: voided.firstId ?? voided.id, amendReason: 'finished anew' };
+  return voided && { amendsId: voided.id, firstId: voided.firstId ?? voided.id, amendReason: '' };
 }
 
 function checkIsCurve(point: ControlPoint): void {

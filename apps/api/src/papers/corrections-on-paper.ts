@@ -1,4 +1,4 @@
-import type { Lot } from '@larderbook/contracts';
+import type { Lot, Said } from '@larderbook/contracts';
 import type { AmendmentData } from '@larderbook/documents';
 import { voidedOf } from './corrected';
 import type { Telling } from './telling';
@@ -7,12 +7,15 @@ import { formatEntered } from './format-weight';
 export const correctionsOnPaper = (lot: Lot, time: Telling): AmendmentData[] =>
   [...lot.corrections.flatMap((correction) => ofGoods(correction, time)), ...voidedOn(lot, time.say)].sort((a, b) => a.at - b.at);
 
-function ofGoods({ what: thing, changes, reason, made, voided }: Lot['corrections'][number], time: Telling): AmendmentData[] {
-  return changes.map(({ what, before, after, isMoment }) => {
-    const say = (text: string) => (text === '' ? time.say('nothing') : isMoment ? time.instant(Date.parse(text)) : text);
-    const signed = { why: reason, by: made.name, at: Date.parse(made.recordedAt) };
-    return { ...signed, field: `${thing}, ${what.toLowerCase()}`, was: say(before), now: voided ? undefined : say(after) };
-  });
+function ofGoods({ what: thing, changes, reason, made, voided }: Lot['corrections'][number], { say, said }: Telling): AmendmentData[] {
+  const signed = { why: said(reason), by: made.name, at: Date.parse(made.recordedAt) };
+  const orNothing = (value: Said | undefined) => (value === undefined ? say('nothing') : said(value));
+  return changes.map(({ what, before, after }) => ({
+    ...signed,
+    field: say('field-of', { thing: said(thing), field: said(what) }),
+    was: orNothing(before),
+    now: voided ? undefined : orNothing(after),
+  }));
 }
 
 function voidedOn({ inputs, weighings, controlPoints }: Lot, say: Telling['say']): AmendmentData[] {

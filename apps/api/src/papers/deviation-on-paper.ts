@@ -29,10 +29,15 @@ export function deviationOnPaper(deviation: Deviation, telling: Telling): Deviat
     kind: say(form === 'unforeseen' && deviation.verdict?.kind === 'missed' ? 'limit-missed' : kindOf[form]),
     answeredUnder: answeredUnder[form],
     opened: { by: opened.name, at: Date.parse(opened.at), enteredAt: Date.parse(opened.recordedAt) },
-    verdict: deviation.verdict ? tell(deviation.verdict, deviation.limit) : unforeseen(deviation, say),
+    verdict: deviation.verdict ? tell(deviation.verdict, deviation.limit) : unforeseen(deviation, telling),
     openedWith: deviation.openedWith && tell(deviation.openedWith.verdict, deviation.limit),
     recurrence: deviation.recurrence.map(({ openedAt, code, description, ...earlier }) =>
-      say('earlier-deviation', { number: numberOf(earlier, say), at: telling.instant(Date.parse(openedAt)), code, description }),
+      say('earlier-deviation', {
+        number: numberOf(earlier, say),
+        at: telling.instant(Date.parse(openedAt)),
+        code,
+        description: telling.account(description),
+      }),
     ),
     parts: partsSaid(deviation, say),
     done: said(deviation, answering[form])
@@ -112,12 +117,12 @@ function whereOf({ controlPoint, receipt, lot }: Deviation, say: Telling['say'])
   return receipt ? say('delivery-of', { code: receipt.code, item: receipt.itemName }) : say('lot-of', { code: lot?.code ?? '' });
 }
 
-/** A deviation opened by hand has no figure, only what a person saw. */
-const unforeseen = ({ description, controlPoint }: Deviation, say: Telling['say']): Told => ({
+/** Opened by hand: there is no figure, only what a person saw. */
+const unforeseen = ({ description, controlPoint }: Deviation, { say, account }: Telling): Told => ({
   kind: 'undetermined',
   measured: say('opened-by-hand'),
   limit: controlPoint?.hazard ?? say('what-the-plan-foresees'),
-  because: description,
+  because: account(description),
   notes: [],
   source: { citation: '9 CFR 417.3(b)', edition: '', confirmed: true },
 });

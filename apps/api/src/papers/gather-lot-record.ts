@@ -50,13 +50,13 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     losses: lossesOnPaper(lot, say),
     balance: await balanceOnPaper(tx, lot, beside.weights, unit.mass, say),
     corrections: correctionsOnPaper(lot, time),
-    reviews: await reviewsOnPaper(tx, lot, say),
-    outstanding: outstandingOf(lot, findings(lot, beside)),
+    reviews: await reviewsOnPaper(tx, lot, time),
+    outstanding: outstandingOf(lot, findings(lot, beside), time),
     instruments: await instrumentsOfLot(tx, lotId, say),
   };
 }
 
-async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, { say, of }: Telling): Promise<LotData> {
+async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, { say, of, account }: Telling): Promise<LotData> {
   const product = (await productsNow(tx, [lot.productId])).get(lot.productId);
   const packed = lot.packings.reduce((sum, { count, net }) => sum + massOf(net) * BigInt(count), 0n);
   const meat = massOfGrams(lot.meatBlockGrams);
@@ -79,7 +79,7 @@ async function lotOnPaper(tx: Tx, lot: Lot, unit: MassUnit, { say, of }: Telling
     formula: say('title-version', { title: lot.productName, version: String(lot.formula.version) }),
     started: { by: lot.made.name, at: Date.parse(lot.startedAt), enteredAt: Date.parse(lot.made.recordedAt) },
     stands: of('lots')(`standing-${lot.standing}`),
-    because: lot.because,
+    because: account(lot.because),
     facts,
   };
 }

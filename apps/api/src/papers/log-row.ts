@@ -37,9 +37,9 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
 function amendmentsHere(one: Corrected<Logged>, { instant, say }: Telling): AmendmentData[] {
   const fields = {
     [say('field-value')]: sayValue,
-    [say('field-item')]: ({ what = '' }: Logged) => what,
+    [say('says-item')]: ({ what = '' }: Logged) => what,
     [say('field-probe')]: ({ probe = '' }: Logged) => probe,
-    [say('field-time')]: ({ made }: Logged) => instant(Date.parse(made.at)),
+    [say('says-time')]: ({ made }: Logged) => instant(Date.parse(made.at)),
   };
   const { struckBy } = one.entry;
   const before = amendmentsOf(one, fields);

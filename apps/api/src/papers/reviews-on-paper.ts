@@ -1,12 +1,14 @@
-import type { Finding, Lot } from '@larderbook/contracts';
+import type { Account, Finding, Lot } from '@larderbook/contracts';
 import type { ReviewData } from '@larderbook/documents';
-import { sayPackedSince } from '../lots/where-a-lot-stands';
+import { canonicalJson } from '@larderbook/haccp';
+import { packedAfterIt } from '../lots/stand';
+import { ended, sentence } from '../platform/account';
 import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import type { Telling } from './telling';
 
 /** Oldest first. Only a review that still covers everything clears the lot. */
-export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, say: Telling['say']): Promise<ReviewData[]> {
+export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, telling: Telling): Promise<ReviewData[]> {
   const rows = await tx.review.findMany({ where: { lotId }, orderBy: [{ recordedAt: 'asc' }, { id: 'asc' }] });
   const names = await personNames(tx);
   return rows.map((row) => ({
@@ -16,23 +18,23 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, sa
     statement: row.statement,
     takenBack: sayTakenBack(
       reviews.find(({ reviewId }) => reviewId === row.id),
-      say,
+      telling,
     ),
     soleWorker: row.soleWorker,
-    findings: grouped(row.findings as Finding[], say),
+    findings: grouped(row.findings as Finding[], telling),
   }));
 }
 
 const headings = ['control-points-heading', 'to-consider', 'entries-heading'] as const;
 
 /** Groups are those of the page. Findings that were met are left out. */
-export function grouped(findings: readonly Finding[], say: Telling['say']): NonNullable<ReviewData['findings']> {
+export function grouped(findings: readonly Finding[], telling: Telling): NonNullable<ReviewData['findings']> {
   const worth = findings.filter(({ kind }) => kind !== 'met');
   const under = headings.map((code) => ({
-    heading: say(code),
+    heading: telling.say(code),
     said: counted(
       worth.filter((found) => headingOf(found) === code),
-      say,
+      telling,
     ),
   }));
   return under.filter(({ said }) => said.length > 0);
@@ -43,37 +45,33 @@ const headingOf = ({ about, kind }: Finding): (typeof headings)[number] => {
   return about === 'control-point' && kind !== 'flagged' ? 'control-points-heading' : 'to-consider';
 };
 
-function counted(findings: readonly Finding[], say: Telling['say']): string[] {
-  const times = new Map<string, number>();
-  for (const { what } of findings) times.set(what, (times.get(what) ?? 0) + 1);
-  return [...times].map(([what, count]) => (count > 1 ? say('so-many-times', { count: String(count), what }) : what));
+function counted(findings: readonly Finding[], { say, account }: Telling): string[] {
+  const alike = new Map<string, { what: string; count: number }>();
+  for (const { what } of findings) {
+    const { count } = alike.get(canonicalJson(what)) ?? { count: 0 };
+    alike.set(canonicalJson(what), { what: account(what), count: count + 1 });
+  }
+  return [...alike.values()].map(({ what, count }) => (count > 1 ? say('so-many-times', { count: String(count), what }) : what));
 }
 
-function sayTakenBack(review: Lot['reviews'][number] | undefined, say: Telling['say']): string | undefined {
+function sayTakenBack(review: Lot['reviews'][number] | undefined, { say, account }: Telling): string | undefined {
   if (!review?.takenBack) return undefined;
-  const { what, by, reason } = review.takenBack;
-  const covered = say('review-covered', { covered: review.covered });
+  const { what, by: who, reason } = review.takenBack;
+  const covered = say('review-covered', review.covered);
   const said = reason
-    ? say('review-taken-back-because', { what, reason: sentence(reason), who: by })
-    : say('review-taken-back-by', { what, who: by });
+    ? say('review-taken-back-because', { reason: ended(reason), who })
+    : say('review-taken-back-by', { what: account([what]), who });
   return `${said} ${covered}`;
 }
 
-/** A person may leave out the full stop. */
-const sentence = (said: string): string => (/[.!?]$/.test(said) ? said : `${said}.`);
+export function outstandingOf({ review, standing }: Lot, found: readonly Finding[], { account }: Telling): string[] {
+  const open = found.filter(({ blocks }) => blocks).map(({ what, next = [] }) => [...what, ...next]);
+  return [...open, ...outdated(review, standing)].map(account);
+}
 
-const sayOutdated = ({ takenBack }: Lot['reviews'][number]): string =>
-  takenBack?.reason
-    ? `The review was taken back: ${sentence(takenBack.reason)} Review it again.`
-    : `${takenBack?.what ?? 'Something was recorded'} after the review was signed. Review it again.`;
-
-export function outstandingOf({ review, standing }: Lot, found: readonly Finding[]): string[] {
-  const open = found.filter(({ blocks }) => blocks).map(({ what, next }) => [what, next].filter(Boolean).join(' '));
-  const outdated =
-    review && !review.counts && standing !== 'shipped'
-      ? [sayOutdated(review)]
-      : review && review.packedSince > 0
-        ? [sayPackedSince(review.packedSince)]
-        : [];
-  return [...open, ...outdated];
+function outdated(review: Lot['review'], standing: Lot['standing']): Account[] {
+  if (!review) return [];
+  const { counts, takenBack, packedSince } = review;
+  if (!counts) return takenBack && standing !== 'shipped' ? [[takenBack.what, sentence('next-review-again')]] : [];
+  return packedSince > 0 ? [packedAfterIt(packedSince)] : [];
 }

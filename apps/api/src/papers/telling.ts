@@ -2,16 +2,20 @@ import type { Tell } from '@larderbook/haccp';
 import {
   clockFor,
   lines,
+  saidTeller,
   say,
   type LimitTeller,
   type Place,
   type Say,
   type SayLine,
   type SayOf,
+  type TellAccount,
+  type TellSaid,
   type Voice,
   type WordsOf,
 } from '@larderbook/messages';
 import { allWords, wordsTogether } from '@larderbook/messages/all';
+import { accountsIn } from '../platform/account';
 import { limitsIn, tellerIn } from '../platform/tell';
 
 const words = wordsTogether('paper-entries', 'entries');
@@ -22,6 +26,8 @@ export type Telling = {
   of<Other extends Place>(place: Other): SayOf<Other>;
   limits: LimitTeller;
   tell: Tell;
+  account: TellAccount;
+  said: TellSaid;
   line: SayLine;
   /** A calendar day: "Oct 16, 2025" or "16 Oct 2025". */
   day(day: string): string;
@@ -39,6 +45,8 @@ export function tellingIn(voice: Voice): Telling {
     of: (place) => say(allWords[place][language] as WordsOf<typeof place>, voice),
     limits,
     tell,
+    account: accountsIn(voice),
+    said: saidTeller(words[language], voice),
     line: lines(wordsOfLines[language], voice, { ...limits, tellRemark }),
     day: (day) => clock.calendarDay(day),
     instant: (at) => clock.dayAndTime(at),

@@ -1,6 +1,6 @@
 import type { LimitSet } from '@larderbook/haccp';
 import { describe, expect, test } from 'vitest';
-import { english, englishLimits } from '../platform/tell';
+import { english, englishLimits } from '../platform/in-english.test-data';
 import { ownOnOffer } from './own-limits-on-offer';
 import type { OwnEdition } from './own-limits.queries';
 import { ownReasons as reasonsOf } from './own-limits-reassess';

@@ -2,14 +2,13 @@ import type { ControlPoint, PlanContent } from '@larderbook/contracts';
 import { coldHolding, coolingCured, coolingUncured, type CriticalLimit } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
-import { inEnglish } from '../platform/in-english.test-data';
+import { english, englishLimits, inEnglish } from '../platform/in-english.test-data';
 import { planFaults as faultsOf } from './plan-faults';
 import { planWarnings as warningsOf } from './plan-warnings';
 
 const planFaults = (...asked: Parameters<typeof faultsOf>) => faultsOf(...asked).map(inEnglish);
 const planWarnings = (content: Parameters<typeof warningsOf>[0], product: Parameters<typeof warningsOf>[1]) =>
   warningsOf(content, product, englishLimits).map(inEnglish);
-import { english, englishLimits } from '../platform/tell';
 import { listStarters } from './starter-plans';
 import { supported } from './with-support.test-data';
 

@@ -8,8 +8,7 @@ import {
   type CriticalLimit,
 } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
-import { inEnglish } from '../platform/in-english.test-data';
-import { englishLimits } from '../platform/tell';
+import { englishLimits, inEnglish } from '../platform/in-english.test-data';
 import { planWarnings as warningsOf } from './plan-warnings';
 
 const planWarnings = (content: Parameters<typeof warningsOf>[0], product: Parameters<typeof warningsOf>[1]) =>

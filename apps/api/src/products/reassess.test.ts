@@ -2,7 +2,7 @@ import { limitSetById, type CriticalLimit, type WhereItWorks } from '@larderbook
 import { describe, expect, test } from 'vitest';
 import { figuresFromElsewhere as elsewhere } from './figures-from-elsewhere';
 import { reassessments as askedFor } from './reassess';
-import { english } from '../platform/tell';
+import { english } from '../platform/in-english.test-data';
 import { reasonsIn } from './reasons-in';
 import { listStarters } from './starter-plans';
 

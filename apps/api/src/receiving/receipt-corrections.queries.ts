@@ -1,9 +1,9 @@
 import type { Correction } from '@larderbook/contracts';
-import { correctionsOf, type Told } from '../ledger/corrections-of';
+import { correctionsOf, dayOf, figureOf, momentOf, typed, type Told } from '../ledger/corrections-of';
 import { namesNow } from '../ledger/rows-that-count';
 import { madeBy, type PersonNames } from '../shop/person-names';
+import { named } from '../platform/account';
 import type { Tx } from '../platform/database';
-import { formatEnteredWeight } from '../platform/kept-weight';
 
 type Row = Awaited<ReturnType<typeof rowsOf>>[number];
 
@@ -33,19 +33,19 @@ async function rowsOf(tx: Tx, receiptIds: readonly string[]) {
 }
 
 const tell = (row: Row, names: ReadonlyMap<string, string>): Told => ({
-  what: `Delivery ${row.code}`,
-  says: {
-    Item: names.get(row.itemId) ?? '',
-    Supplier: names.get(row.supplierId) ?? '',
-    'Supplier’s lot': row.supplierLot,
-    'Supplier’s establishment number': row.supplierEstablishmentNumber ?? '',
-    'Kill date': row.killDate?.toISOString().slice(0, 10) ?? '',
-    'Pack date': row.packDate?.toISOString().slice(0, 10) ?? '',
-    Weight: formatEnteredWeight(row),
-    Temperature: row.temperatureValue ? `${row.temperatureValue.toString()} ${row.temperatureUnit ?? ''}` : '',
-    Content: row.fractionPercent ? `${row.fractionPercent.toString()} %` : '',
-    Decision: row.decision,
-    'Reason of the decision': row.reason,
-    Time: row.takenAt,
-  },
+  what: named('entry-delivery', { code: row.code }),
+  says: [
+    [named('says-item'), names.get(row.itemId)],
+    [named('says-supplier'), names.get(row.supplierId)],
+    [named('says-supplier-lot'), typed(row.supplierLot)],
+    [named('says-establishment-number'), typed(row.supplierEstablishmentNumber)],
+    [named('says-kill-date'), dayOf(row.killDate)],
+    [named('says-pack-date'), dayOf(row.packDate)],
+    [named('says-weight'), figureOf(row.weightValue, row.weightUnit)],
+    [named('says-temperature'), figureOf(row.temperatureValue, row.temperatureUnit)],
+    [named('says-content'), figureOf(row.fractionPercent, '%')],
+    [named('says-decision'), named(row.decision === 'refused' ? 'says-refused' : 'says-accepted')],
+    [named('says-decision-reason'), typed(row.reason)],
+    [named('says-time'), momentOf(row.takenAt)],
+  ],
 });

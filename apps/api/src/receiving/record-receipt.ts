@@ -8,7 +8,6 @@ import { keptBy } from '../platform/kept-by';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
-import { tell } from '../platform/tell';
 import { told } from '../platform/told';
 import { itemsNow, type ItemNow } from '../products/items-now';
 import { checkDelivery } from './check-delivery';
@@ -36,7 +35,7 @@ export class RecordReceipt {
       const flags = flagTimes({ takenAt: Date.parse(input.takenAt), recordedAt: at.getTime() });
       const row = rowOfDelivery({ input, judged, code }, flags, by, at);
       await tx.receiptRow.create({ data: { ...row, id: input.receiptId } });
-      if (judged.isMiss) await openMiss(tx, { input, judged, code, item }, by, at);
+      if (judged.isMiss) await openMiss(tx, { input, judged, code }, by, at);
       return {};
     });
     return this.db.transaction(by, (tx) => showReceipt(tx, input.receiptId));
@@ -76,20 +75,13 @@ export function rowOfDelivery({ input, judged, code }: Delivery, timeFlags: stri
   };
 }
 
-const openMiss = (
-  tx: Tx,
-  { input, judged, code, item }: Delivery & { input: Input; item: ItemNow },
-  by: Person,
-  at: Date,
-): Promise<string> =>
+const openMiss = (tx: Tx, { input, judged }: Delivery & { input: Input }, by: Person, at: Date): Promise<string> =>
   openDeviation(
     tx,
     {
       dedupeKey: missOf(input.receiptId),
       receiptId: input.receiptId,
       subjectId: input.receiptId,
-      description:
-        `Delivery ${code} of ${item.name} was accepted. ${judged.verdict ? tell(judged.verdict, judged.limit).because : ''}`.trim(),
       limit: judged.limit,
       verdict: judged.verdict,
       takenAt: input.takenAt,

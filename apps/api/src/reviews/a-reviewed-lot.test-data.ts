@@ -1,6 +1,7 @@
 import type { ControlPointOnLot, Deviation, Lot } from '@larderbook/contracts';
-import { massOf } from '@larderbook/haccp';
+import { coded, massOf } from '@larderbook/haccp';
 import type { LotWeights } from '../lots/lot-weights.queries';
+import { codesOf } from '../platform/codes-of.test-data';
 import { findings as found, type Beside } from './findings';
 
 export const nothingAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
@@ -73,7 +74,7 @@ export const tooCold = {
 export const aDeviation = (deviation: Partial<Deviation> = {}): Deviation => ({
   deviationId: 'd',
   number: 4,
-  description: 'Core 5 °F short.',
+  description: [coded('as-worded', { said: 'Core 5 °F short.' })],
   open: true,
   opened: made,
   shippedAlready: false,
@@ -139,7 +140,7 @@ export const aLot = (lot: Partial<Lot> = {}): Lot => ({
   productId: 'p',
   productName: 'Ring',
   standing: 'to-review',
-  because: '',
+  because: [],
   startedAt: made.at,
   openDeviations: 0,
   packages: 5,
@@ -169,7 +170,7 @@ export const aLot = (lot: Partial<Lot> = {}): Lot => ({
 export const blocking = (lot: Lot, deviations: Deviation[] = []) =>
   findings(lot, deviations)
     .filter(({ blocks }) => blocks)
-    .map(({ kind, what }) => [kind, what]);
+    .map(({ kind, what }) => [kind, ...codesOf(what)]);
 
-/** What is the reviewer's to judge, in words. */
-export const remarks = (found: ReturnType<typeof findings>) => found.filter(({ kind }) => kind === 'flagged').map(({ what }) => what);
+/** What is the reviewer's to judge. */
+export const remarks = (found: ReturnType<typeof findings>) => found.filter(({ kind }) => kind === 'flagged').flatMap(({ what }) => what);

@@ -1,9 +1,9 @@
-import type { Lot } from '@larderbook/contracts';
+import { allergens as known, type Lot } from '@larderbook/contracts';
 import { itemsNow } from '../products/items-now';
 import type { Tx } from '../platform/database';
 
 /** Nothing in the formula holds these allergens. */
-export type StrangeAllergens = { itemName: string; allergens: string[] };
+export type StrangeAllergens = { itemName: string; allergens: (typeof known)[number][] };
 
 /** Uses items as described now. Corrected entries do not count. */
 export async function allergensBesideFormula(tx: Tx, { weighings, targets }: Lot): Promise<StrangeAllergens[]> {
@@ -12,10 +12,10 @@ export async function allergensBesideFormula(tx: Tx, { weighings, targets }: Lot
   const itemIds = new Set(beside.map(({ item }) => item.itemId));
   const inFormula = targets.map(({ itemId }) => itemId);
   const items = await itemsNow(tx, [...itemIds, ...inFormula]);
-  const known = new Set(inFormula.flatMap((itemId) => items.get(itemId)?.allergens ?? []));
+  const expected = new Set(inFormula.flatMap((itemId) => items.get(itemId)?.allergens ?? []));
   return [...itemIds].flatMap((itemId) => {
     const { name = '', allergens = [] } = items.get(itemId) ?? {};
-    const strange = allergens.filter((allergen) => !known.has(allergen));
+    const strange = known.filter((allergen) => allergens.includes(allergen) && !expected.has(allergen));
     return strange.length > 0 ? [{ itemName: name, allergens: strange }] : [];
   });
 }

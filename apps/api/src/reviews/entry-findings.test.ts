@@ -2,17 +2,24 @@ import type { Lot } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { aLot, anInput, aPacking, aPoint, entry, findings, made, remarks } from './a-reviewed-lot.test-data';
 
+const packing = { code: 'entry-packing', figures: { code: '26061-1-P1' } };
+const loss = { code: 'removed-loss-in-cooking' };
+
 test('what was corrected or voided of goods and stages is shown with who did it and why', () => {
   const correction: Lot['corrections'][number] = {
-    ...{ correctionId: 'c', about: 'packing', id: 'k', what: 'Packing 26061-1-P1', voided: false, reason: 'Counted again.', made },
-    changes: [{ what: 'Packages', before: '6', after: '5', isMoment: false }],
+    ...{ correctionId: 'c', about: 'packing', id: 'k', what: packing, voided: false, reason: 'Counted again.', made },
+    changes: [{ what: { code: 'says-packages' }, before: '6', after: '5' }],
   };
-  const corrections = [correction, { ...correction, what: 'Loss in cooking', voided: true }];
+  const corrections = [correction, { ...correction, what: loss, voided: true }];
+  const signed = { who: 'Ida Marsh', reason: 'Counted again.' };
   expect(remarks(findings(aLot({ corrections })))).toEqual([
-    'Packing 26061-1-P1: corrected by Ida Marsh (Counted again.).',
-    'Loss in cooking: voided by Ida Marsh (Counted again.).',
+    { code: 'thing-corrected', figures: { thing: packing, ...signed } },
+    { code: 'thing-voided', figures: { thing: loss, ...signed } },
   ]);
 });
+
+const aReadingAt = { code: 'entry-reading', figures: { point: 'Cooking' } };
+const readingsAt = (count: number) => ({ code: 'entry-readings', figures: { count, point: 'Cooking' } });
 
 test('flagged entries alike in kind, flags and person are one finding', () => {
   const reading = { readingId: 'r', controlPointId: 'cook', probe: '', entered: { value: 168, unit: '°F' as const }, judged: [], ...entry };
@@ -20,8 +27,8 @@ test('flagged entries alike in kind, flags and person are one finding', () => {
   const other = { ...late, made: { ...made, name: 'Nell Varrow' } };
   const readings = [late, { ...late, readingId: 'q' }, { ...other, readingId: 'p' }, { ...reading, readingId: 'o' }];
   expect(remarks(findings(aLot({ controlPoints: [aPoint({ readings })] })))).toEqual([
-    '2 readings at Cooking by Ida Marsh: recorded more than 15 minutes after it was taken.',
-    'Reading at Cooking by Nell Varrow: recorded more than 15 minutes after it was taken.',
+    { code: 'entry-flagged', figures: { entry: readingsAt(2), who: 'Ida Marsh', flags: [{ code: 'recorded-late' }] } },
+    { code: 'entry-flagged', figures: { entry: aReadingAt, who: 'Nell Varrow', flags: [{ code: 'recorded-late' }] } },
   ]);
 });
 
@@ -33,12 +40,12 @@ test('odd and corrected entries are shown with who made them; what was corrected
     ],
     packings: [{ ...aPacking, flags: ['before-the-lot', 'recorded-late'] }],
   });
-  expect(
-    findings(lot, [])
-      .filter(({ kind }) => kind === 'flagged')
-      .map(({ what }) => what),
-  ).toEqual([
-    'Input of R-0007 by Ida Marsh: corrects an earlier entry (Read the wrong scale).',
-    'Packing 26061-1-P1 by Ida Marsh: dated before the lot was started; ' + 'recorded more than 15 minutes after it was taken.',
+  const flags = [{ code: 'before-the-lot' }, { code: 'recorded-late' }];
+  expect(remarks(findings(lot))).toEqual([
+    {
+      code: 'entry-corrects',
+      figures: { entry: { code: 'entry-input', figures: { code: 'R-0007' } }, who: 'Ida Marsh', reason: 'Read the wrong scale' },
+    },
+    { code: 'entry-flagged', figures: { entry: packing, who: 'Ida Marsh', flags } },
   ]);
 });

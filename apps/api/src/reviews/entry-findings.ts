@@ -1,9 +1,14 @@
 import { clarificationsOf, type ControlPointOnLot, type Finding, type Flag, type Lot } from '@larderbook/contracts';
-import { allWords } from '@larderbook/messages/all';
+import type { Coded, Phrase } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
+import { named, sentence } from '../platform/account';
 
 type Entry = {
-  kind: string;
-  of: string;
+  kind: 'input' | 'weighing' | 'reading' | 'packing';
+  /** What it is called by itself. */
+  one: Phrase;
+  /** What so many alike are called; those of one control point are alike. */
+  many: (count: number) => Phrase;
   controlPointId?: string;
   flags: Flag[];
   made: { name: string };
@@ -26,60 +31,79 @@ export const entryFindings = (lot: Lot): Finding[] => {
 };
 
 const entriesOf = (lot: Lot): Entry[] => [
-  ...lot.inputs.map((input) => ({ ...input, kind: 'input', of: `of ${input.from.code}` })),
-  ...lot.weighings.map((weighing) => ({ ...weighing, kind: 'weighing', of: `of ${weighing.item.name}` })),
-  ...lot.controlPoints.flatMap(({ controlPoint, readings }) =>
-    readings.map((reading) => ({ ...reading, kind: 'reading', of: `at ${controlPoint.name}` })),
+  ...lot.inputs.map((input) => ({
+    ...input,
+    kind: 'input' as const,
+    one: named('entry-input', { code: input.from.code }),
+    many: (count: number) => named('entry-inputs', { count }),
+  })),
+  ...lot.weighings.map((weighing) => ({
+    ...weighing,
+    kind: 'weighing' as const,
+    one: named('entry-weighing', { item: weighing.item.name }),
+    many: (count: number) => named('entry-weighings', { count }),
+  })),
+  ...lot.controlPoints.flatMap(({ controlPoint: { name }, readings }) =>
+    readings.map((reading) => ({
+      ...reading,
+      kind: 'reading' as const,
+      one: named('entry-reading', { point: name }),
+      many: (count: number) => named('entry-readings', { count, point: name }),
+    })),
   ),
-  ...lot.packings.map((packing) => ({ ...packing, kind: 'packing', of: packing.code })),
+  ...lot.packings.map((packing) => ({
+    ...packing,
+    kind: 'packing' as const,
+    one: named('entry-packing', { code: packing.code }),
+    many: (count: number) => named('entry-packings', { count }),
+  })),
 ];
 
-const found = (what: string, controlPointId?: string): Finding => ({
+const found = (what: Coded, controlPointId?: string): Finding => ({
   about: 'entry',
   kind: 'flagged',
-  what,
+  what: [what],
   blocks: false,
   controlPointId,
 });
 
-const sayFlags = (flags: readonly Flag[]): string[] => flags.map((flag) => allWords.entries.en[flag]);
+const flagged = (flags: readonly Flag[]): Phrase[] => flags.map((flag) => named(flag));
 
-function correctionFinding({ kind, of, flags, made, amendedBy, reason, controlPointId }: Entry): Finding {
-  const oddities = [...(amendedBy ? [] : sayFlags(flags)), `corrects an earlier entry (${reason})`];
-  return found(`${capital(kind)} ${of} by ${made.name}: ${oddities.join('; ')}.`, controlPointId);
+function correctionFinding({ one: entry, flags, made, amendedBy, reason = '', controlPointId }: Entry): Finding {
+  const figures = { entry, who: made.name, reason };
+  const isFlagged = flags.length > 0 && !amendedBy;
+  const what = isFlagged ? sentence('entry-corrects-flagged', { ...figures, flags: flagged(flags) }) : sentence('entry-corrects', figures);
+  return found(what, controlPointId);
 }
 
-const voidedFinding = ({ kind, of, made, voided, controlPointId }: Entry): Finding[] =>
-  voided ? [found(`${capital(kind)} ${of} by ${made.name}: voided by ${voided.made.name} (${voided.reason}).`, controlPointId)] : [];
+const voidedFinding = ({ one: entry, made, voided, controlPointId }: Entry): Finding[] =>
+  voided ? [found(sentence('entry-voided', { entry, who: made.name, by: voided.made.name, reason: voided.reason }), controlPointId)] : [];
 
 /** Corrections of deliveries, stages, goods and instruments have no line among the entries. */
-const goodsFinding = ({ what, voided, reason, made, controlPointId }: Lot['corrections'][number]): Finding =>
-  found(`${what}: ${voided ? 'voided' : 'corrected'} by ${made.name} (${reason}).`, controlPointId);
+const goodsFinding = ({ what: thing, voided, reason, made, controlPointId }: Lot['corrections'][number]): Finding =>
+  found(sentence(voided ? 'thing-voided' : 'thing-corrected', { thing, who: made.name, reason }), controlPointId);
 
 function alike(entries: readonly Entry[]): Entry[][] {
   const groups = new Map<string, Entry[]>();
   for (const entry of entries) {
-    const { kind, of, flags, made, amends, amendedBy, voided } = entry;
+    const { kind, controlPointId = '', flags, made, amends, amendedBy, voided } = entry;
     if (flags.length === 0 || amends || amendedBy || voided) continue;
-    const key = [kind, kind === 'reading' ? of : '', made.name, ...flags].join('\n');
+    const key = [kind, controlPointId, made.name, ...flags].join('\n');
     groups.set(key, [...(groups.get(key) ?? []), entry]);
   }
   return [...groups.values()];
 }
 
 function flaggedFinding(entries: Entry[]): Finding {
-  const [{ kind, of, flags, made, controlPointId }] = entries as [Entry];
-  const many = kind === 'reading' ? `${entries.length} readings ${of}` : `${entries.length} ${kind}s`;
-  const what = entries.length > 1 ? many : `${capital(kind)} ${of}`;
-  return found(`${what} by ${made.name}: ${sayFlags(flags).join('; ')}.`, controlPointId);
+  const [{ one, many, flags, made, controlPointId }] = entries as [Entry];
+  const entry = entries.length > 1 ? many(entries.length) : one;
+  return found(sentence('entry-flagged', { entry, who: made.name, flags: flagged(flags) }), controlPointId);
 }
 
 function clarificationFindings({ controlPoint, readings }: ControlPointOnLot): Finding[] {
-  const { controlPointId, name } = controlPoint;
-  return clarificationsOf(readings).map(({ word, reason, made, readings: of }) => {
-    const which = of.length === 1 ? 'A reading' : `${of.length} readings`;
-    return found(`${which} at ${name}: ${word}. ${reason} (${made.name})`, controlPointId);
+  const { controlPointId, name: point } = controlPoint;
+  return clarificationsOf(readings).map(({ word, reason, made, readings: { length: count } }) => {
+    const entry = named('entry-readings', { count, point });
+    return found(sentence('entry-clarified', { entry, word: named(codeOf('word', word)), reason, who: made.name }), controlPointId);
   });
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,5 +1,6 @@
 import type { Deviation, Lot } from '@larderbook/contracts';
 import { describe, expect, test } from 'vitest';
+import { codesOf } from '../platform/codes-of.test-data';
 import { action, aDeviation, aLot, anInput, aPoint, blocking, decided, entry, findings, made, tooCold } from './a-reviewed-lot.test-data';
 import { isReady } from './findings';
 
@@ -10,7 +11,7 @@ test('a lot with nothing amiss is ready, and says what was met', () => {
     {
       about: 'control-point',
       kind: 'met',
-      what: 'Cooking: every limit is met.',
+      what: [{ code: 'point-met', figures: { point: 'Cooking' } }],
       blocks: false,
       controlPointId: 'cook',
     },
@@ -18,47 +19,47 @@ test('a lot with nothing amiss is ready, and says what was met', () => {
 });
 
 describe('a lot is not ready', () => {
-  test.each<[string, Lot, Deviation[], [string, string][]]>([
-    ['with nothing put in', aLot({ inputs: [] }), [], [['missing', 'Nothing has been put into this lot.']]],
+  test.each<[string, Lot, Deviation[], string[][]]>([
+    ['with nothing put in', aLot({ inputs: [] }), [], [['missing', 'nothing-put-in']]],
     [
       'with nothing put in that was not corrected away',
       aLot({ inputs: [{ ...anInput, amendedBy: 'j' }] }),
       [],
-      [['missing', 'Nothing has been put into this lot.']],
+      [['missing', 'nothing-put-in']],
     ],
-    ['with nothing packed', aLot({ packings: [] }), [], [['missing', 'Nothing of this lot has been packed.']]],
+    ['with nothing packed', aLot({ packings: [] }), [], [['missing', 'nothing-packed']]],
     [
       'with a control point nobody recorded at',
       aLot({ controlPoints: [aPoint({ stands: 'not-started', settled: false })] }),
       [],
-      [['missing', 'Cooking: nothing was recorded.']],
+      [['missing', 'point-not-recorded']],
     ],
     [
       'with a stage still running',
       aLot({ controlPoints: [aPoint({ stands: 'running', settled: false })] }),
       [],
-      [['missing', 'Cooking: still running.']],
+      [['missing', 'point-running']],
     ],
     [
       'with a doubt that nobody settled',
       aLot({ controlPoints: [aPoint({ stands: 'undetermined', settled: false })] }),
       [],
-      [['undetermined', 'Cooking: undetermined.']],
+      [['undetermined', 'point-undetermined']],
     ],
     [
       'with a missed limit and an open deviation',
       aLot({ controlPoints: [aPoint({ stands: 'missed', settled: false, judged: [tooCold] })] }),
       [aDeviation()],
       [
-        ['missed', 'Cooking: missed. 140 °F is 5 °F below 145 °F.'],
-        ['open', 'Deviation 4: Core 5 °F short.'],
+        ['missed', 'point-missed', 'range-below'],
+        ['open', 'deviation-open', 'as-worded'],
       ],
     ],
     [
       'with a deviation open on a delivery in it',
       aLot(),
       [aDeviation({ receipt: { receiptId: 'r', code: 'R-0007', itemName: 'Pork' } })],
-      [['open', 'Deviation 4: Core 5 °F short.']],
+      [['open', 'deviation-open', 'as-worded']],
     ],
   ])('%s', (_case, lot, deviations, expected) => {
     expect(blocking(lot, deviations)).toEqual(expected);
@@ -69,18 +70,21 @@ test('a missed limit that people settled is shown and does not block', () => {
   const lot = aLot({ controlPoints: [aPoint({ stands: 'missed', settled: true, judged: [tooCold] })] });
   const found = findings(lot, [aDeviation({ open: false, actions: [action], ...decided })]);
   expect(isReady(found)).toBe(true);
-  expect(found.map(({ kind, what }) => [kind, what])).toEqual([
-    ['settled', 'Cooking: missed, and settled. 140 °F is 5 °F below 145 °F.'],
-    ['settled', 'Deviation 4: Core 5 °F short. Closed; release 10 kg.'],
+  expect(found.map(({ kind, what }) => [kind, ...codesOf(what)])).toEqual([
+    ['settled', 'point-missed-settled', 'range-below'],
+    ['settled', 'closed-decided', 'as-worded'],
   ]);
+  expect(found[0]?.what[1]).toEqual({ verdict: tooCold.verdict, tells: 'because' });
+  const released = { code: 'decided-release', figures: { weight: { value: '10', unit: 'kg' } } };
+  expect(found[1]?.what[0]).toEqual({ code: 'closed-decided', figures: { number: String(4), decided: [released] } });
 });
 
 test.each([
-  [aDeviation(), 'Record the corrective action.'],
-  [aDeviation({ actions: [action] }), 'Decide what becomes of 10 kg.'],
-  [aDeviation({ actions: [action], ...decided }), 'Close it.'],
+  [aDeviation(), { code: 'record-the-action' }],
+  [aDeviation({ actions: [action] }), { code: 'decide-what-becomes', figures: { weight: { value: '10', unit: 'kg' } } }],
+  [aDeviation({ actions: [action], ...decided }), { code: 'close-it' }],
 ])('an open deviation says what is next', (deviation, next) => {
-  expect(findings(aLot(), [deviation]).find(({ kind }) => kind === 'open')?.next).toBe(next);
+  expect(findings(aLot(), [deviation]).find(({ kind }) => kind === 'open')?.next).toEqual([next]);
 });
 
 test('what was left out of the formula is for the reviewer to judge, a meat too once there is meat', () => {
@@ -89,13 +93,15 @@ test('what was left out of the formula is for the reviewer to judge, a meat too 
   const said = (lot: Lot) =>
     findings(lot)
       .filter(({ kind, blocks }) => kind === 'missing' && !blocks)
-      .map(({ what, next }) => `${what} ${next}`);
+      .flatMap(({ what, next = [] }) => [...what, ...next]);
   expect(isReady(findings(aLot({ targets })))).toBe(true);
   expect(said(aLot({ targets }))).toEqual([
-    'Marjoram stands in the formula and was not weighed in. Weigh it in, or say in the statement why it was left out.',
-    'Pork belly stands in the formula and was not put in. Put it in, or say in the statement why it was left out.',
+    { code: 'ingredient-not-weighed-in', figures: { item: 'Marjoram' } },
+    { code: 'weigh-it-in' },
+    { code: 'meat-not-put-in', figures: { item: 'Pork belly' } },
+    { code: 'put-it-in' },
   ]);
-  expect(said(aLot({ targets, meatBlockGrams: 0 }))).toHaveLength(1);
+  expect(codesOf(said(aLot({ targets, meatBlockGrams: 0 })))).toEqual(['ingredient-not-weighed-in', 'weigh-it-in']);
 });
 
 test('what was said of readings is for the reviewer to judge, with who said it and why', () => {
@@ -109,7 +115,17 @@ test('what was said of readings is for the reviewer to judge, with who said it a
   expect(found.at(-1)).toEqual({
     about: 'entry',
     kind: 'flagged',
-    what: '2 readings at Cooking: not of the core. Probe on the table. (Ida Marsh)',
+    what: [
+      {
+        code: 'entry-clarified',
+        figures: {
+          entry: { code: 'entry-readings', figures: { count: 2, point: 'Cooking' } },
+          word: { code: 'word-not-of-the-core' },
+          reason: 'Probe on the table.',
+          who: 'Ida Marsh',
+        },
+      },
+    ],
     blocks: false,
     controlPointId: 'cook',
   });

@@ -1,6 +1,6 @@
 import { ofProduct, type ControlPointOnLot, type Finding } from '@larderbook/contracts';
-import { readingsDue, formatDuration, type Frequency } from '@larderbook/haccp';
-import { englishLimits } from '../platform/tell';
+import { readingsDue, type Coded, type Frequency } from '@larderbook/haccp';
+import { sentence } from '../platform/account';
 
 type Reading = ControlPointOnLot['readings'][number];
 
@@ -9,12 +9,16 @@ export function readingFindings(point: ControlPointOnLot): Finding[] {
   const { controlPoint } = point;
   const counting = ofProduct(controlPoint, point.readings).filter(isCounting);
   if (counting.length === 0 || controlPoint.takenAs === 'weighings') return [];
-  const said = [...(controlPoint.frequency ? tooFew(controlPoint.frequency, counting) : []), ...notRead(controlPoint.probes, counting)];
-  return said.map((what) => ({
+  const { name } = controlPoint;
+  const found = [
+    ...(controlPoint.frequency ? tooFew(name, controlPoint.frequency, counting) : []),
+    ...notRead(name, controlPoint.probes, counting),
+  ];
+  return found.map((what) => ({
     about: 'control-point',
     kind: 'flagged',
-    what: `${controlPoint.name}: ${what}`,
-    next: 'Look whether it was measured and not recorded, or say in the statement why fewer are enough.',
+    what: [what],
+    next: [sentence('look-for-readings')],
     blocks: false,
     controlPointId: controlPoint.controlPointId,
   }));
@@ -23,23 +27,23 @@ export function readingFindings(point: ControlPointOnLot): Finding[] {
 const isCounting = ({ amendedBy, voided, clarifications }: Reading): boolean =>
   !amendedBy && !voided && clarifications?.at(-1)?.word !== 'not of the core';
 
-function tooFew(frequency: Frequency, readings: readonly Reading[]): string[] {
+function tooFew(point: string, frequency: Frequency, readings: readonly Reading[]): Coded[] {
   const { missing, longest } = readingsDue(
     frequency,
     readings.map(({ made }) => Date.parse(made.at)),
   );
   if (missing === 0) return [];
-  const without = 'everyMinutes' in frequency ? `, ${formatDuration(longest)} at the longest without one` : '';
-  return [
-    `${counted(readings.length)}${without}, where the plan asks for one ${englishLimits.sayFrequency(frequency)}: ${missing} fewer than it asks.`,
-  ];
+  const counted = { point, count: readings.length, missing };
+  return 'everyMinutes' in frequency
+    ? [sentence('too-few-in-time', { ...counted, longest: lasting(longest), every: lasting(frequency.everyMinutes * 60_000) })]
+    : [sentence('too-few-in-lot', { ...counted, times: frequency.timesInALot })];
 }
+
+const lasting = (milliseconds: number) => ({ value: String(milliseconds), unit: 'ms' as const });
 
 /** With one named probe, every reading is of it. */
-function notRead(probes: readonly string[], readings: readonly Reading[]): string[] {
+function notRead(point: string, probes: readonly string[], readings: readonly Reading[]): Coded[] {
   const read = new Set(readings.map(({ probe }) => probe));
   const silent = probes.length > 1 ? probes.filter((probe) => !read.has(probe)) : [];
-  return silent.length > 0 ? [`the plan names ${silent.join(', ')}, and nobody read it.`] : [];
+  return silent.length > 0 ? [sentence('probes-not-read', { point, probes: silent })] : [];
 }
-
-const counted = (count: number): string => (count === 1 ? '1 reading' : `${count} readings`);

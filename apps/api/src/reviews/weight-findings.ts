@@ -1,6 +1,17 @@
 import type { Finding, Lot } from '@larderbook/contracts';
-import { lossBesideExpected, massOf, offTarget, formatMass, formatPercent, scaleStepOf, type MassUnit } from '@larderbook/haccp';
+import {
+  lossBesideExpected,
+  massOf,
+  offTarget,
+  roundedMass,
+  scaleStepOf,
+  type Coded,
+  type MassUnit,
+  type Quantity,
+} from '@larderbook/haccp';
 import { looseIn, type LotWeights } from '../lots/lot-weights.queries';
+import { sentence } from '../platform/account';
+import { percentFigure, weightFigure } from '../platform/figures';
 import { massOfGrams } from '../platform/kept-weight';
 
 type Target = Lot['targets'][number];
@@ -10,11 +21,11 @@ export const weightFindings = (lot: Lot, weights: LotWeights, unit: MassUnit): F
   ...lossFinding(lot, weights, unit),
 ];
 
-const flagged = (about: 'weighing' | 'weight', what: string, next: string): Finding => ({
+const flagged = (about: 'weighing' | 'weight', what: Coded[], next: Coded): Finding => ({
   about,
   kind: 'flagged',
   what,
-  next,
+  next: [next],
   blocks: false,
 });
 
@@ -23,9 +34,11 @@ function targetFinding(target: Target, lot: Lot): Finding[] {
   const { part, itemName, weighedGrams } = target;
   if (weighedGrams > 0) return part === 'ingredient' ? offTargetFinding(target, lot) : [];
   if (part === 'meat' && lot.meatBlockGrams === 0) return [];
-  const [was, next] = part === 'meat' ? ['put in', 'Put it in'] : ['weighed in', 'Weigh it in'];
-  const what = `${itemName} stands in the formula and was not ${was}.`;
-  return [{ ...flagged('weighing', what, `${next}, or say in the statement why it was left out.`), kind: 'missing' }];
+  const [what, next] =
+    part === 'meat'
+      ? [sentence('meat-not-put-in', { item: itemName }), sentence('put-it-in')]
+      : [sentence('ingredient-not-weighed-in', { item: itemName }), sentence('weigh-it-in')];
+  return [{ ...flagged('weighing', [what], next), kind: 'missing' }];
 }
 
 function offTargetFinding({ itemId, itemName, targetGrams, weighedGrams }: Target, lot: Lot): Finding[] {
@@ -35,12 +48,18 @@ function offTargetFinding({ itemId, itemName, targetGrams, weighedGrams }: Targe
   if (off === 0n) return [];
   const parts = lot.weighings.filter(({ item, amendedBy, voided }) => item.itemId === itemId && !amendedBy && !voided);
   const unit = parts[0]?.weight.unit ?? 'g';
-  const inParts =
-    parts.length > 1 ? `, in ${parts.length} weighings (${parts.map(({ weight }) => `${weight.value} ${weight.unit}`).join(', ')})` : '';
+  const way = off < 0n ? 'little' : 'much';
+  const figures = {
+    item: itemName,
+    weighed: roundedMass(weighed, unit),
+    target: roundedMass(target, unit),
+    off: roundedMass(off < 0n ? -off : off, unit),
+  };
   const what =
-    `${itemName}: ${formatMass(weighed, unit)} was weighed in for a target of ${formatMass(target, unit)}${inParts}, ` +
-    `${formatMass(off < 0n ? -off : off, unit)} too ${off < 0n ? 'little' : 'much'}.`;
-  return [flagged('weighing', what, 'Void or correct the weighing if it is wrong. If so much went in, say in the statement that it may.')];
+    parts.length > 1
+      ? sentence(`too-${way}-in-parts`, { ...figures, count: parts.length, parts: parts.map(({ weight }) => weightFigure(weight)) })
+      : sentence(`too-${way}-weighed-in`, figures);
+  return [flagged('weighing', [what], sentence('void-or-correct-weighing'))];
 }
 
 /** Nothing finer than the coarsest scale of the plan can be weighed. */
@@ -60,33 +79,34 @@ export function lossOf({ removals, formula }: Pick<Lot, 'removals' | 'formula'>,
   return { lost, weighed, ...lossBesideExpected({ ...weights, lost, yieldPercent: formula.expectedYieldPercent }) };
 }
 
+type Loss = NonNullable<ReturnType<typeof lossOf>>;
+
 /** A loss within the expected band is no finding. */
 function lossFinding({ removals, formula }: Lot, weights: LotWeights, unit: MassUnit): Finding[] {
   const loss = lossOf({ removals, formula }, weights);
   if (!loss || loss.beyond === 0n) return [];
   const { lost, weighed, least, most, beyond } = loss;
-  const say = (mass: bigint) => formatMass(mass, unit);
-  const band = `The formula expects ${formatPercent(formula.expectedYieldPercent)} to be left, a loss of ${say(least)} to ${say(most)}`;
-  const counted = weighed > 0n ? `, of it ${say(weighed)} recorded as loss` : '';
+  const figure = (mass: bigint) => roundedMass(mass, unit);
+  const expected = { yield: percentFigure(formula.expectedYieldPercent), least: figure(least), most: figure(most) };
+  const went = lostOf(loss, { lost: figure(lost < 0n ? -lost : lost), wentIn: figure(weights.wentIn), weighed: figure(weighed) });
   return beyond > 0n
     ? [
         flagged(
           'weight',
-          `${say(lost)} of ${say(weights.wentIn)} is lost${counted}. ${band}: ${say(beyond)} more is gone than it explains.`,
-          tooMuch,
+          [went, sentence('more-gone-than-expected', { ...expected, beyond: figure(beyond) })],
+          sentence('count-and-weigh-again'),
         ),
       ]
-    : [
-        flagged(
-          'weight',
-          `${sayLost(lost, say)} of ${say(weights.wentIn)} that went in${counted}. ${band}: ${say(-beyond)} more came out than it explains.`,
-          tooLittle,
-        ),
-      ];
+    : [flagged('weight', [went, sentence('more-left-than-expected', { ...expected, beyond: figure(-beyond) })], sentence('weigh-again'))];
 }
 
-const sayLost = (lost: bigint, say: (mass: bigint) => string): string =>
-  lost < 0n ? `${say(-lost)} more came out than all` : `Only ${say(lost)} is lost`;
+type Lost = Record<'lost' | 'wentIn' | 'weighed', Quantity>;
 
-const tooMuch = 'Count and weigh the packages again, record what was taken out, or say in the statement what became of it.';
-const tooLittle = 'Weigh the packages again, and look for what went in without a record.';
+function lostOf({ lost: loss, weighed: recorded, beyond }: Loss, { lost, wentIn, weighed }: Lost): Coded {
+  if (loss < 0n && beyond <= 0n)
+    return recorded > 0n
+      ? sentence('more-than-went-in-recorded', { more: lost, wentIn, weighed })
+      : sentence('more-than-went-in', { more: lost, wentIn });
+  const much = beyond > 0n ? 'much' : 'little';
+  return recorded > 0n ? sentence(`so-${much}-lost-recorded`, { lost, wentIn, weighed }) : sentence(`so-${much}-lost`, { lost, wentIn });
+}

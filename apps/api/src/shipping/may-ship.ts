@@ -1,9 +1,12 @@
-import { sayPackedSince, type LotStands } from '../lots/where-a-lot-stands';
+import type { Account } from '@larderbook/contracts';
+import { packedAfterIt } from '../lots/stand';
+import type { LotStands } from '../lots/where-a-lot-stands';
 import type { LotWeights } from '../lots/lot-weights.queries';
+import { sentence } from '../platform/account';
 
 type Stands = Pick<LotStands, 'standing' | 'because' | 'reviewCounts' | 'packedSince' | 'clearedSince'>;
 type Stock = Pick<LotWeights, 'packed' | 'shipped' | 'aside'>;
-export type MayShip = { mayShip: boolean; because: string };
+export type MayShip = { mayShip: boolean; because: Account };
 
 /**
  * Packages ship while the review that saw them stands, up to what was neither condemned nor set aside for rework. Those
@@ -12,11 +15,11 @@ export type MayShip = { mayShip: boolean; because: string };
 export function mayShip(stands: Stands, stock: Stock, packingId: string): MayShip {
   const { standing, because, packedSince, clearedSince } = stands;
   if (!isCleared(stands)) return { mayShip: false, because };
-  if (!clearedSince(packingId)) return { mayShip: false, because: sayPackedSince(packedSince) };
-  const free = standing === 'to-review' ? 'The pre-shipment review is signed for these packages.' : because;
+  if (!clearedSince(packingId)) return { mayShip: false, because: packedAfterIt(packedSince) };
+  const free = standing === 'to-review' ? [sentence('signed-for-these')] : because;
   if (leftIn(stock) > 0n || asideIn(stock) === 0n) return { mayShip: true, because: free };
   const { toRework } = stock.aside;
-  return { mayShip: false, because: `What is left of it was ${toRework > 0n ? 'condemned or is to be reworked' : 'condemned'}.` };
+  return { mayShip: false, because: [sentence(toRework > 0n ? 'rest-condemned-or-to-rework' : 'rest-condemned')] };
 }
 
 const isCleared = ({ standing, reviewCounts }: Stands): boolean =>

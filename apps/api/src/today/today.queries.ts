@@ -36,8 +36,13 @@ const stateOf = ({ warning }: Today['inWork'][number]) => warning?.forecast.stat
 const dueOf = ({ running }: Today['inWork'][number]): number => running?.deadline ?? Number.MAX_SAFE_INTEGER;
 
 async function plansMissing(tx: Tx): Promise<Today['plansMissing']> {
-  return (await listProducts(tx)).flatMap(({ productId, name, formulaVersion, planInForce }) => {
-    const missing = [...(formulaVersion === undefined ? ['a formula'] : []), ...(planInForce === undefined ? ['an adopted plan'] : [])];
-    return missing.length > 0 ? [{ productId, name, what: `No lot of it can be started before it has ${missing.join(' and ')}.` }] : [];
+  return (await listProducts(tx)).flatMap(({ productId, name, formulaVersion, planInForce }): Today['plansMissing'] => {
+    const lacks = lackOf(formulaVersion !== undefined, planInForce !== undefined);
+    return lacks ? [{ productId, name, lacks }] : [];
   });
+}
+
+function lackOf(hasFormula: boolean, hasPlan: boolean): Today['plansMissing'][number]['lacks'] | undefined {
+  if (hasFormula) return hasPlan ? undefined : 'plan';
+  return hasPlan ? 'formula' : 'formula-and-plan';
 }

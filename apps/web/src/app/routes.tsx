@@ -13,6 +13,9 @@ type Page = () => React.ReactNode;
 /** Any page may open a block of `ui`, and may not wait for its words in the middle of an entry. */
 const ofBlocks = ['shared', 'recording', 'explaining'] as const satisfies Place[];
 
+/** Words of accounts, and of the names, verdicts and limits in them. */
+const ofAccounts = ['accounts', 'entries', 'verdicts', 'limits'] as const satisfies Place[];
+
 /** Every place that some page or the shell speaks of. */
 export const wordsOfPages = new Set<Place>(['shell', ...ofBlocks]);
 
@@ -60,6 +63,7 @@ const pages = [
     'InstrumentsPage',
     'shop',
     'instruments',
+    'entries',
     'verdicts',
     'limits',
   ),
@@ -86,19 +90,17 @@ const pages = [
     'limits',
     'receiving',
   ),
-  place('/lots', () => import('../places/lots/lots-page'), 'LotsPage', 'lots'),
+  place('/lots', () => import('../places/lots/lots-page'), 'LotsPage', 'lots', ...ofAccounts),
   place('/lots/new', () => import('../places/lots/start-lot-page'), 'StartLotPage', 'lots'),
   place(
     '/lots/$lotId',
     () => import('../places/lots/lot-page'),
     'LotPage',
     'lots',
+    ...ofAccounts,
     'lot-forms',
     'day-sheet',
     'judging',
-    'entries',
-    'verdicts',
-    'limits',
     'findings',
     'forecasts',
   ),
@@ -121,12 +123,12 @@ const pages = [
     () => import('../places/reviews/review-page'),
     'ReviewPage',
     'reviews',
-    'entries',
-    'verdicts',
-    'limits',
+    'review-findings',
+    ...ofAccounts,
+    'items',
     'problem-details',
   ),
-  place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage', 'reviews'),
+  place('/reviews', () => import('../places/reviews/to-review-page'), 'ToReviewPage', 'reviews', 'accounts', 'entries'),
   place('/products', () => import('../places/products/products-page'), 'ProductsPage', 'products', 'limits'),
   place(
     '/products/$productId',
@@ -205,19 +207,18 @@ const pages = [
     'plan-drafts',
     'plan-versions',
   ),
-  place('/deviations', () => import('../places/deviations/deviations-page'), 'DeviationsPage', 'deviations'),
+  place('/deviations', () => import('../places/deviations/deviations-page'), 'DeviationsPage', 'deviations', ...ofAccounts),
   place(
     '/deviations/$deviationId',
     () => import('../places/deviations/deviation-page'),
     'DeviationPage',
-    'verdicts',
-    'limits',
     'deviations',
+    ...ofAccounts,
     'settling',
   ),
-  place('/shipping', () => import('../places/shipping/stock-page'), 'StockPage', 'shipping', 'lots'),
-  place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage', 'shipping', 'lots'),
-  place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage', 'shipping'),
+  place('/shipping', () => import('../places/shipping/stock-page'), 'StockPage', 'shipping', 'lots', ...ofAccounts),
+  place('/shipping/new', () => import('../places/shipping/ship-page'), 'ShipPage', 'shipping', 'lots', ...ofAccounts),
+  place('/shipping/shipments', () => import('../places/shipping/shipments-page'), 'ShipmentsPage', 'shipping', 'entries'),
   place('/shipping/customers', () => import('../places/shipping/customers-page'), 'CustomersPage', 'shipping'),
   placeAsked('/trace', wordsAsked, () => import('../places/trace/trace-page'), 'TracePage', 'trace'),
   placeAsked('/trace/supplier-lot', supplierLotAsked, () => import('../places/trace/supplier-lot-page'), 'SupplierLotPage', 'trace'),

@@ -1,17 +1,20 @@
-import type { Correction } from '@larderbook/contracts';
+import type { Correction, Said } from '@larderbook/contracts';
+import { canonicalJson } from '@larderbook/haccp';
 import { Moment } from './moment';
 import css from './notes.module.css';
+import { useSaid } from './use-said';
 import { useSay } from './voice';
 
 export function CorrectedList({ corrections, zone }: { corrections: readonly Correction[]; zone: string }) {
   const say = useSay('recording');
+  const tell = useSaid();
   return (
     <ul className={css.notes}>
       {corrections.map(({ correctionId, voided, reason, made, changes }) => (
         <li key={correctionId}>
-          {say(voided ? 'voided-by' : 'corrected-by', { who: made.name, when: { at: Date.parse(made.recordedAt) }, reason })}
+          {say(voided ? 'voided-by' : 'corrected-by', { who: made.name, when: { at: Date.parse(made.recordedAt) }, reason: tell(reason) })}
           {changes.map((change) => (
-            <Change key={change.what} change={change} zone={zone} />
+            <Change key={canonicalJson(change.what)} change={change} zone={zone} />
           ))}
         </li>
       ))}
@@ -19,13 +22,14 @@ export function CorrectedList({ corrections, zone }: { corrections: readonly Cor
   );
 }
 
-function Change({ change: { what, before, after, isMoment }, zone }: { change: Correction['changes'][number]; zone: string }) {
+function Change({ change: { what, before, after }, zone }: { change: Correction['changes'][number]; zone: string }) {
   const say = useSay('recording');
-  const shown = (text: string) => (isMoment ? <Moment at={text} zone={zone} /> : text);
+  const tell = useSaid();
+  const shown = (said: Said) => (typeof said === 'object' && 'at' in said ? <Moment at={said.at} zone={zone} /> : tell(said));
   return (
     <div>
-      {what}: <s>{before === '' ? say('nothing') : shown(before)}</s>
-      {after !== '' && <> → {shown(after)}</>}
+      {tell(what)}: <s>{before === undefined ? say('nothing') : shown(before)}</s>
+      {after !== undefined && <> → {shown(after)}</>}
     </div>
   );
 }

@@ -1,11 +1,12 @@
 import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
+import type { PlainPhrase } from '../limits/verdict';
 import type { Weight } from './within-scales';
 
 /** Percentages as stated by its item. */
 export type Holding = {
   mass: bigint;
-  name: string;
+  name: string | PlainPhrase;
   saltPercent?: number;
   waterPercent?: number;
   /** Error of its scale, either way. */
@@ -13,12 +14,12 @@ export type Holding = {
 };
 
 /** Femtograms; or the first thing of unknown salt or water. */
-export type SaltAndWater = { salt: bigint; water: bigint } | { lacking: string };
+export type SaltAndWater = { salt: bigint; water: bigint } | { lacking: string | PlainPhrase };
 
 /** `all` is the whole earlier lot. */
 export type ReworkedPhase = {
   mass: bigint;
-  name: string;
+  name: string | PlainPhrase;
   all: bigint;
   of: SaltAndWater;
   error?: bigint;

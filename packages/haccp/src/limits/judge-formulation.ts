@@ -8,7 +8,7 @@ import { isStated, shareWithin, type ScaleErrors } from '../formula/within-scale
 import type { RestrictedSubstance } from '../formula/restricted-substance';
 import type { Source } from './source';
 import type { FormulationCondition } from './limit-condition';
-import type { Figure, Figures, Verdict } from './verdict';
+import type { Figure, Figures, PlainPhrase, Verdict } from './verdict';
 
 /** An absent figure leaves its condition undetermined. */
 export type Formulation = {
@@ -16,7 +16,7 @@ export type Formulation = {
   salt?: bigint;
   water?: bigint;
   /** The first ingredient of unknown salt and water. */
-  lacking?: string;
+  lacking?: string | PlainPhrase;
   /** Errors of the scales; and the least salt in the most water within them. */
   scales?: ScaleErrors;
   least?: { salt: bigint; water: bigint };

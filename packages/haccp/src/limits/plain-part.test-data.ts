@@ -4,6 +4,7 @@ import type { Figure } from './verdict';
 
 export function plainPart(part: LinePart | Figure): string {
   if (typeof part !== 'object') return String(part);
+  if (Array.isArray(part)) return part.map(plainPart).join(', ');
   if ('code' in part) return [part.code, ...Object.values(part.figures ?? {}).map(plainPart)].join(' ');
   if ('sum' in part) return part.sum.map(plainPart).join('');
   if ('limit' in part) return part.limit.kind;

@@ -12,6 +12,7 @@ export type Plainly = { kind: VerdictKind; finding: string } & Record<string, st
 
 function plain(figure: Figure): string {
   if (typeof figure !== 'object') return String(figure);
+  if (Array.isArray(figure)) return figure.map(plain).join(', ');
   if ('unit' in figure) return figure.unit === 'ms' ? formatDuration(Number(figure.value)) : `${figure.value} ${figure.unit}`;
   if ('at' in figure) return `at ${figure.at}`;
   if ('to' in figure) return `${figure.from.value} → ${plain(figure.to)}`;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { degreesOf, timeOf } from '../quantity/quantities';
-import { isSameMiss } from './same-miss';
+import { isSameMiss, isSameVerdict } from './same-miss';
 import type { Verdict } from './verdict';
 
 const HOUR = 3_600_000;
@@ -44,4 +44,17 @@ test.each([
   ['another finding', ppm('187.5'), short(HOUR)],
 ])('is another miss: %s', (_, known, now) => {
   expect(isSameMiss(known, now)).toBe(false);
+});
+
+test.each([
+  ['the same', short(HOUR), short(HOUR), true],
+  ['other notes', short(HOUR), short(HOUR, { notes: [{ code: 'cannot-be' }] }), true],
+  ['a figure that is told beside it', ppm('187.5', { ingredient: 'Cure' }), ppm('187.5', { ingredient: 'Salt' }), false],
+  ['less time left', ppm('187.5', { leftThen: timeOf(2) }), ppm('187.5', { left: timeOf(1) }), true],
+  ['met now', short(HOUR), short(HOUR, { kind: 'met' }), false],
+  ['the stages of one that is met', short(1, { kind: 'met' }), short(1, { kind: 'met', parts: [stage(1, 'met')] }), true],
+  ['one more stage missed', short(1), short(1, { parts: [stage(1, 'missed')] }), false],
+  ['what the formula lacks, since', short(1), short(1, { also: [{ finding: 'formula-not-allowed', figures: {} }] }), false],
+])('says the same of a limit: %s', (_, known, now, same) => {
+  expect(isSameVerdict(known, now)).toBe(same);
 });

@@ -10,10 +10,27 @@ export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
   return known.probe === now.probe && canonicalJson(missedIn(known)) === canonicalJson(missedIn(now));
 }
 
-function missedIn(verdict: Verdict): [string, Figures][] {
-  const parts = (verdict.parts ?? []).filter(({ kind }) => kind === 'missed');
+/** What is left of a time passes while a miss stays what it is. */
+const OF_THE_CLOCK: readonly string[] = ['left', 'leftThen'];
+
+/** The same finding for the same reasons with the same figures; what is noted beside it may differ. */
+export const isSameVerdict = (known: Verdict, now: Verdict): boolean =>
+  known.kind === now.kind && canonicalJson(withoutClock(known)) === canonicalJson(withoutClock(now));
+
+const withoutClock = (verdict: Verdict): [string, Figures][] =>
+  [['', verdict.figures] as [string, Figures], ...reasonsOf(verdict)].map(([finding, figures]) => [
+    finding,
+    without(OF_THE_CLOCK, figures),
+  ]);
+
+const missedIn = (verdict: Verdict): [string, Figures][] =>
+  reasonsOf(verdict).map(([finding, figures]) => [finding, without(BESIDE, figures)]);
+
+function reasonsOf(verdict: Verdict): [string, Figures][] {
+  const parts = (verdict.parts ?? []).filter(({ kind }) => verdict.kind === 'missed' && kind === 'missed');
   const own = parts.length > 0 ? parts : [verdict];
-  return [...own, ...(verdict.also ?? [])].map(({ finding, figures }) => [finding, withoutBeside(figures)]);
+  return [...own, ...(verdict.also ?? [])].map(({ finding, figures }) => [finding, figures]);
 }
 
-const withoutBeside = (figures: Figures): Figures => Object.fromEntries(Object.entries(figures).filter(([name]) => !BESIDE.includes(name)));
+const without = (names: readonly string[], figures: Figures): Figures =>
+  Object.fromEntries(Object.entries(figures).filter(([name]) => !names.includes(name)));

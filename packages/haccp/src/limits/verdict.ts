@@ -13,7 +13,8 @@ export type PlainFigure = Quantity | Span | Moment | number | string;
 export type PlainPhrase = { code: string; figures?: Readonly<Record<string, PlainFigure>> };
 /** Words within a sentence: a stage, a doubt. */
 export type Phrase = { code: string; figures?: Readonly<Record<string, PlainFigure | PlainPhrase>> };
-export type Figure = PlainFigure | Phrase;
+export type Listed = (string | Quantity | Phrase)[];
+export type Figure = PlainFigure | Phrase | Listed;
 export type Figures = Readonly<Record<string, Figure>>;
 export type Coded = { code: string; figures?: Figures };
 

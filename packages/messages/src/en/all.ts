@@ -1,3 +1,4 @@
+import { accounts } from './accounts';
 import { batches } from './batches';
 import { calculations } from './calculations';
 import { calculators } from './calculators';
@@ -43,6 +44,7 @@ import { published } from './published';
 import { reassessing } from './reassessing';
 import { receiving } from './receiving';
 import { recording } from './recording';
+import { reviewFindings } from './review-findings';
 import { reviews } from './reviews';
 import { setFaults } from './set-faults';
 import { settling } from './settling';
@@ -101,12 +103,14 @@ export const all = {
   calculators,
   verdicts,
   lots,
+  accounts,
   entries,
   'lot-forms': lotForms,
   'day-sheet': daySheet,
   judging,
   'ledger-breaks': ledgerBreaks,
   reviews,
+  'review-findings': reviewFindings,
   limits,
   'limit-forms': limitForms,
   explanations,

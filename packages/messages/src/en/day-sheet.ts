@@ -22,9 +22,10 @@ export const daySheet = {
   'shipment-of': 'Shipment {number} of {code}',
   'review-signed': 'Pre-shipment review signed',
   'sole-worker': 'Signed by the sole worker of the shop',
-  covered: 'Covered {what}',
+  covered:
+    'Covered {met, plural, one {# control point met} other {# control points met}}{settled, plural, =0 {} other {, # settled}}{closed, plural, =0 {} one {, # deviation closed} other {, # deviations closed}}',
   'taken-back': 'No longer counts: taken back by {who}: {reason}',
-  'counts-no-more': 'No longer counts: {what}, by {who}',
+  'counts-no-more': 'No longer counts: {what} By {who}',
   'deviation-opened': 'Deviation {number} opened',
   'what-voided': '{what} voided',
   'what-corrected': '{what} corrected',

@@ -59,4 +59,7 @@ export const today = {
   'why-delivery': 'From then on the meat is in the book.',
   'do-lot': 'Start your first lot',
   'why-lot': 'It gets a sheet of its own, from the meat that goes in to the packages that leave.',
+  'lacks-formula': 'No lot of it can be started before it has a formula.',
+  'lacks-plan': 'No lot of it can be started before it has an adopted plan.',
+  'lacks-formula-and-plan': 'No lot of it can be started before it has a formula and an adopted plan.',
 } as const;

@@ -24,9 +24,10 @@ export const daySheet = translated<typeof english>()({
   'shipment-of': 'Envío {number} de {code}',
   'review-signed': 'Revisión previa al envío firmada',
   'sole-worker': 'Firmada por la única persona que trabaja en el negocio',
-  covered: 'Abarcó {what}',
+  covered:
+    'Abarcó {met, plural, one {# punto de control cumplido} other {# puntos de control cumplidos}}{settled, plural, =0 {} one {, # resuelto} other {, # resueltos}}{closed, plural, =0 {} one {, # desviación cerrada} other {, # desviaciones cerradas}}',
   'taken-back': 'Ya no cuenta: la retiró {who}: {reason}',
-  'counts-no-more': 'Ya no cuenta: {what}, por {who}',
+  'counts-no-more': 'Ya no cuenta: {what} Por {who}',
   'deviation-opened': 'Desviación {number} abierta',
   'what-voided': '{what}: anulado',
   'what-corrected': '{what}: corregido',

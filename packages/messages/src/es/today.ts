@@ -61,4 +61,7 @@ export const today = translated<typeof english>()({
   'why-delivery': 'Desde entonces la carne está en el libro.',
   'do-lot': 'Inicie su primer lote',
   'why-lot': 'Tiene su propia hoja, desde la carne que entra hasta los paquetes que salen.',
+  'lacks-formula': 'No se puede iniciar ningún lote de él antes de que tenga una fórmula.',
+  'lacks-plan': 'No se puede iniciar ningún lote de él antes de que tenga un plan adoptado.',
+  'lacks-formula-and-plan': 'No se puede iniciar ningún lote de él antes de que tenga una fórmula y un plan adoptado.',
 });

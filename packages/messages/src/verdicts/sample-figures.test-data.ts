@@ -24,7 +24,15 @@ const SAMPLE: Figures = {
   ...{ ion: 'NO₃', d: { value: '0.0001', unit: 'min' }, z: { value: '2', unit: '°C' } },
   ...{ asked: 'at least 100 ppm', there: '98 ppm', by: ppm('2') },
   ...{ read: fahrenheit('44'), bound: fahrenheit('41'), value: fahrenheit('27'), lowest: fahrenheit('45'), highest: fahrenheit('140') },
-  ...{ of: { code: 'possible-chamber' }, seen: 'Label 12', own: 'jerky', lacking: 'Pepper', piece: 'B', substance: 'phosphate' },
+  ...{
+    of: { code: 'possible-chamber' },
+    seen: 'Label 12',
+    own: 'jerky',
+    lacking: 'Pepper',
+    code: 'A-1',
+    piece: 'B',
+    substance: 'phosphate',
+  },
   ...{ shown: fahrenheit('34.5'), expected: fahrenheit('32'), off: fahrenheit('2.5'), beyond: fahrenheit('0.5') },
   ...{ weighed: ppm('187.5'), judged: ppm('187.5'), leastIn: ppm('180'), mostIn: ppm('195'), ppm: ppm('72.952'), as: 'NO₂' },
   ...{

@@ -1,6 +1,7 @@
 import type { Coded, Figure, Figures } from '@larderbook/haccp';
+import { writeNumber } from '../figures/write-number';
 import { writeSpan } from '../figures/write-span';
-import { say, type Words } from '../say';
+import { say, write, type Words } from '../say';
 import type { Value } from '../value';
 import { localeOf, type Voice } from '../voice';
 
@@ -16,10 +17,12 @@ export function spoken(words: Words, voice: Voice, today?: number): Spoken {
   const texts = textsByCode(words);
   const locale = localeOf(voice);
   const spell = (figure: Figure): Value | number => {
+    if (Array.isArray(figure)) return figure.map((each) => inWords(spell(each)));
     if (typeof figure !== 'object' || 'unit' in figure) return figure;
     if ('at' in figure) return { ...figure, today };
     return 'code' in figure ? (told(figure.code, figure.figures) ?? figure.code) : writeSpan(figure, locale);
   };
+  const inWords = (value: Value): string => (typeof value === 'number' ? writeNumber(String(value), locale) : write(value, voice));
   const told: Spoken = (code, figures = {}) => {
     const text = texts.get(code)?.find(({ asks }) => asks.every((name) => name in figures));
     if (!text) return undefined;

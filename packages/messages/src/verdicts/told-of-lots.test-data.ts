@@ -197,6 +197,8 @@ export const toldOfLots: readonly (readonly [key: string, text: string])[] = [
   ['salt-in-water-phase-unknown.measured', 'nothing usable'],
   ['salt-in-water-phase-unknown.because', 'There is no usable figure for the salt in the water phase.'],
   ['salt-in-water-phase-unknown.next', 'Have salt and moisture of the product analysed; what the items record does not tell them.'],
+  ['rework-of', 'rework of A-1'],
+  ['item-not-known', 'an item'],
   ['salt-in-water-phase-unknown.next+lacking', 'Say how much salt and water Pepper holds, under its item, or have the product analysed.'],
   ['scales-too-coarse.measured', '101 ppm'],
   ['scales-too-coarse.because', 'Within what the scales may be wrong by there may be 98 ppm.'],

@@ -1,9 +1,8 @@
 import { planContent, type PlanContent } from '@larderbook/contracts';
 import { describe, expect, test } from 'vitest';
 import { supported } from '../with-support.test-data';
-import { inEnglish } from '../../platform/in-english.test-data';
+import { english, inEnglish } from '../../platform/in-english.test-data';
 import { planFaults } from '../plan-faults';
-import { english } from '../../platform/tell';
 import { listStarters } from '.';
 
 const starters = listStarters(english).starters;

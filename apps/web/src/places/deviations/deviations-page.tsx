@@ -12,6 +12,7 @@ import { PageHeader } from '../../ui/page-header';
 import { Problem } from '../../ui/problem';
 import { Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { useAccount } from '../../ui/use-account';
 import { useSay } from '../../ui/voice';
 import { about } from './about';
 import css from './deviations.module.css';
@@ -59,6 +60,7 @@ function DeviationList({ deviations, isOpen }: { deviations: Deviation[]; isOpen
 
 function DeviationRow({ deviation }: { deviation: Deviation }) {
   const say = useSay('deviations');
+  const tell = useAccount();
   const { zone } = useShop();
   const { deviationId, number, description, open, opened, shippedAlready } = deviation;
   const next = nextPart(deviation);
@@ -73,7 +75,7 @@ function DeviationRow({ deviation }: { deviation: Deviation }) {
           </span>
         </span>
         <span>
-          {description}
+          {tell(description)}
           <span className={css.small}>{about(deviation, say)}</span>
         </span>
         <span>

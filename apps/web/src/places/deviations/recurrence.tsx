@@ -1,10 +1,12 @@
 import type { Deviation } from '@larderbook/contracts';
 import { Link } from '@tanstack/react-router';
+import { useAccount } from '../../ui/use-account';
 import { useSay } from '../../ui/voice';
 import css from './deviations.module.css';
 
 export function Recurrence({ recurrence }: Pick<Deviation, 'recurrence'>) {
   const say = useSay('deviations');
+  const tell = useAccount();
   if (recurrence.length === 0) return null;
   return (
     <div className={css.recurrence}>
@@ -17,7 +19,7 @@ export function Recurrence({ recurrence }: Pick<Deviation, 'recurrence'>) {
             <Link to="/deviations/$deviationId" params={{ deviationId }} className={css.earlier}>
               {say('earlier-one', { number: String(number), when: { at: openedAt }, code })}
             </Link>
-            {description}
+            {tell(description)}
           </li>
         ))}
       </ul>

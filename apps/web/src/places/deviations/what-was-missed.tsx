@@ -6,6 +6,7 @@ import { Section } from '../../ui/section';
 import { Stack } from '../../ui/stack';
 import { SourceLine } from '../../ui/source-line';
 import { useSay } from '../../ui/voice';
+import { useAccount } from '../../ui/use-account';
 import { useTell } from '../../ui/use-tell';
 import css from './deviations.module.css';
 import { Recurrence } from './recurrence';
@@ -13,6 +14,7 @@ import { Recurrence } from './recurrence';
 export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
   const say = useSay('deviations');
   const { tell } = useTell();
+  const tellAccount = useAccount();
   const { description, controlPoint, openedWith, form, recurrence, limit } = deviation;
   const verdict = deviation.verdict && tell(deviation.verdict, limit);
   const opened = openedWith && tell(openedWith.verdict, limit);
@@ -28,7 +30,7 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
     return (
       <div className={css.unforeseen}>
         <h2>{say('what-was-seen')}</h2>
-        <p>{description}</p>
+        <p>{tellAccount(description)}</p>
         {prepared}
         <Recurrence recurrence={recurrence} />
       </div>
@@ -39,7 +41,7 @@ export function WhatWasMissed({ deviation }: { deviation: Deviation }) {
   return (
     <Section title={say('what-was-missed')}>
       <MissedFrame
-        what={controlPoint?.name ?? description}
+        what={controlPoint?.name ?? tellAccount(description)}
         measured={missed.measured}
         limit={missed.limit}
         by={missed.margin}

@@ -11,6 +11,7 @@ import { PageHeader } from '../../ui/page-header';
 import { Section } from '../../ui/section';
 import { Row, Stack } from '../../ui/stack';
 import { Status } from '../../ui/status';
+import { useAccount } from '../../ui/use-account';
 import { useSay } from '../../ui/voice';
 import { InDoubt } from './clarifying/in-doubt';
 import { NextCard } from './next/next-card';
@@ -26,6 +27,7 @@ import { standingState } from './standing-state';
 /** `unsent` entries are on this device only. */
 export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
   const say = useSay('lots');
+  const tell = useAccount();
   const { mayRecord } = useShop();
   const [doing, setDoing] = useState<Doing>();
   const kept = keptLines(unsent, lot.lotId, useSay('day-sheet'));
@@ -37,7 +39,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
         under={
           <>
             <Status state={standingState[lot.standing]} word={say(`standing-${lot.standing}`)} size="large" />
-            {lot.standing !== 'in-work' && <p>{lot.because}</p>} {/* of a lot in work the next card says it */}
+            {lot.standing !== 'in-work' && <p>{tell(lot.because)}</p>} {/* of a lot in work the card says what is next */}
           </>
         }
       />

@@ -1,10 +1,10 @@
-import type { Finding } from '@larderbook/contracts';
+import type { Account, Finding } from '@larderbook/contracts';
 
 /** Blockers keep a lot from being signed for. */
 export type Blocker = {
   kind: Finding['kind'];
-  what: string;
-  next?: string;
+  what: Account;
+  next?: Account;
   /** Dealt with on the page of this deviation; otherwise on the lot. */
   deviationId?: string;
 };

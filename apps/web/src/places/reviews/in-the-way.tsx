@@ -4,6 +4,7 @@ import { StateMark, type State } from '../../ui/status';
 import { useSay } from '../../ui/voice';
 import type { Blocker } from './blockers';
 import css from './review.module.css';
+import { useFindings } from './use-findings';
 
 const mark: Partial<Record<Finding['kind'], State>> = {
   missing: 'undetermined',
@@ -14,6 +15,7 @@ const mark: Partial<Record<Finding['kind'], State>> = {
 
 export function InTheWay({ lotId, blockers }: { lotId: string; blockers: Blocker[] }) {
   const say = useSay('reviews');
+  const tell = useFindings();
   if (blockers.length === 0)
     return (
       <p className={css.clear}>
@@ -23,11 +25,11 @@ export function InTheWay({ lotId, blockers }: { lotId: string; blockers: Blocker
   return (
     <ol className={css.list}>
       {blockers.map(({ kind, what, next, deviationId }) => (
-        <li key={what} className={css.blocker} data-kind={kind}>
+        <li key={tell(what)} className={css.blocker} data-kind={kind}>
           <StateMark state={mark[kind] ?? 'undetermined'} />
           <div className={css.words}>
-            <p className={css.what}>{what}</p>
-            {next && <p>{next}</p>}
+            <p className={css.what}>{tell(what)}</p>
+            {next && <p>{tell(next)}</p>}
           </div>
           {deviationId ? (
             <LinkButton to="/deviations/$deviationId" params={{ deviationId }}>

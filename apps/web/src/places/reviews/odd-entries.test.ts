@@ -1,11 +1,18 @@
+import { writeQuantity } from '@larderbook/messages';
 import { expect, test } from 'vitest';
 import { inEnglish } from '../../ui/in-english.test-data';
-import { oddEntries } from './odd-entries';
+import { saidInEnglish } from '../../ui/tell-here.test-data';
+import { oddEntries, type OddVoice } from './odd-entries';
 
 type Lot = Parameters<typeof oddEntries>[0];
 type Reading = Lot['controlPoints'][number]['readings'][number];
 
-const sayFlag: Parameters<typeof oddEntries>[1] = (flag) => inEnglish('entries')(flag);
+const voice: OddVoice = {
+  say: inEnglish('reviews'),
+  sayEntry: inEnglish('entries'),
+  tellSaid: saidInEnglish,
+  quantity: ({ value, unit }) => writeQuantity({ value: String(value), unit }, 'en-US'),
+};
 
 const at = (time: string) => `2026-03-02T${time}:00Z`;
 const made = (time: string, name = 'Ivo Tarn') => ({
@@ -50,10 +57,10 @@ test('a corrected reading shows what stood there before, what stands there now, 
     aReading('wrong', 14.1, { amendedBy: 'right' }),
     aReading('right', 141, { amends: 'wrong', reason: 'point set wrongly', made: made('10:04') }),
   ];
-  expect(oddEntries(aLot({ readings }), sayFlag)).toEqual([
+  expect(oddEntries(aLot({ readings }), voice)).toEqual([
     {
       what: 'Reading at Chilling',
-      remark: 'corrected; point set wrongly',
+      remarks: ['corrected: point set wrongly'],
       by: 'Ivo Tarn',
       first: at('10:04'),
       last: at('10:04'),
@@ -64,10 +71,10 @@ test('a corrected reading shows what stood there before, what stands there now, 
 
 test('readings flagged alike stand on one line with the first and the last of them', () => {
   const late = (id: string, time: string) => aReading(id, 100, { flags: ['recorded-late'], made: made(time) });
-  expect(oddEntries(aLot({ readings: [late('b', '11:00'), late('a', '10:00'), late('c', '12:00')] }), sayFlag)).toEqual([
+  expect(oddEntries(aLot({ readings: [late('b', '11:00'), late('a', '10:00'), late('c', '12:00')] }), voice)).toEqual([
     {
       what: '3 readings at Chilling',
-      remark: 'recorded more than 15 minutes after it was taken',
+      remarks: ['recorded more than 15 minutes after it was taken'],
       by: 'Ivo Tarn',
       first: at('10:00'),
       last: at('12:00'),
@@ -82,7 +89,7 @@ test('other flags and other persons are lines of their own', () => {
     aWeighing('Garlic', { flags: ['instrument-overdue'], made: made('09:00', 'Nell Varrow') }),
     aWeighing('Paprika', { flags: ['out-of-order'] }),
   ];
-  expect(oddEntries(aLot({ weighings }), sayFlag).map(({ what, by }) => [what, by])).toEqual([
+  expect(oddEntries(aLot({ weighings }), voice).map(({ what, by }) => [what, by])).toEqual([
     ['2 weighings', 'Ivo Tarn'],
     ['Weighing of Garlic', 'Nell Varrow'],
     ['Weighing of Paprika', 'Ivo Tarn'],
@@ -91,7 +98,7 @@ test('other flags and other persons are lines of their own', () => {
 
 test('an entry that was corrected is not flagged any more', () => {
   const readings = [aReading('wrong', 14.1, { flags: ['unusual-value'], amendedBy: 'right' })];
-  expect(oddEntries(aLot({ readings }), sayFlag)).toEqual([]);
+  expect(oddEntries(aLot({ readings }), voice)).toEqual([]);
 });
 
 test('what was said of readings stands once each time it was said, with who said it and why', () => {
@@ -104,17 +111,17 @@ test('what was said of readings stands once each time it was said, with who said
     aReading('b', 168.1, { clarifications: [out, said('two', 'as recorded', '11:30')] }),
     aReading('c', 121),
   ];
-  expect(oddEntries(aLot({ readings }), sayFlag)).toEqual([
+  expect(oddEntries(aLot({ readings }), voice)).toEqual([
     {
-      what: '2 readings at Chilling: 168 °F, 168.1 °F',
-      remark: 'not of the core; Probe on the table',
+      what: '2 readings at Chilling: 168 °F and 168.1 °F',
+      remarks: ['Not of the core', 'Probe on the table'],
       by: 'Ida Marsh',
       first: at('11:00'),
       last: at('11:00'),
     },
     {
       what: 'Reading at Chilling: 168.1 °F',
-      remark: 'as recorded; Probe on the table',
+      remarks: ['As recorded', 'Probe on the table'],
       by: 'Ida Marsh',
       first: at('11:30'),
       last: at('11:30'),
@@ -126,13 +133,13 @@ test('what was voided is struck through with why, and what was corrected of good
   const voided = { reason: 'Another lot.', made: made('10:09', 'Nell Varrow') };
   const corrections: Lot['corrections'] = [
     {
-      ...{ correctionId: 'c', about: 'packing', id: 'k', what: 'Packing 26061-1-P1', voided: false },
+      ...{ correctionId: 'c', about: 'packing', id: 'k', what: { code: 'entry-packing', figures: { code: '26061-1-P1' } }, voided: false },
       ...{ reason: 'Counted again.', made: made('11:00'), changes: [] },
     },
   ];
   const readings = [aReading('theirs', 38, { amendedBy: 'void', voided })];
-  expect(oddEntries(aLot({ readings, corrections }), sayFlag)).toMatchObject([
-    { what: 'Reading at Chilling', remark: 'voided; Another lot.', by: 'Nell Varrow', correction: { before: '38 °F', after: '' } },
-    { what: 'Packing 26061-1-P1', remark: 'corrected; Counted again.', by: 'Ivo Tarn', first: at('11:00') },
+  expect(oddEntries(aLot({ readings, corrections }), voice)).toMatchObject([
+    { what: 'Reading at Chilling', remarks: ['voided: Another lot.'], by: 'Nell Varrow', correction: { before: '38 °F', after: '' } },
+    { what: 'Packing 26061-1-P1', remarks: ['corrected: Counted again.'], by: 'Ivo Tarn', first: at('11:00') },
   ]);
 });

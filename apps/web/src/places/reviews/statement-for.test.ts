@@ -1,10 +1,11 @@
+import type { Finding } from '@larderbook/contracts';
 import { expect, test } from 'vitest';
 import { inEnglish } from '../../ui/in-english.test-data';
 import { statementFor } from './statement-for';
 
 const say = inEnglish('reviews');
 
-const met = { about: 'control-point', kind: 'met', what: 'Cooking: every limit is met.', blocks: false } as const;
+const met = { about: 'control-point', kind: 'met', what: [], blocks: false } satisfies Finding;
 
 test('of a lot without a miss the statement says that all limits were met', () => {
   expect(statementFor('SMS-26061-1', [met], say)).toBe(
@@ -14,7 +15,7 @@ test('of a lot without a miss the statement says that all limits were met', () =
 });
 
 test('of a lot with a settled miss it speaks of corrective action and disposition instead', () => {
-  const statement = statementFor('SMS-26061-1', [met, { about: 'deviation', kind: 'settled', what: 'Deviation 5', blocks: false }], say);
+  const statement = statementFor('SMS-26061-1', [met, { about: 'deviation', kind: 'settled', what: [], blocks: false }], say);
   expect(statement).toContain('corrective action was taken and recorded, and the disposition of the product was proper');
   expect(statement).not.toContain('All critical limits were met');
 });

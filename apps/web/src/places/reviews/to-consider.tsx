@@ -5,16 +5,18 @@ import { StateMark } from '../../ui/status';
 import { Stack } from '../../ui/stack';
 import { Table } from '../../ui/table';
 import { useClock, useSay } from '../../ui/voice';
-import { oddEntries, type OddEntry } from './odd-entries';
+import { oddEntries, useOddVoice, type OddEntry } from './odd-entries';
 import css from './review.module.css';
+import { useFindings } from './use-findings';
 
 /** These are no obstacle, but for the reviewer to judge. */
 export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] }) {
   const say = useSay('reviews');
-  const sayEntry = useSay('entries');
+  const tell = useFindings();
+  const voice = useOddVoice();
   const clock = useClock();
   const remarks = findings.filter(isRemark);
-  const odd = oddEntries(lot, (flag) => sayEntry(flag));
+  const odd = oddEntries(lot, voice);
   if (remarks.length === 0 && odd.length === 0)
     return (
       <p className={css.clear}>
@@ -26,10 +28,10 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
       {remarks.length > 0 && (
         <ul className={css.list}>
           {remarks.map(({ what, next, deviationId }) => (
-            <li key={what} className={css.remark}>
+            <li key={tell(what)} className={css.remark}>
               <div>
-                <p className={css.what}>{what}</p>
-                {next && <p>{next}</p>}
+                <p className={css.what}>{tell(what)}</p>
+                {next && <p>{tell(next)}</p>}
               </div>
               {deviationId && (
                 <LinkButton to="/deviations/$deviationId" params={{ deviationId }}>
@@ -44,7 +46,7 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
         <Table
           caption={say('odd-entries')}
           rows={odd}
-          rowKey={(row) => `${row.what} ${row.first} ${row.remark}`}
+          rowKey={(row) => `${row.what} ${row.first} ${row.remarks.join(' ')}`}
           columns={[
             {
               head: say('entry'),
@@ -55,7 +57,7 @@ export function ToConsider({ lot, findings }: { lot: Lot; findings: Finding[] })
                 </>
               ),
             },
-            { head: say('why-here'), cell: (row) => row.remark },
+            { head: say('why-here'), cell: (row) => row.remarks.map((remark) => <div key={remark}>{remark}</div>) },
             { head: say('when'), cell: (row) => whenOf(row, clock, say) },
             { head: say('by'), cell: (row) => row.by, oneLine: true },
           ]}

@@ -2,6 +2,7 @@ import { listLots } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { ask } from '../../api/ask';
+import { AccountWords } from '../../ui/account-words';
 import { EmptyState } from '../../ui/empty-state';
 import { LinkButton } from '../../ui/link-button';
 import { Loading } from '../../ui/loading';
@@ -39,7 +40,9 @@ function Waiting() {
           <Link to="/lots/$lotId/review" params={{ lotId }} className={css.lot}>
             <span>
               <strong>{code}</strong> {productName}
-              <small>{because}</small>
+              <small>
+                <AccountWords account={because} />
+              </small>
             </span>
             <span>
               {say('packages', { count: packages })}

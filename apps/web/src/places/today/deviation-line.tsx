@@ -1,4 +1,5 @@
 import type { Deviation } from '@larderbook/contracts';
+import { AccountWords } from '../../ui/account-words';
 import { SheetEntry } from '../../ui/sheet-entry';
 import { SheetLink } from '../../ui/sheet-link';
 import { Status } from '../../ui/status';
@@ -23,7 +24,7 @@ export function DeviationLine({ deviation }: { deviation: Deviation }) {
           {subjectOf(deviation, say)}
         </SheetLink>
       }
-      note={description}
+      note={<AccountWords account={description} />}
       who={say('deviation-stands', { number: String(number), when: { at: opened.at }, missing })}
       verdict={
         verdict && (

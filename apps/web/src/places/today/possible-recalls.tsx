@@ -6,6 +6,7 @@ import { Row, Stack } from '../../ui/stack';
 import { useSay } from '../../ui/voice';
 import { subjectOf } from './subject';
 import { Suspense } from 'react';
+import { useAccount } from '../../ui/use-account';
 import { useTell } from '../../ui/use-tell';
 
 /** Product that left before its deviation was found stands first on the page. */
@@ -29,6 +30,7 @@ function PossibleRecall({ deviation }: { deviation: Deviation }) {
   const say = useSay('today');
   const { deviationId, lot, receipt, controlPoint, description, limit } = deviation;
   const { tell } = useTell();
+  const tellAccount = useAccount();
   const verdict = deviation.verdict && tell(deviation.verdict, limit);
   const subject = subjectOf(deviation, say);
   const nodeId = lot?.lotId ?? receipt?.receiptId;
@@ -38,7 +40,7 @@ function PossibleRecall({ deviation }: { deviation: Deviation }) {
       measured={verdict?.measured ?? say('unforeseen')}
       limit={verdict?.limit ?? say('none-set')}
       by={verdict?.margin}
-      because={description}
+      because={tellAccount(description)}
     >
       <Row>
         <LinkButton look="primary" to="/deviations/$deviationId" params={{ deviationId }}>

@@ -1,3 +1,4 @@
+import { AccountWords } from '../../ui/account-words';
 import type { Deviation, LotHead } from '@larderbook/contracts';
 import { codeOf } from '@larderbook/messages';
 import { Suspense, type ReactNode } from 'react';
@@ -63,7 +64,7 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
       <Part
         title={say('products-not-ready')}
         state="undetermined"
-        lines={plansMissing.map(({ productId, name, what }) => (
+        lines={plansMissing.map(({ productId, name, lacks }) => (
           <SheetEntry
             key={productId}
             what={
@@ -71,7 +72,7 @@ export function ShopSheet({ sections }: { sections: TodaySections }) {
                 {name}
               </SheetLink>
             }
-            note={what}
+            note={say(`lacks-${lacks}`)}
           />
         ))}
       />
@@ -106,7 +107,7 @@ function LotLine({ lot: { lotId, code, productName, because }, to }: { lot: LotH
           {say('subject', { code, name: productName })}
         </SheetLink>
       }
-      note={because}
+      note={<AccountWords account={because} />}
     />
   );
 }

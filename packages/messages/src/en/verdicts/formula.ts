@@ -63,6 +63,8 @@ export const formula = {
   'salt-in-water-phase-unknown.measured': 'nothing usable',
   'salt-in-water-phase-unknown.because': 'There is no usable figure for the salt in the water phase.',
   'salt-in-water-phase-unknown.next': 'Have salt and moisture of the product analysed; what the items record does not tell them.',
+  'rework-of': 'rework of {code}',
+  'item-not-known': 'an item',
   'salt-in-water-phase-unknown.next+lacking': 'Say how much salt and water {lacking} holds, under its item, or have the product analysed.',
   'scales-too-coarse.measured': '{read}',
   'scales-too-coarse.because': 'Within what the scales may be wrong by there may be {least}.',

@@ -63,6 +63,8 @@ export const formula = translated<typeof english>()({
   'salt-in-water-phase-unknown.measured': 'nada utilizable',
   'salt-in-water-phase-unknown.because': 'No hay una cifra utilizable de la sal en la fase acuosa.',
   'salt-in-water-phase-unknown.next': 'Haga analizar la sal y la humedad del producto; lo anotado de los artículos no las dice.',
+  'rework-of': 'el reproceso de {code}',
+  'item-not-known': 'un artículo',
   'salt-in-water-phase-unknown.next+lacking': 'Diga cuánta sal y agua tiene {lacking}, en su artículo, o haga analizar el producto.',
   'scales-too-coarse.measured': '{read}',
   'scales-too-coarse.because': 'Dentro de lo que pueden equivocarse las básculas puede haber {least}.',

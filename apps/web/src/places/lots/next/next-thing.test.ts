@@ -18,7 +18,7 @@ const chilling = aPoint(chillAfter, { stands: 'running', readings: [aReading('12
 const label = { name: 'Label', takenAs: 'attestation' as const, limits: [labelRight] };
 const weighed = [aTarget('Pork', { part: 'meat', weighedGrams: 22_000 }), aTarget('Salt', { weighedGrams: 400 })];
 const meatIn: Partial<Lot> = { meatBlockGrams: 22_000, targets: weighed };
-const deviation = { deviationId: 'd', number: 4, description: 'Cook missed', open: true, openedAt: at('11:00') };
+const deviation = { deviationId: 'd', number: 4, description: [], open: true, openedAt: at('11:00') };
 
 test.each<[string, Partial<Lot>, object]>([
   ['no meat is in', {}, { do: 'put in meat' }],

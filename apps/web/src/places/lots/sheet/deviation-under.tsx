@@ -3,6 +3,7 @@ import { LinkButton } from '../../../ui/link-button';
 import { MissedFrame } from '../../../ui/missed-frame';
 import { SourceLine } from '../../../ui/source-line';
 import { Stack } from '../../../ui/stack';
+import { useAccount } from '../../../ui/use-account';
 import { useTell } from '../../../ui/use-tell';
 import { useSay } from '../../../ui/voice';
 import css from './entry-view.module.css';
@@ -35,9 +36,10 @@ const toldMiss = ({ measured, limit, margin, because, source }: Told) => ({
 
 function Action({ deviation: { deviationId, number, description, open, correctiveAction } }: { deviation: LineDeviation }) {
   const say = useSay('day-sheet');
+  const tell = useAccount();
   return (
     <Stack gap="near">
-      {!correctiveAction && <p>{description}</p>}
+      {!correctiveAction && <p>{tell(description)}</p>}
       {open && correctiveAction && (
         <p>
           <strong>{say('plan-says')}</strong> {correctiveAction}

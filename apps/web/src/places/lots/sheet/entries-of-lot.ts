@@ -186,7 +186,7 @@ const shipmentEntry = (shipment: Lot['shipments'][number], { say }: SheetVoice):
   notes: words(say('shipment-of', { number: String(shipment.number), code: shipment.packingCode })),
 });
 
-const reviewEntry = (review: NonNullable<Lot['review']>, { say }: SheetVoice): Entry => ({
+const reviewEntry = (review: NonNullable<Lot['review']>, { say, tell }: SheetVoice): Entry => ({
   ...derived,
   id: review.reviewId,
   kind: 'review',
@@ -196,11 +196,12 @@ const reviewEntry = (review: NonNullable<Lot['review']>, { say }: SheetVoice): E
   notes: words(
     review.statement,
     review.soleWorker && say('sole-worker'),
-    say('covered', { what: review.covered }),
-    review.takenBack && takenBack(review.takenBack, say),
+    say('covered', review.covered),
+    review.takenBack && takenBack(review.takenBack, say, tell),
   ),
 });
 
-function takenBack({ what, by: who, reason }: NonNullable<Lot['reviews'][number]['takenBack']>, say: SheetVoice['say']): string {
-  return reason ? say('taken-back', { who, reason }) : say('counts-no-more', { what, who });
-}
+type TakenBack = NonNullable<Lot['reviews'][number]['takenBack']>;
+
+const takenBack = ({ what, by: who, reason }: TakenBack, say: SheetVoice['say'], tell: SheetVoice['tell']): string =>
+  reason ? say('taken-back', { who, reason }) : say('counts-no-more', { what: tell([what]), who });

@@ -47,7 +47,7 @@ test('meat says what was taken, what was trimmed, and from whom it came', () => 
 });
 
 test('a deviation hangs under the reading that opened it, with the corrective action of the plan', () => {
-  const deviation = { deviationId: 'd', number: 7, description: 'Cook missed', open: true, openedAt: at('11:00') };
+  const deviation = { deviationId: 'd', number: 7, description: [], open: true, openedAt: at('11:00') };
   const missed = aReading('11:00', 140, { deviationId: 'd', judged: [aJudged(dwell, { kind: 'missed' })] });
   const lines = linesOfLot(aLot({ deviations: [deviation], controlPoints: [aPoint(cook, { readings: [missed] })] }), sheetInEnglish);
   expect(lines).toHaveLength(2);
@@ -57,7 +57,7 @@ test('a deviation hangs under the reading that opened it, with the corrective ac
 });
 
 test('a curve missed while it ran says so at the reading that showed it, also once it is finished', () => {
-  const deviation = { deviationId: 'd', number: 7, description: 'Chill missed', open: true, openedAt: at('13:40') };
+  const deviation = { deviationId: 'd', number: 7, description: [], open: true, openedAt: at('13:40') };
   const readings = [aReading('12:00', 128), aReading('13:40', 85, { deviationId: 'd' }), aReading('14:40', 60)];
   const judged = [aJudged(cooling, { kind: 'missed', finding: 'cooling-too-late' })];
   const lines = linesOfLot(
@@ -95,7 +95,7 @@ test('of a running curve that has decided nothing, or was finished, nothing is s
 });
 
 test('too much cure hangs its open deviation under the weighing, though the weighing does not name it', () => {
-  const deviation = { deviationId: 'd', number: 8, description: 'Too much nitrite', open: true, openedAt: at('08:10') };
+  const deviation = { deviationId: 'd', number: 8, description: [], open: true, openedAt: at('08:10') };
   const cure = aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] }, { openDeviationId: 'd' });
   const weighing = aWeighing('08:10', {
     controlPointId: cure.controlPoint.controlPointId,
@@ -107,7 +107,13 @@ test('too much cure hangs its open deviation under the weighing, though the weig
 });
 
 test('a deviation opened by hand has a line of its own', () => {
-  const deviation = { deviationId: 'd', number: 7, description: 'A casing burst', open: true, openedAt: at('11:00') };
+  const deviation = {
+    deviationId: 'd',
+    number: 7,
+    description: [{ code: 'as-worded', figures: { said: 'A casing burst' } }],
+    open: true,
+    openedAt: at('11:00'),
+  };
   expect(said(aLot({ deviations: [deviation] }))).toEqual(['Lot started', 'Deviation 7 opened']);
 });
 

@@ -6,7 +6,7 @@ import { lineKinds, type LineDeviation, type SheetLine } from './sheet-line';
 import type { SheetVoice } from './sheet-voice';
 
 export function linesOfLot(lot: Lot, voice: SheetVoice): SheetLine[] {
-  const lines = hangDeviations(hangCorrections(foldAmendments(entriesOf(lot, voice)), lot, voice.say), lot, voice.say);
+  const lines = hangDeviations(hangCorrections(foldAmendments(entriesOf(lot, voice)), lot, voice), lot, voice.say);
   return lines.sort((a, b) => a.at - b.at || lineKinds.indexOf(a.kind) - lineKinds.indexOf(b.kind));
 }
 

@@ -83,7 +83,7 @@ export const aLot = (parts: Partial<Lot> = {}): Lot => ({
   productId: ids.of('product'),
   productName: 'Smoked ring sausage',
   standing: 'in-work',
-  because: 'In work: no meat is in yet.',
+  because: [{ code: 'next-put-in-meat' }],
   startedAt: at('07:05'),
   openDeviations: 0,
   judgedOtherwise: [],

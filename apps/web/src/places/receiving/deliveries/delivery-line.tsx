@@ -2,6 +2,7 @@ import type { Receipt } from '@larderbook/contracts';
 import { useEntered } from '../../../ui/moment';
 import { SheetEntry } from '../../../ui/sheet-entry';
 import { SheetLink } from '../../../ui/sheet-link';
+import { useSaid } from '../../../ui/use-said';
 import { useFigures, useSay } from '../../../ui/voice';
 import css from './deliveries.module.css';
 import { DeliveryStatus } from './delivery-status';
@@ -13,6 +14,7 @@ export function DeliveryLine({ receipt }: { receipt: Receipt }) {
   const isRefused = decision === 'refused' || voided;
   const say = useSay('receiving');
   const sayEntry = useSay('entries');
+  const tell = useSaid();
   const { quantity } = useFigures();
   const entered = useEntered({ at: made.at, recordedAt: made.recordedAt });
   const corrected = corrections.at(-1);
@@ -25,7 +27,7 @@ export function DeliveryLine({ receipt }: { receipt: Receipt }) {
     say('from-lot', { supplier: receipt.supplier.name, lot: receipt.supplierLot }),
     ...flags.map((flag) => sayEntry(flag)),
     decision === 'refused' && reason,
-    corrected && say(voided ? 'voided-by' : 'corrected-by', { who: corrected.made.name, reason: corrected.reason }),
+    corrected && say(voided ? 'voided-by' : 'corrected-by', { who: corrected.made.name, reason: tell(corrected.reason) }),
     entered,
   ].filter(Boolean);
   return (

@@ -1,10 +1,11 @@
 import { massOf, roundedMass } from '@larderbook/haccp';
-import type { SayOf } from '@larderbook/messages';
+import type { SayOf, TellAccount } from '@larderbook/messages';
 import { useState } from 'react';
 import { Button } from '../../../ui/button';
 import { Dialog } from '../../../ui/dialog';
 import { Keypad, type Entered } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
+import { useAccount } from '../../../ui/use-account';
 import { useFigures, useSay } from '../../../ui/voice';
 import type { Packing } from '../stock/packing';
 
@@ -19,6 +20,7 @@ type HowManyProps = {
 /** The count is never more than are left. */
 export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowManyProps) {
   const say = useSay('shipping');
+  const tell = useAccount();
   const { number, quantity } = useFigures();
   const unit = say('package-unit');
   const { code, productName, left, net, useBy } = packing;
@@ -36,7 +38,7 @@ export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowMan
         entered={entered}
         saveLabel={say('put-on')}
         limit={say('at-most', { left: number(left) })}
-        impossible={value === undefined ? undefined : whyNot(value, packing, say)}
+        impossible={value === undefined ? undefined : whyNot(value, packing, say, tell)}
         preview={
           <p>
             {say('makes-weight', {
@@ -54,8 +56,13 @@ export function HowMany({ packing, onLoad, onCount, onTakeOff, onClose }: HowMan
   );
 }
 
-function whyNot(asked: number, { code, left, count, mayShip, because }: Packing, say: SayOf<'shipping'>): string | undefined {
-  if (!mayShip) return say('not-any-more', { because });
+function whyNot(
+  asked: number,
+  { code, left, count, mayShip, because }: Packing,
+  say: SayOf<'shipping'>,
+  tell: TellAccount,
+): string | undefined {
+  if (!mayShip) return say('not-any-more', { because: tell(because) });
   if (asked < 1) return say('at-least-one');
   return asked > left ? say('not-so-many', { left: String(left), count: String(count), code, asked: String(asked) }) : undefined;
 }

@@ -17,7 +17,7 @@ const aPacking = (packingId: string, grams = 500): Packing => ({
   made: { personId: 'p', name: 'Ivo Tarn', at: '', recordedAt: '', station: '' },
   standing: 'cleared',
   mayShip: true,
-  because: '',
+  because: [],
 });
 const [sausage, roast] = [aPacking('sausage'), aPacking('roast', 2000)];
 const load = [

@@ -1,6 +1,7 @@
 import { standings } from '@larderbook/contracts';
 import type { SayOf } from '@larderbook/messages';
 import { Status } from '../../../ui/status';
+import { useAccount } from '../../../ui/use-account';
 import { useSay } from '../../../ui/voice';
 import type { Packing } from './packing';
 import { isPast } from './use-by';
@@ -10,6 +11,7 @@ import css from './stock.module.css';
 export function MayShip({ packing: { mayShip, standing, because, useBy }, today }: { packing: Packing; today: string }) {
   const say = useSay('shipping');
   const sayLots = useSay('lots');
+  const tell = useAccount();
   if (mayShip && !isPast(useBy, today)) return <Status state="met" word={say('may-ship')} />;
   return (
     <>
@@ -18,7 +20,7 @@ export function MayShip({ packing: { mayShip, standing, because, useBy }, today 
         word={say(mayShip ? 'past-use-by' : 'may-not-ship')}
         margin={standingName(standing, sayLots)}
       />
-      <span className={css.small}>{mayShip ? say('decide-before') : because}</span>
+      <span className={css.small}>{mayShip ? say('decide-before') : tell(because)}</span>
     </>
   );
 }
