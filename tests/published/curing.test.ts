@@ -9,8 +9,6 @@ import {
   nitriteComminuted,
   nitriteDryCured,
   nitritePumped,
-  formatIngoing,
-  formatPpmAs,
   formatMass,
   substanceForPickle,
   substanceIn,
@@ -20,6 +18,7 @@ import {
   type EnteredMass,
   type Fault,
 } from '@larderbook/haccp';
+import { formatIngoing, formatPpmAs } from '../support/format-ppm';
 import { told } from '../support/told';
 
 const mass = (value: number, unit: EnteredMass['unit']) => massOf({ value, unit });

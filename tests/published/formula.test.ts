@@ -15,9 +15,7 @@ import {
   nitriteComminuted,
   percentOf,
   pumpPercent,
-  formatIngoing,
   formatMass,
-  formatPpmAs,
   substanceIn,
   weightOf,
   type ConcentrationLimit,
@@ -26,6 +24,7 @@ import {
   type FigureLimit,
   type Fault,
 } from '@larderbook/haccp';
+import { formatIngoing, formatPpmAs } from '../support/format-ppm';
 import { told } from '../support/told';
 
 const g = (value: number) => massOf({ value, unit: 'g' });

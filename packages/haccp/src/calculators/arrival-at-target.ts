@@ -4,7 +4,7 @@ import { coded, wordFor } from '../limits/coded';
 import { allOf } from '../limits/line-part';
 import { scaled } from '../quantity/decimal';
 import { degrees } from '../quantity/degrees';
-import { aboutTime, degreesOf } from '../quantity/quantities';
+import { asGiven, aboutTime, degreesOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Result } from './calculation';
 import { cannot, type CannotCalculate, type Why } from './cannot';
@@ -26,7 +26,7 @@ export type ArrivalAtTarget = {
 export function arrivalAtTarget(asked: ArrivalAtTarget): Calculation | CannotCalculate {
   const { readings, unit, way, target, medium, withinMinutes } = asked;
   const hundredths = scaled(target, 2);
-  if (hundredths === undefined) return cannot('target-unusable', { target: { value: String(target), unit } });
+  if (hundredths === undefined) return cannot('target-unusable', { target: asGiven(target, unit) });
   const course = beginCourse({
     way,
     target: { [unit]: hundredths },

@@ -9,7 +9,7 @@ import type { Calculation } from './calculation';
 import { atFault, cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { grams, typed } from './figures';
-import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
+import { ratioOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
 export const boundProducts = ['sausage', 'chili con carne', 'spaghetti with meat balls'] as const;
 
@@ -38,7 +38,7 @@ export function bindersInProduct(given: BindersInProduct): Calculation | CannotC
   );
   if (isFault(together)) return atFault(together);
   if (weighed.reduce((all, { mass }) => all + mass, 0n) > whole) return cannot('binders-outweigh');
-  const is = amountOf(together, '%');
+  const is = ratioOf(together, '%');
   const counted = weighed.map(({ mass, strength }) => (strength === 'strong' ? ['1.75 × ', grams(mass)] : [grams(mass)]));
   return {
     given: [

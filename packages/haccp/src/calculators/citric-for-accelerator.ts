@@ -8,7 +8,7 @@ import type { Calculation } from './calculation';
 import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { grams, typed } from './figures';
-import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
+import { ratioOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
 export type CitricForAccelerator = { accelerator: EnteredMass; citric: EnteredMass };
 
@@ -17,7 +17,7 @@ export function citricForAccelerator({ accelerator, citric }: CitricForAccelerat
   const share = replacedByCitric({ ascorbateOrErythorbate: own, citric: instead });
   if (isFault(share)) return atFault(share, 'weigh-both');
   const limit = publishedFigure('citric');
-  const is = amountOf(share, '%');
+  const is = ratioOf(share, '%');
   return {
     given: [
       { what: coded('accelerator'), is: typed(accelerator) },

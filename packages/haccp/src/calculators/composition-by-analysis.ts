@@ -12,7 +12,7 @@ import type { Calculation, Result, Step } from './calculation';
 import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { plainly } from './figures';
-import { amountOf, numberOf } from './published-figure';
+import { ratioOf, numberOf } from './published-figure';
 
 /** Percentages by weight, but for pH and aw. */
 export type CompositionByAnalysis = { moisture: number; protein: number; fat: number; salt: number; pH?: number; aw?: number };
@@ -65,4 +65,4 @@ const jerky: Source = {
 type StepWithValue = Step & { value: number };
 
 const step = (what: string, unit: QuantityUnit, putIn: Sum, ratio: OrFault<Ratio>): OrFault<StepWithValue> =>
-  isFault(ratio) ? ratio : { what: coded(what), rule: coded(`${what}.rule`), putIn, gives: amountOf(ratio, unit), value: numberOf(ratio) };
+  isFault(ratio) ? ratio : { what: coded(what), rule: coded(`${what}.rule`), putIn, gives: ratioOf(ratio, unit), value: numberOf(ratio) };

@@ -12,6 +12,7 @@ import { atFault, cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { grams, percent, typed } from './figures';
 import { figureOfIngoing, ingoingOf, judgedBefore } from './published-figure';
+import { asGiven } from '../quantity/quantities';
 
 const limits = {
   'sodium nitrite': nitritePumped,
@@ -34,7 +35,7 @@ export type CureForPickle = {
 export function cureForPickle({ substance, pickle, pump, ppm, strength }: CureForPickle): Calculation | CannotCalculate {
   const whole = massOf(pickle);
   const parts = partsPerMillion(strength);
-  const [pumped, content, aimed] = [percent(pump), percent(strength), { value: String(ppm), unit: 'ppm' } as const];
+  const [pumped, content, aimed] = [percent(pump), percent(strength), asGiven(ppm, 'ppm')];
   if (!parts) return cannot('content-unusable', { content });
   const pure = substanceForPickle(ppm, whole, pump);
   if (typeof pure !== 'bigint') return atFault(pure);

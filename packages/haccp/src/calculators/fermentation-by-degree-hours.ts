@@ -4,7 +4,7 @@ import { coded } from '../limits/coded';
 import { plain } from '../limits/measurement';
 import { decimalText } from '../quantity/decimal';
 import { degrees } from '../quantity/degrees';
-import { degreesOf } from '../quantity/quantities';
+import { asGiven, degreesOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
@@ -23,7 +23,7 @@ export function fermentationByDegreeHours(readings: readonly FermentationReading
   return {
     given: readings.map(({ minutes, value, pH }) => ({
       what: momentOf(minutes),
-      is: coded('chamber-and-ph', { chamber: degreesOf(degrees(value, unit)), pH: { value: String(pH), unit: 'pH' } }),
+      is: coded('chamber-and-ph', { chamber: degreesOf(degrees(value, unit)), pH: asGiven(pH, 'pH') }),
     })),
     steps: [
       {

@@ -8,6 +8,7 @@ import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { judgedStep } from '../explain/explain-by-verdict';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
+import { asGiven } from '../quantity/quantities';
 
 /** Common practice, no source. */
 const LONGEST_GAP_SECONDS = 7200;
@@ -42,4 +43,4 @@ export function freezingOfPork(
   };
 }
 
-const typedThickness = ({ value, unit }: { value: number; unit: 'in' | 'cm' }) => ({ value: String(value), unit });
+const typedThickness = ({ value, unit }: { value: number; unit: 'in' | 'cm' }) => asGiven(value, unit);

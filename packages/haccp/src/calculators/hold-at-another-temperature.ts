@@ -8,7 +8,7 @@ import { sum } from '../limits/line-part';
 import { above } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
 import { millisecondsOf } from '../quantity/duration';
-import { degreesOf, printedIn, timeOf } from '../quantity/quantities';
+import { asGiven, degreesOf, printedIn, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
@@ -61,7 +61,7 @@ export function holdAtAnotherTemperature({ product, value, unit }: HoldAtAnother
     judged: [],
     notes: [
       coded('row-decides'),
-      coded('law-is-that-of', { set: nameOfSet(set), z: { value: String(set.zCelsius), unit: '°C' } }),
+      coded('law-is-that-of', { set: nameOfSet(set), z: asGiven(set.zCelsius, '°C') }),
       coded('held-at-coldest'),
     ],
     sources: [printed.source, set.source],

@@ -1,7 +1,7 @@
 import { humiditySource, humidNeeded, judgeHumidity, saidOptions, type HumidityOption } from '../limit-sets/judge-humidity';
 import { coded } from '../limits/coded';
 import { degrees } from '../quantity/degrees';
-import { degreesOf, timeOf } from '../quantity/quantities';
+import { asGiven, degreesOf, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
@@ -49,6 +49,6 @@ export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }:
   };
 }
 
-const minutes = (value: number) => ({ value: String(value), unit: 'min' }) as const;
+const minutes = (value: number) => asGiven(value, 'min');
 
 const RULE: Record<HumidityOption, string> = { 1: 'humid-half', 2: 'humid-half', 3: 'humid-quarter', 4: 'humid-throughout' };

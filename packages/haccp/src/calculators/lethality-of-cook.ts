@@ -8,13 +8,13 @@ import { nameOfSet } from '../lethality/name-of-set';
 import { lethalitySets } from '../lethality/sets';
 import { coded, wordFor } from '../limits/coded';
 import type { CurveContext } from '../limits/curve-context';
-import type { Quantity, QuantityUnit } from '../quantity/quantity';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Result, Step } from './calculation';
 import { cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { judgedStep } from '../explain/explain-by-verdict';
 import { curveOf, factsOf, type TypedReading } from './typed-reading';
+import { asGiven } from '../quantity/quantities';
 
 const ended: CurveContext = { ended: true };
 const references = lethalitySets.filter(({ use }) => use === 'reference');
@@ -43,7 +43,7 @@ export function lethalityOfCook(
   };
 }
 
-const nameOf = ({ set, floorCelsius }: Lethality) => coded('set-from', { set: nameOfSet(set), floor: number(floorCelsius, '°C') });
+const nameOf = ({ set, floorCelsius }: Lethality) => coded('set-from', { set: nameOfSet(set), floor: asGiven(floorCelsius, '°C') });
 
 const stepOf = (figure: Lethality): Step => {
   const { minutesPerLog, referenceCelsius, zCelsius } = figure.set;
@@ -51,9 +51,9 @@ const stepOf = (figure: Lethality): Step => {
     what: nameOf(figure),
     rule: coded('lethality.rule'),
     putIn: coded('lethality.figures', {
-      d: number(Number(minutesPerLog.toFixed(3)), 'min'),
-      reference: number(referenceCelsius, '°C'),
-      z: number(zCelsius, '°C'),
+      d: asGiven(Number(minutesPerLog.toFixed(3)), 'min'),
+      reference: asGiven(referenceCelsius, '°C'),
+      z: asGiven(zCelsius, '°C'),
       count: figure.restsOn.readings,
     }),
     gives: lethalityFound(figure),
@@ -66,5 +66,3 @@ const resultOf = (figure: Lethality): Result => ({
   value: figure.byStraightLines,
   unit: 'log10',
 });
-
-const number = (value: number, unit: QuantityUnit): Quantity => ({ value: String(value), unit });

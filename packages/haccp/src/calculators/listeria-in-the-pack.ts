@@ -3,11 +3,12 @@ import type { ListeriaRate } from '../growth/listeria-rate';
 import { daysToHundredfold, listeriaGrowth, type Storage } from '../growth/listeria-storage';
 import { coded } from '../limits/coded';
 import { sum } from '../limits/line-part';
-import type { Quantity, QuantityUnit } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import type { Calculation } from './calculation';
 import type { CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { plainly } from './figures';
+import { asGiven } from '../quantity/quantities';
 
 /** Refused outside the range of the model, naming the figure. */
 export function listeriaInThePack(product: ListeriaProduct, storage: Storage): Calculation | CannotCalculate {
@@ -16,13 +17,13 @@ export function listeriaInThePack(product: ListeriaProduct, storage: Storage): C
   const [rate] = growth.rates as readonly [ListeriaRate & Storage]; // of the one storage
   const { waterActivity } = factorsOf(product, storage.celsius);
   const days = daysToHundredfold(rate);
-  const [kept, hours] = [figure(storage.celsius, '°C'), figure(storage.hours, 'h')];
+  const [kept, hours] = [asGiven(storage.celsius, '°C'), asGiven(storage.hours, 'h')];
   const aw: Quantity = { value: waterActivity.toFixed(4), unit: 'aw' };
   return {
     given: [
-      { what: coded('salt-in-water'), is: figure(product.waterPhaseSalt, '%') },
+      { what: coded('salt-in-water'), is: asGiven(product.waterPhaseSalt, '%') },
       { what: 'pH', is: plainly(product.pH) },
-      { what: coded('nitrite-in-product'), is: figure(product.nitritePpm ?? 0, 'ppm') },
+      { what: coded('nitrite-in-product'), is: asGiven(product.nitritePpm ?? 0, 'ppm') },
       { what: coded('kept-at'), is: coded('so-long', { at: kept, time: hours }) },
     ],
     steps: [
@@ -35,7 +36,7 @@ export function listeriaInThePack(product: ListeriaProduct, storage: Storage): C
       {
         what: coded('rate'),
         rule: coded('listeria-model'),
-        putIn: sum`${kept}, ${figure(product.pH, 'pH')}, ${aw}`,
+        putIn: sum`${kept}, ${asGiven(product.pH, 'pH')}, ${aw}`,
         gives: coded('per-hour', { rate: plainly(rate.perHour.toFixed(5)) }),
       },
     ],
@@ -58,5 +59,3 @@ export function listeriaInThePack(product: ListeriaProduct, storage: Storage): C
     cautions: [cautions.model],
   };
 }
-
-const figure = (value: number, unit: QuantityUnit): Quantity => ({ value: String(value), unit });

@@ -8,7 +8,7 @@ import type { Calculation } from './calculation';
 import { atFault, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
 import { percent } from './figures';
-import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
+import { ratioOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
 
 /** In percent: phosphate in the pickle, pickle in the meat. */
 export type PhosphateInPumpedMeat = { pickle: number; pump: number };
@@ -20,7 +20,7 @@ export function phosphateInPumpedMeat({ pickle, pump }: PhosphateInPumpedMeat): 
   const brought = pumpedPhosphate(pickle, pump);
   if (isFault(brought)) return atFault(brought, 'percentages-above-zero');
   const { ofGreen, ofPumped } = brought;
-  const [onGreen, onPumped] = [amountOf(ofGreen, '%'), amountOf(ofPumped, '%')];
+  const [onGreen, onPumped] = [ratioOf(ofGreen, '%'), ratioOf(ofPumped, '%')];
   const atTen = publishedFigure('phosphate-pickle');
   return {
     given: [

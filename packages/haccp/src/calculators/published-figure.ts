@@ -71,16 +71,11 @@ export function judgedBefore(figure: OrFault<Ratio>, limit: FigureLimit, then: s
 }
 
 /** Rounded once for reading: 162.274 ppm, 1.9. */
-export const amountOf = (
-  { numerator, denominator }: Ratio,
-  unit: QuantityUnit,
-  rounding: Rounding = 'nearest',
-  decimals = 3,
-): Quantity => ({
+export const ratioOf = ({ numerator, denominator }: Ratio, unit: QuantityUnit, rounding: Rounding = 'nearest', decimals = 3): Quantity => ({
   value: decimalText(divide(numerator * 10n ** BigInt(decimals), denominator, rounding), decimals),
   unit,
 });
 
-export const ingoingOf = (ratio: Ratio, rounding: Rounding = 'nearest'): Quantity => amountOf(ratio, 'ppm', rounding, 2);
+export const ingoingOf = (ratio: Ratio, rounding: Rounding = 'nearest'): Quantity => ratioOf(ratio, 'ppm', rounding, 2);
 
 export const numberOf = ({ numerator, denominator }: Ratio): number => Number(divide(numerator * 1000n, denominator, 'nearest')) / 1000;

@@ -7,13 +7,13 @@ import { massOf, roundedMass } from '../quantity/weigh';
 import type { Calculation } from './calculation';
 import { atFault, type CannotCalculate } from './cannot';
 import { grams, typed } from './figures';
-import { amountOf, numberOf } from './published-figure';
+import { ratioOf, numberOf } from './published-figure';
 
 export function pumpByWeight({ green, pumped }: { green: EnteredMass; pumped: EnteredMass }): Calculation | CannotCalculate {
   const [before, after] = [massOf(green), massOf(pumped)];
   const pump = pumpPercent(before, after);
   if (isFault(pump)) return atFault(pump, 'which-weight-is-which');
-  const is = amountOf(pump, '%');
+  const is = ratioOf(pump, '%');
   return {
     given: [
       { what: coded('green-weight'), is: typed(green) },

@@ -7,12 +7,12 @@ import { massOf } from '../quantity/weigh';
 import type { Calculation } from './calculation';
 import { atFault, type CannotCalculate } from './cannot';
 import { grams, typed } from './figures';
-import { amountOf, numberOf } from './published-figure';
+import { ratioOf, numberOf } from './published-figure';
 
 export function strengthOfBrine({ salt, water }: { salt: EnteredMass; water: EnteredMass }): Calculation | CannotCalculate {
   const strength = brineStrength(massOf(salt), massOf(water));
   if (isFault(strength)) return atFault(strength);
-  const is = amountOf(strength, '%');
+  const is = ratioOf(strength, '%');
   return {
     given: [
       { what: coded('salt'), is: typed(salt) },

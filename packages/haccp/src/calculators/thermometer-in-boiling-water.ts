@@ -4,7 +4,7 @@ import type { Air } from '../instruments/station-pressure';
 import { coded } from '../limits/coded';
 import type { Source } from '../limits/source';
 import { sum } from '../limits/line-part';
-import { degreesOf } from '../quantity/quantities';
+import { asGiven, degreesOf } from '../quantity/quantities';
 import type { Quantity } from '../quantity/quantity';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { Calculation, Fact, Step } from './calculation';
@@ -68,4 +68,4 @@ function pressureStep(air: Air, hectopascal: number): Step[] {
 }
 
 const pressure = (value: number | string): Quantity => ({ value: String(value), unit: 'hPa' });
-const metres = (value: number): Quantity => ({ value: String(value), unit: 'm' });
+const metres = (value: number): Quantity => asGiven(value, 'm');

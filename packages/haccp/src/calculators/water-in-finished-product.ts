@@ -11,7 +11,8 @@ import type { Quantity, QuantityUnit } from '../quantity/quantity';
 import type { Calculation } from './calculation';
 import { atFault, cannot, type CannotCalculate } from './cannot';
 import { cautions } from './cautions';
-import { amountOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
+import { ratioOf, judgedBefore, numberOf, publishedFigure } from './published-figure';
+import { asGiven } from '../quantity/quantities';
 
 const rows = {
   'cooked sausage': 'water-cooked-sausage',
@@ -36,12 +37,12 @@ export function waterInFinishedProduct(given: WaterInFinishedProduct): Calculati
   const limit = publishedFigure(rows[product]);
   const method = methodOf(limit, given);
   if (isFault(method.figure)) return atFault(method.figure);
-  const is = amountOf(method.figure, limit.unit as QuantityUnit);
+  const is = ratioOf(method.figure, limit.unit as QuantityUnit);
   const allowed: Quantity = { value: decimalText(method.allowed > 0n ? method.allowed : 0n, 3), unit: '%' };
   return {
     given: [
       { what: coded('product'), is: wordFor('product', product) },
-      ...inProduct.map(([name, value]) => ({ what: coded(name), is: { value: String(value), unit: '%' } as const })),
+      ...inProduct.map(([name, value]) => ({ what: coded(name), is: asGiven(value, '%') })),
     ],
     steps: [
       { what: coded(method.what), rule: coded(`${method.what}.rule`), putIn: method.putIn, gives: is },

@@ -1,6 +1,3 @@
-import { decimalText } from '../quantity/decimal';
-import { divide } from '../quantity/divide';
-
 /** The salt as weighed, or the ion. */
 export type CuringSpecies = 'NaNO₂' | 'KNO₂' | 'NO₂' | 'NaNO₃' | 'KNO₃' | 'NO₃';
 
@@ -30,13 +27,4 @@ export const isNitrate = (species: CuringSpecies): boolean => species.endsWith('
 export function asSpecies(from: CuringSpecies, to: CuringSpecies): Ratio | undefined {
   if (isNitrate(from) !== isNitrate(to)) return undefined;
   return { numerator: molarMass[to], denominator: molarMass[from] };
-}
-
-/** For reading: `formatPpmAs(80, 'NO₂', 'NaNO₂')` is "119.98 ppm as NaNO₂". */
-export function formatPpmAs(ppm: number, from: CuringSpecies, to: CuringSpecies, decimals = 2): string {
-  const ratio = asSpecies(from, to);
-  if (!ratio || !Number.isSafeInteger(ppm)) return `no figure as ${to}`;
-  const { numerator, denominator } = ratio;
-  const count = divide(BigInt(ppm) * numerator * 10n ** BigInt(decimals), denominator, 'nearest');
-  return `${decimalText(count, decimals)} ppm as ${to}`;
 }

@@ -1,5 +1,4 @@
-import { decimalText } from '../quantity/decimal';
-import { divide, type Rounding } from '../quantity/divide';
+import { divide } from '../quantity/divide';
 import { partsPerMillion } from '../quantity/percent';
 import type { Ratio } from './curing-species';
 import { asGiven } from '../quantity/quantities';
@@ -76,9 +75,6 @@ export function substanceIn(mix: bigint, percent: number): bigint | Fault {
   if (typeof parts !== 'bigint') return parts;
   return mix >= 0n ? divide(mix * parts, MILLION, 'up') : faultOf('mix-below-nothing');
 }
-
-export const formatIngoing = ({ numerator, denominator }: Ratio, decimals = 2, rounding: Rounding = 'nearest'): string =>
-  denominator <= 0n ? 'no figure' : `${decimalText(divide(numerator * 10n ** BigInt(decimals), denominator, rounding), decimals)} ppm`;
 
 function partsOf(percent: number): bigint | Fault {
   const parts = partsPerMillion(percent);

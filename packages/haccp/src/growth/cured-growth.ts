@@ -8,6 +8,7 @@ import { stageSpans } from '../kinds/cooling/stage-spans';
 import type { GrowthOptions } from './add-up-growth';
 import { estimateGrowth, type GrowthOutcome } from './estimate-growth';
 import type { Species } from './growth-set';
+import { asGiven } from '../quantity/quantities';
 
 /** C. perfringens in ham with a known cure, cooled slowly. */
 export type CuredObservation = {
@@ -66,7 +67,7 @@ export const curedObservations: readonly CuredObservation[] = [
 export const hamOf = ({ nitritePpm, erythorbatePpm, cooling }: CuredObservation): Coded =>
   coded('ham-with', { nitrite: ppm(nitritePpm), erythorbate: ppm(erythorbatePpm), cooling });
 
-const ppm = (value: number) => ({ value: String(value), unit: 'ppm' }) as const;
+const ppm = (value: number) => asGiven(value, 'ppm');
 
 /** For a deviation; a person decides. */
 export function growthUnderCure(

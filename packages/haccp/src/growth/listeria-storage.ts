@@ -4,6 +4,7 @@ import type { Source } from '../limits/source';
 import { factorsOf, type ListeriaProduct } from './listeria-product';
 import { outOfRange, type OutOfRange } from './listeria-range';
 import { listeriaRate, type ListeriaRate } from './listeria-rate';
+import { asGiven } from '../quantity/quantities';
 
 export type Storage = { celsius: number; hours: number };
 
@@ -41,8 +42,7 @@ export function listeriaGrowth(product: ListeriaProduct, storage: readonly Stora
     const factors = factorsOf(product, celsius);
     const outside = outOfRange(factors);
     if (outside) return { kind: 'undetermined', variable: outside.variable, why: whyOutside(outside) };
-    if (!(hours >= 0 && hours < Infinity))
-      return noHours({ code: 'no-length-of-storage', figures: { hours: { value: String(hours), unit: 'h' } } });
+    if (!(hours >= 0 && hours < Infinity)) return noHours({ code: 'no-length-of-storage', figures: { hours: asGiven(hours, 'h') } });
     rates.push({ ...listeriaRate(factors), celsius, hours });
   }
   if (rates.length === 0) return noHours({ code: 'no-storage' });

@@ -1,6 +1,7 @@
 import type { Why, WhyCode } from '../calculators/cannot';
 import type { Quantity } from '../quantity/quantity';
 import { standardPressure } from './boiling-point';
+import { asGiven } from '../quantity/quantities';
 
 /**
  * Weather services and most house barometers reduce the pressure to sea level: taken as it is, 1005 hPa at 1600 m puts
@@ -26,7 +27,7 @@ const WEATHER = 40;
 export function stationPressure(air: Air): StationPressure {
   const metres = air.metres ?? 0;
   if (!(metres >= LOWEST_METRES && metres <= HIGHEST_METRES)) {
-    return undetermined({ code: 'height-of-no-shop', figures: { height: { value: String(metres), unit: 'm' } } }, 'enter-the-height');
+    return undetermined({ code: 'height-of-no-shop', figures: { height: asGiven(metres, 'm') } }, 'enter-the-height');
   }
   const hectopascal = pressureOf(air);
   if (!(hectopascal >= LEAST_HECTOPASCAL && hectopascal <= MOST_HECTOPASCAL)) {
@@ -34,7 +35,7 @@ export function stationPressure(air: Air): StationPressure {
   }
   const usual = standardPressure(metres);
   if (air.metres === undefined || Math.abs(hectopascal - usual) <= WEATHER) return { kind: 'known', hectopascal };
-  const figures = { read: pressure(hectopascal), usual: pressure(usual), height: { value: String(metres), unit: 'm' } } as const;
+  const figures = { read: pressure(hectopascal), usual: pressure(usual), height: asGiven(metres, 'm') } as const;
   const notThere: Why = { code: 'pressure-not-there', figures };
   return hectopascal < usual ? undetermined(notThere, 'check-height-and-barometer') : undetermined(notThere, 'as-weather-report');
 }

@@ -1,11 +1,12 @@
+import { wordFor } from '../limits/coded';
 import type { PlainPhrase } from '../limits/verdict';
 import type { EnteredMass } from '../quantity/mass';
 import { asGiven, timeOf } from '../quantity/quantities';
 import type { TemperatureUnit } from '../quantity/temperature';
 
-/** `intoOven` and `from` are ISO 8601; minutes in all, so that bursts of steam add up. */
 const MINUTE = 60_000;
 
+/** `intoOven` and `from` are ISO 8601; minutes in all, so that bursts of steam add up. */
 type Timed = { intoOven: string; from: string; minutes: number };
 export type HumidityKept =
   | (Timed & { how: 'live steam' | 'sealed oven'; percent?: undefined })
@@ -16,7 +17,7 @@ export type HumidityKept =
 
 /** "live steam, 1 h 50 min in all" */
 export function keptPhrase(kept: HumidityKept): PlainPhrase {
-  const code = `kept-${kept.how.replaceAll(' ', '-')}`;
+  const { code } = wordFor('kept', kept.how);
   if (kept.how === 'moisture-proof bag') return { code };
   if (kept.how === 'large piece in a hot oven') {
     const { oven, piece } = kept;

@@ -6,7 +6,7 @@ import type { Figures, Verdict, VerdictKind } from '../limits/verdict';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 import { above, boundOf } from '../quantity/bound';
-import { printedIn, timeOf } from '../quantity/quantities';
+import { asGiven, printedIn, timeOf } from '../quantity/quantities';
 import type { Quantity } from '../quantity/quantity';
 import { massOf } from '../quantity/weigh';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
@@ -71,13 +71,13 @@ const OPTIONS: Record<Exclude<HumidityKept['how'], 'moisture-proof bag' | 'large
   'humid throughout': 4,
 };
 
-const percentOf = (value: number): Quantity => ({ value: String(value), unit: '%' });
+const percentOf = (value: number): Quantity => asGiven(value, '%');
 
 function judgeLargePiece({ oven, piece }: LargePiece): [VerdictKind, string, Figures] {
   const degrees = { hundredths: Math.round(oven.value * 100), unit: oven.unit };
   const least = piece.unit === 'kg' || piece.unit === 'g' ? LARGE_PIECE.kg : LARGE_PIECE.lb;
   if (massOf(piece) < massOf(least)) {
-    return ['missed', 'humidity-piece-too-light', { least: { value: String(least.value), unit: least.unit } }];
+    return ['missed', 'humidity-piece-too-light', { least: asGiven(least.value, least.unit) }];
   }
   const hot = { least: printedIn(HOT_OVEN, oven.unit) };
   return above(degrees, boundOf(HOT_OVEN)) < 0 ? ['missed', 'humidity-oven-too-cold', hot] : ['met', 'humidity-needs-none', hot];

@@ -1,6 +1,5 @@
-import { decimalText } from './decimal';
-import { onCommonScale, formatConverted } from './convert-degrees';
-import type { Degrees, PrintedTemperature, TemperatureUnit } from './temperature';
+import { onCommonScale } from './convert-degrees';
+import type { Degrees, PrintedTemperature } from './temperature';
 
 /** A printed figure on the common scale, once per unit of the readings. */
 export type Bound = { '°F': number; '°C': number };
@@ -26,19 +25,3 @@ export function isColder(one: PrintedTemperature, other: PrintedTemperature): bo
 
 /** @param by on the common scale */
 export const raised = (bound: Bound, by: number): Bound => ({ '°F': bound['°F'] + by, '°C': bound['°C'] + by });
-
-/** As printed; converted for reading only where the source does not print the unit. */
-export function formatPrinted(printed: PrintedTemperature, unit: TemperatureUnit): string {
-  const figure = printed[unit];
-  if (figure !== undefined) return `${decimalText(figure, 2)} ${unit}`;
-  const other = unit === '°F' ? '°C' : '°F';
-  const otherFigure = printed[other];
-  return otherFigure === undefined ? 'no figure' : formatConverted({ hundredths: otherFigure, unit: other }, unit);
-}
-
-/** "160 °F (71.1 °C)". */
-export function formatBoth(printed: PrintedTemperature): string {
-  if (printed['°F'] === undefined) return formatPrinted(printed, '°C');
-  if (printed['°C'] === undefined) return formatPrinted(printed, '°F');
-  return `${formatPrinted(printed, '°F')} (${formatPrinted(printed, '°C')})`;
-}

@@ -1,15 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { above, boundOf, formatBoth, formatPrinted } from './bound';
+import { above, boundOf } from './bound';
 import { convertDegrees, onCommonScale, formatConverted } from './convert-degrees';
-import { degrees, formatDegrees } from './degrees';
-
-test('a temperature is said as it was read', () => {
-  expect(formatDegrees(degrees(151.5, '°F'))).toBe('151.5 °F');
-  expect(formatDegrees(degrees(71.1, '°C'))).toBe('71.1 °C');
-  expect(formatDegrees(degrees(-18, '°C'))).toBe('-18 °C');
-  expect(formatDegrees(degrees(0.05, '°C'))).toBe('0.05 °C');
-});
+import { degrees } from './degrees';
+import { formatPrinted } from './quantities';
 
 test('a third decimal is refused, not rounded', () => {
   expect(() => degrees(71.111, '°C')).toThrow('71.111 is not a temperature with at most two decimals');
@@ -48,13 +42,6 @@ test('a figure printed in one unit only is converted exactly for a reading in th
   expect(above(degrees(71.11, '°C'), bound)).toBeLessThan(0);
   expect(above(degrees(71.12, '°C'), bound)).toBeGreaterThan(0);
   expect(formatPrinted({ '°F': 16000 }, '°C')).toBe('71.1 °C');
-});
-
-test('a figure is said in every unit its source prints', () => {
-  expect(formatBoth({ '°F': 16000, '°C': 7110 })).toBe('160 °F (71.1 °C)');
-  expect(formatBoth({ '°C': 440 })).toBe('4.4 °C');
-  expect(formatBoth({ '°F': 4000 })).toBe('40 °F');
-  expect(formatPrinted({}, '°F')).toBe('no figure');
 });
 
 test('a temperature in its own unit stays as it is', () => {

@@ -1,4 +1,4 @@
-import { decimalText, scaled } from './decimal';
+import { scaled } from './decimal';
 import type { Degrees, TemperatureUnit } from './temperature';
 
 export function degrees(value: number, unit: TemperatureUnit): Degrees {
@@ -6,6 +6,3 @@ export function degrees(value: number, unit: TemperatureUnit): Degrees {
   if (hundredths === undefined) throw new RangeError(`${value} is not a temperature with at most two decimals`);
   return { hundredths, unit };
 }
-
-/** "151.5 °F" */
-export const formatDegrees = ({ hundredths, unit }: Degrees): string => `${decimalText(hundredths, 2)} ${unit}`;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { formatAbout, formatDuration } from './duration';
+import { formatDuration } from './duration';
 
 test.each([
   [5_400_000, '1 h 30 min'],
@@ -12,9 +12,4 @@ test.each([
   [NaN, 'an unknown time'],
 ])('%s ms is said as %s', (milliseconds, words) => {
   expect(formatDuration(milliseconds)).toBe(words);
-});
-
-test('an estimate is said to the minute', () => {
-  expect(formatAbout(10_842_570)).toBe('about 3 h 1 min');
-  expect(formatAbout(20_000)).toBe('less than 1 min');
 });

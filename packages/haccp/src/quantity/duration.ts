@@ -20,9 +20,5 @@ export function formatDuration(milliseconds: number): string {
     .join(' ');
 }
 
-/** For estimates: "about 3 h 1 min". */
-export const formatAbout = (milliseconds: number): string =>
-  Math.abs(milliseconds) < 60_000 ? 'less than 1 min' : `about ${formatDuration(Math.round(milliseconds / 60_000) * 60_000)}`;
-
 /** The guideline's tables print tenths of a second. */
 export const millisecondsOf = (seconds: number): number => Math.round(seconds * 1000);

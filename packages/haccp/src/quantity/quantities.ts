@@ -33,6 +33,9 @@ export function printedIn(printed: PrintedTemperature, unit: TemperatureUnit): Q
   return { value: converted.replace(` ${unit}`, ''), unit };
 }
 
+/** "145 °F", for reading. */
+export const formatPrinted = (printed: PrintedTemperature, unit: TemperatureUnit): string => `${printedIn(printed, unit).value} ${unit}`;
+
 const MINUTE = 60_000;
 const toTheMinute = (milliseconds: number): Quantity => timeOf(Math.round(milliseconds / MINUTE) * MINUTE);
 

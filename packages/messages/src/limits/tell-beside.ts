@@ -1,5 +1,5 @@
 import type { ClockStart } from '@larderbook/contracts';
-import { isStirred, timeOf, type Frequency, type InstrumentErrors, type Piece, type ScaleError } from '@larderbook/haccp';
+import { asGiven, isStirred, timeOf, type Frequency, type InstrumentErrors, type Piece, type ScaleError } from '@larderbook/haccp';
 import type { SayLimits } from './limit-voice';
 import { figureOf } from './tell-bounds';
 
@@ -13,7 +13,7 @@ export const tellFrequency = (frequency: Frequency, say: SayLimits): string =>
 export function tellPiece(piece: Piece, say: SayLimits): string {
   if (isStirred(piece)) return say('piece-stirred');
   const { value, unit } = piece.smallest;
-  return say(`piece-${piece.shape}`, { size: { value: String(value), unit } });
+  return say(`piece-${piece.shape}`, { size: asGiven(value, unit) });
 }
 
 /** "± 0.5 g of the scale for meat" */

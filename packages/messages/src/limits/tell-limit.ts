@@ -1,4 +1,12 @@
-import { decimalText, type CriticalLimit, type FigureLimit, type LimitKind, type LimitOf, type TemperatureUnit } from '@larderbook/haccp';
+import {
+  asGiven,
+  decimalText,
+  type CriticalLimit,
+  type FigureLimit,
+  type LimitKind,
+  type LimitOf,
+  type TemperatureUnit,
+} from '@larderbook/haccp';
 import { codeOf } from '../code-of';
 import type { LimitVoice } from './limit-voice';
 import { figureOf, tellBounds, tellRange } from './tell-bounds';
@@ -39,7 +47,7 @@ const tellings: { [K in LimitKind]: Telling<LimitOf<K>> } = {
   },
   degreeHours: { line: tellDegreeHours, about: (_, { say }) => say('about-degree-hours') },
   weightLoss: {
-    line: ({ percent }, { say }) => say('weight-lost', { percent: { value: String(percent), unit: '%' } }),
+    line: ({ percent }, { say }) => say('weight-lost', { percent: asGiven(percent, '%') }),
     about: (_, { say }) => say('about-weight-lost'),
   },
   freezing: { line: tellFreezing, inShort: tellFreezingInShort, about: (_, { say }) => say('about-frozen') },

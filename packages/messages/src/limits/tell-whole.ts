@@ -1,4 +1,5 @@
 import {
+  asGiven,
   degreesOf,
   freezingRows,
   nameOfSet,
@@ -35,9 +36,9 @@ export function tellLethality({ set, log10, floor }: LethalityLimit, unit: Tempe
   return say('kill-at-least', {
     logs: number(figureOf(log10, 2, 'log10').value),
     set: tellSet(set, voice),
-    minutes: { value: String(Number(set.minutesPerLog.toPrecision(4))), unit: 'min' },
-    reference: { value: String(set.referenceCelsius), unit: '°C' },
-    z: { value: String(set.zCelsius), unit: '°C' },
+    minutes: asGiven(Number(set.minutesPerLog.toPrecision(4)), 'min'),
+    reference: asGiven(set.referenceCelsius, '°C'),
+    z: asGiven(set.zCelsius, '°C'),
     floor: printedIn(floor, unit),
   });
 }
@@ -69,10 +70,10 @@ const frozenRows = ({ read }: FreezingLimit, voice: LimitVoice): string[] =>
 function tellFrozenRows({ read }: FreezingLimit, any: string, { say }: LimitVoice): string {
   if (read.what === 'centre') return say('frozen-centre', { rows: any });
   const { value, unit } = read.thickness;
-  return say('frozen-freezer', { rows: any, thickness: { value: String(value), unit } });
+  return say('frozen-freezer', { rows: any, thickness: asGiven(value, unit) });
 }
 
 function tellFrozen({ at, hours }: FreezingRow, voice: LimitVoice): string {
-  const time = hours % 24 === 0 ? ({ value: String(hours / 24), unit: 'days' } as const) : timeOf(hours * 3_600_000);
+  const time = hours % 24 === 0 ? asGiven(hours / 24, 'days') : timeOf(hours * 3_600_000);
   return voice.say('frozen-row', { time, at: tellBoth(at, voice) });
 }

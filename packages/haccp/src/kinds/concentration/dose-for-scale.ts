@@ -4,6 +4,7 @@ import { coded } from '../../limits/coded';
 import type { Coded } from '../../limits/verdict';
 import { roundedMass } from '../../quantity/weigh';
 import type { Dose } from './dose-for';
+import { asGiven } from '../../quantity/quantities';
 
 /** Femtograms; `error` is beside the rounding to the step. */
 export type Scale = { step: bigint; error?: bigint };
@@ -42,7 +43,7 @@ export function doseOnScale(dose: Dose, { step, error = 0n }: Scale, withinPerce
     doubt: amountOf(doubt),
     amount: amountOf(amount),
     share: { value: decimalText(divide(doubt * 1000n * HUNDRED, amount, 'up'), 3), unit: '%' },
-    within: { value: String(withinPercent), unit: '%' },
+    within: asGiven(withinPercent, '%'),
   } as const;
   return { isFineEnough, shows: { from, to }, doubt, because: coded(isFineEnough ? 'fine-enough' : 'too-coarse', figures) };
 }

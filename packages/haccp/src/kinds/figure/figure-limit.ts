@@ -1,6 +1,5 @@
 import type { LimitFault, LimitSlip } from '../../limits/limit-fault-code';
 import type { Source, StrictSigns } from '../../limits/source';
-import { decimalText } from '../../quantity/decimal';
 
 export type FigureUnit = 'ppm' | '%' | 'ratio' | 'aw' | 'pH' | 'h' | 'min' | 'days' | '°C·h' | '°F·h' | 'log10' | 'cfu/g' | 'lb' | 'mm';
 
@@ -33,10 +32,3 @@ export function figureFault({ min, max }: FigureLimit): LimitFault | undefined {
 /** A printed text has to compare with a figure. */
 export const figureSlips = ({ printed }: FigureLimit): LimitSlip[] =>
   printed === undefined || (/[≤≥<>]|within|for/.test(printed) && /\d/.test(printed)) ? [] : [{ code: 'comparison-missing' }];
-
-/** "156.25 ppm", "1.9", "pH 5" */
-export function formatAmount(thousandths: bigint | number, unit: FigureUnit, decimals = 3): string {
-  const text = decimalText(thousandths, decimals);
-  if (unit === 'ratio' || unit === 'aw' || unit === 'pH') return text;
-  return `${text} ${unit}`;
-}

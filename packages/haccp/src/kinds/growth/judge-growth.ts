@@ -1,7 +1,7 @@
 import { GROWTH_CLAIM } from '../../growth/growth';
 import { growthInClasses } from '../../growth/growth-found';
 import { highestOf, isGrowing, type GrowthFigure, type GrowthSoFar } from './growth-so-far';
-import { amountOf, timeOf } from '../../quantity/quantities';
+import { asGiven, amountOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { CurveContext } from '../../limits/curve-context';
 import { wordFor } from '../../limits/coded';
@@ -48,7 +48,7 @@ function decide(growth: GrowthSoFar, { set, atMost, byStraightLines }: GrowthFig
 }
 
 function endedWarm({ sums }: GrowthSoFar): Decided {
-  const coldest: Quantity = { value: String(Math.min(...sums.map(({ set }) => set.minCelsius))), unit: '°C' };
+  const coldest: Quantity = asGiven(Math.min(...sums.map(({ set }) => set.minCelsius)), '°C');
   return doubt('growth-ended-warm', { coldest });
 }
 

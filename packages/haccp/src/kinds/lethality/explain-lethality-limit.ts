@@ -4,8 +4,7 @@ import { nameOfSet } from '../../lethality/name-of-set';
 import { coded } from '../../limits/coded';
 import { sum } from '../../limits/line-part';
 import { above, boundOf, raised } from '../../quantity/bound';
-import { printedIn, timeOf } from '../../quantity/quantities';
-import type { Quantity, QuantityUnit } from '../../quantity/quantity';
+import { asGiven, printedIn, timeOf } from '../../quantity/quantities';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import { explainByVerdict } from '../../explain/explain-by-verdict';
 import type { WorkedOut } from '../../explain/explanation';
@@ -20,13 +19,13 @@ export function explainLethalityLimit(limit: LethalityLimit, own: readonly Curve
   if (!first || !last) return explainByVerdict;
   const { minutesPerLog, referenceCelsius, zCelsius } = limit.set;
   const figure = printedIn(limit.floor, first.temperature.unit);
-  const d = exactly(Number(minutesPerLog.toPrecision(4)), 'min');
+  const d = asGiven(Number(minutesPerLog.toPrecision(4)), 'min');
   return {
     steps: [
       {
         what: coded('time-for-one-log', { set: nameOfSet(limit.set) }),
         rule: coded('d-of-t.rule'),
-        putIn: sum`${d} × 10^((${exactly(referenceCelsius, '°C')} − T) ÷ ${exactly(zCelsius, '°C')})`,
+        putIn: sum`${d} × 10^((${asGiven(referenceCelsius, '°C')} − T) ÷ ${asGiven(zCelsius, '°C')})`,
         gives: coded('d-from', { figure }),
       },
       {
@@ -44,5 +43,3 @@ export function explainLethalityLimit(limit: LethalityLimit, own: readonly Curve
     assumptions: [coded('colder-and-no-gap'), coded('supported-by', { authority: limit.authority })],
   };
 }
-
-const exactly = (value: number, unit: QuantityUnit): Quantity => ({ value: String(value), unit });

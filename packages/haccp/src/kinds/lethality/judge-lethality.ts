@@ -62,5 +62,4 @@ function whatIsLeft({ last, longestGap }: LethalitySoFar, left: number | undefin
   return leftOf(left);
 }
 
-/** Half logs, rounded down, never without the set. */
 const halfLogs = (halves: number): Quantity => amountOf(halves * 5, 'log10', 1);

@@ -3,7 +3,7 @@ import type { WeightReading } from '../../limits/series';
 import type { Coded, Verdict } from '../../limits/verdict';
 import { worstByName } from '../../limits/worst-by-name';
 import { byProbe } from '../../thermal/curve';
-import { amountOf } from '../../quantity/quantities';
+import { asGiven, amountOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { SeriesJudge } from '../judge';
 import { forecastDrying } from './forecast-drying';
@@ -34,7 +34,7 @@ function notedArrival(own: readonly WeightReading[], { percent }: WeightLossLimi
   const last = Math.max(...own.map(({ at }) => at).filter(Number.isFinite));
   const until = (at: number | undefined) => amountOf(Math.round((((at as number) - last) / DAY) * 10), 'days', 1);
   const { best, earliest, latest } = forecast.arrival;
-  const asked: Quantity = { value: String(percent), unit: '%' };
+  const asked: Quantity = asGiven(percent, '%');
   if (best === undefined) return [{ code: 'loss-may-never-be-there', figures: { asked } }];
   return [{ code: 'loss-arrival', figures: { asked, best: until(best), earliest: until(earliest), latest: until(latest) } }];
 }
