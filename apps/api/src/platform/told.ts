@@ -36,7 +36,8 @@ export function sayTold(voice: Voice): (what: Told) => string {
   const inWords = say(words[voice.language], voice) as (code: string, figures?: Record<string, Value | number>) => string;
   const written = (figure: Value | Name | Account): Value => {
     if (isAccount(figure)) return accountsIn(voice)(figure);
-    return typeof figure === 'object' && 'code' in figure ? inWords(figure.code, figure.figures) : figure;
+    if (typeof figure !== 'object' || !('code' in figure)) return figure;
+    return figure.code in words[voice.language] ? inWords(figure.code, figure.figures) : figure.code; // a published text names itself
   };
   return ({ code, figures = {} }) =>
     inWords(code, Object.fromEntries(Object.entries(figures).map(([name, figure]) => [name, written(figure)])));

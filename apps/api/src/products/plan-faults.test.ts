@@ -3,6 +3,7 @@ import { coldHolding, coolingCured, coolingUncured, type CriticalLimit } from '@
 import { v7 } from 'uuid';
 import { describe, expect, test } from 'vitest';
 import { english, englishLimits, inEnglish } from '../platform/in-english.test-data';
+import { sayTold } from '../platform/told';
 import { planFaults as faultsOf } from './plan-faults';
 import { planWarnings as warningsOf } from './plan-warnings';
 
@@ -121,6 +122,9 @@ describe('a plan', () => {
       expect.stringMatching(/^Chilling: nobody here has read its figure in the source \(FSIS Compliance Guidelines/),
       expect.stringMatching(/^Chilling: Since 14 December 2022/),
     ]);
+    const inSpanish = sayTold({ language: 'es', timeZone: 'UTC', timeStyle: 'international' });
+    const plan = aPlan((draft) => void (point(draft, 'Chilling').limits = [{ limitId: v7(), limit: coolingUncured }]));
+    expect(faultsOf(plan).map(inSpanish)).toEqual([expect.stringMatching(/^Chilling: Desde el 14 de diciembre de 2022/)]);
     const source = { ...coolingCured.source, support: { own: 'Letter in folder 3' } };
     expect(bare({ ...coolingCured, source })).toEqual([]);
   });

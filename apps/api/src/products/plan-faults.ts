@@ -1,6 +1,6 @@
 import { asksForHumidity, clockStart, recordsMoment, type ControlPoint, type PlanContent } from '@larderbook/contracts';
 import { kindOf, limitFault, supportLacking, type CriticalLimit } from '@larderbook/haccp';
-import { told, type Told } from '../platform/told';
+import { told, type Name, type Told } from '../platform/told';
 
 /** A plan with any fault cannot be adopted. */
 export const planFaults = (content: PlanContent): Told[] => [
@@ -38,7 +38,7 @@ function limitFaults({ name, takenAs }: ControlPoint, limit: CriticalLimit): Tol
   return [
     ...(fitting === takenAs ? [] : [told('recorded-otherwise', { point: name, fitting, recorded: takenAs })]),
     ...(fault ? [told('cannot-be-used', { name, said: fault })] : []),
-    ...supportLacking(limit).map(({ code, figures }): Told => ({ code, figures: { ...figures, point: name } })),
+    ...supportLacking(limit).map((lacking) => unsupported(name, lacking)),
   ];
 }
 
@@ -82,4 +82,10 @@ function startFaults(name: string, answer: ControlPoint | undefined, stage: Cont
   if (answer && stage) return [told('start-follows-nothing', { point: name, answer: answer.name })];
   if (answer || isCurve) return [];
   return [told('start-recorded-where', { point: name })];
+}
+
+/** What a published option asks is told as its set says it, in the reader's language. */
+function unsupported(point: string, { code, figures }: ReturnType<typeof supportLacking>[number]): Told {
+  const asked = figures?.asked;
+  return { code, figures: { ...figures, point, ...(asked !== undefined && { asked: { code: asked as Name['code'] } }) } };
 }

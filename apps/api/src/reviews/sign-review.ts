@@ -39,7 +39,7 @@ export class SignReview {
 
 function incomplete(findings: Finding[]): Problem {
   const blocking = findings.filter(({ blocks }) => blocks);
-  const said = blocking.map(({ what, next = [] }) => told('as-worded', { said: [...what, ...next] }));
-  const errors = blocking.map(({ what, about }) => ({ pointer: `#/${about}`, ...told('as-worded', { said: what }) }));
+  const said = blocking.map(({ what, next = [] }) => told('review-found', { found: [...what, ...next] }));
+  const errors = blocking.map(({ what, about }) => ({ pointer: `#/${about}`, ...told('review-found', { found: what }) }));
   return new Problem('review-incomplete', said, errors);
 }

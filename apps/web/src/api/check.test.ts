@@ -27,8 +27,8 @@ test('what is not there yet is asked for, not called an undefined', () => {
 test('a problem from the server is read the same way, and any other failure names no field', () => {
   const problem = { type: 'invalid-input', code: 'invalid-input', status: 400, title: 'Some fields are not right.' };
   const errors = [
-    { pointer: '/weight/value', detail: 'A weight is more than zero.', code: 'as-worded' },
-    { pointer: '/weight/value', detail: 'Later.', code: 'as-worded' },
+    { pointer: '/weight/value', detail: 'A weight is more than zero.', code: 'weight-above-zero' },
+    { pointer: '/weight/value', detail: 'Later.', code: 'weight-above-zero' },
   ];
   expect(fieldErrors(new ApiProblem({ ...problem, errors }))).toEqual({ 'weight.value': 'A weight is more than zero.' });
   expect(fieldErrors(new Error('anything'))).toEqual({});

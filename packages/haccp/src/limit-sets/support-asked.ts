@@ -31,6 +31,6 @@ export function supportLacking(limit: CriticalLimit | FigureLimit): CodedAs<'fig
   const isOptionOpen = option.length > 0 && !isSaid(gap) && !isSaid(own);
   return [
     ...(isFigureOpen ? [{ code: 'figure-not-read', figures: { citation } } as const] : []),
-    ...(isOptionOpen ? [{ code: 'option-not-supported', figures: { asked: option.join(' ') } } as const] : []),
+    ...(isOptionOpen ? option.map((asked) => ({ code: 'option-not-supported', figures: { asked } }) as const) : []),
   ];
 }

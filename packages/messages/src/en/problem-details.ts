@@ -11,7 +11,7 @@ export const problemDetails = {
   'cannot-be-kept': 'This text holds a character that cannot be kept.',
   'writes-carry-a-header': 'Writes carry the header x-larderbook.',
   'page-of-elsewhere': 'The page is of {page}, Larderbook is at {here}.',
-  'as-worded': '{said}',
+  'review-found': '{found}',
   'unusual-at-receipt': '{entered} is unusual for {item} at receipt.',
   'check-thermometer': 'Check the thermometer and read again.',
   'not-met-at-receipt': '{name} at {read} does not meet the limit it is received by.',

@@ -11,7 +11,7 @@ export const problemDetails = translated<typeof english>()({
   'cannot-be-kept': 'Este texto tiene un carácter que no se puede guardar.',
   'writes-carry-a-header': 'Lo que se guarda se envía con el encabezado x-larderbook.',
   'page-of-elsewhere': 'La página es de {page}; Larderbook está en {here}.',
-  'as-worded': '{said}',
+  'review-found': '{found}',
   'unusual-at-receipt': '{entered} no es lo usual para {item} al recibirlo.',
   'check-thermometer': 'Revise el termómetro y vuelva a leer.',
   'not-met-at-receipt': '{name} a {read} no cumple el límite con el que se recibe.',
