@@ -38,7 +38,7 @@ export const recordReading = route({
     lotId: id,
     controlPointId: id,
     entered,
-    probe: words(30).optional(),
+    probe: words(40).optional(),
     instrumentId: id.optional(),
     takenAt: instant,
     /** Outside the plausible range; the person is sure. */

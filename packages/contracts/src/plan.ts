@@ -71,7 +71,7 @@ export const controlPoint = z.object({
     .max(6),
   /** Its end or recorded moment starts the clock. For humidity it is the cook. */
   follows: id.optional(),
-  probes: z.array(z.string().trim().min(1).max(30)).max(8),
+  probes: z.array(z.string().trim().min(1).max(40)).max(8),
   /** Only of a series: helps to tell when it will be done. */
   surroundings: surroundings.optional(),
   /** Only of a series: tells how fast its core can move. */

@@ -9,7 +9,7 @@ export const surroundings = z.object({
     .string()
     .trim()
     .min(3, fault('name-what-it-lies-in'))
-    .max(30, fault('at-most-characters', { most: 30 })),
+    .max(40, fault('at-most-characters', { most: 40 })),
   setPoint: temperature.optional(),
 });
 export type Surroundings = z.output<typeof surroundings>;

@@ -1,4 +1,4 @@
-import { catalogue, limitSets, type LimitRow } from '@larderbook/haccp';
+import { catalogue, lethalitySets, limitSets, type LimitRow, type NitriteCountedAs } from '@larderbook/haccp';
 import { expect, test } from 'vitest';
 import { allWords } from './all';
 import { codeOf } from './code-of';
@@ -13,7 +13,9 @@ function wordsOfRow({ title, note, limit, conditions }: LimitRow): string[] {
 
 const inSets = limitSets.flatMap((set) => [set.title, ...set.rows.flatMap(wordsOfRow)]);
 const onOffer = catalogue.filter(({ key }) => !key.includes('/')).map(({ title }) => title);
-const english = new Set([...inSets, ...onOffer]);
+const laws = lethalitySets.filter(({ use }) => use !== 'mean').map(({ note }) => note);
+const ions: NitriteCountedAs[] = ['sodium nitrite, NaNO₂', 'the nitrite ion, NO₂'];
+const english = new Set<string>([...inSets, ...onOffer, ...laws, ...ions]);
 const others = (Object.keys(languages) as Language[]).filter((language) => language !== 'en');
 
 test.each(others)('every word of every published set is said in %s, its figures as printed', (language) => {

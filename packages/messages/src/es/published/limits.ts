@@ -1,4 +1,4 @@
-/** What figures of published sets are of, and what their rows ask, by the words of the set. */
+/** What figures of published sets are of, what their rows ask, and what is said of a law of kill, by the words of the set. */
 export const publishedLimits = {
   'time between 5 and 60 °C': 'tiempo entre 5 y 60 °C',
   'nitrite and nitrate as NaNO₂, in the food': 'nitrito y nitrato como NaNO₂, en el alimento',
@@ -100,6 +100,17 @@ export const publishedLimits = {
   'days kept': 'días que se conserva',
   'error either way, in °C': 'error hacia cualquier lado, en °C',
   'error either way, in °F': 'error hacia cualquier lado, en °F',
+
+  'sodium nitrite, NaNO₂': 'nitrito de sodio, NaNO₂',
+  'the nitrite ion, NO₂': 'el ion nitrito, NO₂',
+  'Moist product. Up to 12 % less strict than the printed row.': 'Producto húmedo. Hasta 12 % menos estricto que la fila impresa.',
+  'Chicken, steak and carrot; salt, cure and slow heating protect.':
+    'Pollo, bistec y zanahoria; la sal, la cura y el calentamiento lento protegen.',
+  'D 12.95, 5.4 and 2.3 min at 60, 63 and 66 °C; z from these three. Shows what a slow come-up costs.':
+    'D 12.95, 5.4 y 2.3 min a 60, 63 y 66 °C; z sale de estos tres. Muestra lo que cuesta un calentamiento lento.',
+  'D 8.9, 2.4 and 1.1 min at 57.2, 60 and 62.8 °C; another analysis of the same data gives z 4.65 °C.':
+    'D 8.9, 2.4 y 1.1 min a 57.2, 60 y 62.8 °C; otro análisis de los mismos datos da z 4.65 °C.',
+  '65 °C for 13.6 min, 75 °C for 18 s.': '65 °C durante 13.6 min, 75 °C durante 18 s.',
 
   'The food is reheated to be held hot; for other food no figure is asked for.':
     'El alimento se recalienta para mantenerlo caliente; para otro alimento no se pide ninguna cifra.',

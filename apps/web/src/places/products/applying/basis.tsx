@@ -23,7 +23,7 @@ export function Basis({ limits }: { limits: ProductLimits }) {
             ? [
                 {
                   name: say('nitrite-as'),
-                  value: nitriteCountedAs.reduce<string>((one, other) => (one ? say('nitrite-one-or', { one, other }) : other), ''),
+                  value: nitriteCountedAs.map(told.sayName).reduce((one, other) => say('nitrite-one-or', { one, other })),
                 },
               ]
             : []),

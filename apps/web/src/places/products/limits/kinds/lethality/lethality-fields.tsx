@@ -33,7 +33,7 @@ export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityD
           minutes: { value: String(Number(set.minutesPerLog.toPrecision(4))), unit: 'min' },
           reference: { value: String(set.referenceCelsius), unit: '°C' },
           z: { value: String(set.zCelsius), unit: '°C' },
-          note: set.note,
+          note: sayName(set.note),
         })}
       </p>
       <NumberField
