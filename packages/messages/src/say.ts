@@ -19,7 +19,8 @@ export function say<const W extends Words>(words: W, voice: Voice): Say<W> {
   return (code, ...[values]) => {
     const text: unknown = words[code];
     if (typeof text === 'string' && !SYNTAX.test(text)) return text;
-    return String(read(code).format(written((values ?? {}) as Record<string, Value>, voice)));
+    const said = String(read(code).format(written((values ?? {}) as Record<string, Value>, voice)));
+    return said.replaceAll('.m..', '.m.'); // a time of Spanish that ends a sentence brings its stop: "3:41 p.m."
   };
 }
 

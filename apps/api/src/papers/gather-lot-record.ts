@@ -52,7 +52,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     corrections: correctionsOnPaper(lot, time),
     reviews: await reviewsOnPaper(tx, lot, time),
     outstanding: outstandingOf(lot, findings(lot, beside), time),
-    instruments: await instrumentsOfLot(tx, lotId, say),
+    instruments: await instrumentsOfLot(tx, lotId, time),
   };
 }
 

@@ -44,7 +44,7 @@ export async function gatherMonitoringLog(
       product: await productOf(tx, latest.productId),
       period: { from: period.from.getTime(), to: period.until.getTime() - 1 },
       controlPoint: { ...headOf(latest.point, latest.content, telling), limits: limitsOf(versions, heat, telling) },
-      instruments: await instrumentsAt(tx, controlPointId, period.from, period.until, say),
+      instruments: await instrumentsAt(tx, controlPointId, period.from, period.until, telling),
       rows: logRows(look, stretch, { ...telling, mass: units === 'US' ? 'lb' : 'kg' }, now),
       reviews: await reviewsOf(tx, stretch, say),
     };

@@ -1,19 +1,30 @@
+import type { InputOf, instrumentKinds, recordCalibration } from '@larderbook/contracts';
 import type { CheckData, InstrumentData } from '@larderbook/documents';
+import { codeOf } from '@larderbook/messages';
 import { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 import type { Telling } from './telling';
 
-export const instrumentsOfLot = (tx: Tx, lotId: string, say: Telling['say']): Promise<InstrumentData[]> =>
-  used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`, say);
+export const instrumentsOfLot = (tx: Tx, lotId: string, telling: Said): Promise<InstrumentData[]> =>
+  used(tx, Prisma.sql`WHERE lot_id = ${lotId}::uuid`, telling);
 
-export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date, say: Telling['say']): Promise<InstrumentData[]> =>
-  used(tx, Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`, say);
+export const instrumentsAt = (tx: Tx, controlPointId: string, from: Date, until: Date, telling: Said): Promise<InstrumentData[]> =>
+  used(tx, Prisma.sql`WHERE control_point_id = ${controlPointId}::uuid AND taken_at >= ${from} AND taken_at < ${until}`, telling);
 
-type Use = { id: string; name: string; kind: string; tolerance: Prisma.Decimal; overdue: boolean; unchecked: boolean };
+type Said = Pick<Telling, 'say' | 'of'>;
+
+type Use = {
+  id: string;
+  name: string;
+  kind: (typeof instrumentKinds)[number];
+  tolerance: Prisma.Decimal;
+  overdue: boolean;
+  unchecked: boolean;
+};
 type CheckRow = {
   instrumentId: string;
-  method: string;
+  method: InputOf<typeof recordCalibration>['method'];
   unit: string;
   observed: Prisma.Decimal;
   expected: Prisma.Decimal;
@@ -28,7 +39,7 @@ type CheckRow = {
 /**
  * The last check before each use, if known when the use was recorded. A failed check after the last use is shown too.
  */
-async function used(tx: Tx, which: Prisma.Sql, say: Telling['say']): Promise<InstrumentData[]> {
+async function used(tx: Tx, which: Prisma.Sql, telling: Said): Promise<InstrumentData[]> {
   const uses = Prisma.sql`
     SELECT u.instrument_id, u.taken_at, u.flags, c.id AS check_id FROM (
       SELECT instrument_id, taken_at, recorded_at, flags FROM reading_now ${which}
@@ -61,7 +72,7 @@ async function used(tx: Tx, which: Prisma.Sql, say: Telling['say']): Promise<Ins
       use,
       checks.filter(({ instrumentId }) => instrumentId === use.id),
       names,
-      say,
+      telling,
     ),
   );
 }
@@ -70,24 +81,29 @@ function instrumentOnPaper(
   { name, kind, tolerance, overdue, unchecked }: Use,
   all: CheckRow[],
   names: PersonNames,
-  say: Telling['say'],
+  { say, of }: Said,
 ): InstrumentData {
   const shown = all.filter((check, index) => index === 0 || index === all.length - 1 || check.failed || check.later);
   const between = all.length - shown.length;
   return {
     name,
-    kind,
+    kind: of('today')(codeOf('instrument', kind)),
     checks: shown.map((check) => checkOnPaper(check, tolerance, names, say)),
     between: between > 0 ? between : undefined,
     flagged: [...(unchecked ? [say('no-check-when-used')] : []), ...(overdue && !unchecked ? [say('overdue-when-used')] : [])],
   };
 }
 
-function checkOnPaper(check: CheckRow, tolerance: Prisma.Decimal, names: PersonNames, say: Telling['say']): CheckData {
+function checkOnPaper(check: CheckRow, tolerance: Prisma.Decimal, names: PersonNames, say: Said['say']): CheckData {
   const { method, unit, observed, expected, failed, later, takenAt, recordedAt } = check;
   const isWithin = observed.minus(expected).abs().lte(tolerance);
   const inUnit = (value: Prisma.Decimal) => `${value.toString()} ${unit}`;
-  const read = { method, observed: inUnit(observed), expected: inUnit(expected), tolerance: inUnit(tolerance) };
+  const read = {
+    method: say(codeOf('check', method)),
+    observed: inUnit(observed),
+    expected: inUnit(expected),
+    tolerance: inUnit(tolerance),
+  };
   return {
     by: madeBy(check, names).name,
     at: takenAt.getTime(),

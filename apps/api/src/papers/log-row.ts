@@ -20,7 +20,16 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   const moments = { at: Date.parse(at), enteredAt: Date.parse(recordedAt) };
   const limits = (judged.length > 0 ? judged : point.limits).map(({ limit }) => limit);
   return {
-    ...{ kind: 'reading', lot: lotCode, value, unit, what, probe, note: answerOnPaper(entry, telling.say), by },
+    ...{
+      kind: 'reading',
+      lot: lotCode,
+      value: answerIn(value, telling.say),
+      unit,
+      what,
+      probe,
+      note: answerOnPaper(entry, telling.say),
+      by,
+    },
     limit: limits.map((limit) => telling.limits.sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
     verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged, telling.tell),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
@@ -35,6 +44,8 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
 
 /** Two times already show a late entry. */
 function amendmentsHere(one: Corrected<Logged>, { instant, say }: Telling): AmendmentData[] {
+  const sayValue = ({ value, unit, seen }: Logged): string =>
+    [formatRead({ value: answerIn(value, say), unit }), unit ? '' : seen].filter(Boolean).join(' ');
   const fields = {
     [say('field-value')]: sayValue,
     [say('says-item')]: ({ what = '' }: Logged) => what,
@@ -58,7 +69,7 @@ export const curveOf = ({ at, lot, product, limit }: MonitoredReadingData, verdi
   deviation: verdict.kind === 'missed' ? number : undefined,
 });
 
-const sayValue = ({ value, unit, seen }: Logged): string => [formatRead({ value, unit }), unit ? '' : seen].filter(Boolean).join(' ');
+const answerIn = (value: string, say: Telling['say']): string => (value === 'yes' || value === 'no' ? say(value) : value);
 
 const initialsOf = (name: string): string =>
   name

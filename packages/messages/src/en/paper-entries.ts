@@ -98,6 +98,10 @@ export const paperEntries = {
   'lot-statement': 'Lot {code}: {statement}',
   'reads-within': '{method}: reads {observed} where {expected} is right, within ± {tolerance}',
   'reads-not-within': '{method}: reads {observed} where {expected} is right, not within ± {tolerance}',
+  'check-ice-point': 'ice point',
+  'check-boiling-point': 'boiling point',
+  'check-reference-instrument': 'reference instrument',
+  'check-test-weight': 'test weight',
   'no-check-when-used': 'no check of it was known when it was used',
   'overdue-when-used': 'overdue for its check when it was used',
 

@@ -24,7 +24,7 @@ export const calculators = translated<typeof english>()({
   'beside-it': 'A su lado',
   nothing: 'Nada',
   'limits-caution':
-    'Un límite publicado es una referencia. Su plan debe validarse; deciden los normas locales, el inspector y una autoridad de procesos con licencia. Una cifra marcada “sin confirmar” no se leyó en su fuente.',
+    'Un límite publicado es una referencia. Su plan debe validarse; deciden las normas locales, el inspector y una autoridad de procesos con licencia. Una cifra marcada “sin confirmar” no se leyó en su fuente.',
   'own-set': '{set} (propio)',
   'another-edition': '{set} (otra edición)',
   'set-of': '{title}, {edition}',

@@ -5,7 +5,7 @@ export const daySheet = translated<typeof english>()({
   'lot-started': 'Lote iniciado',
   'formula-and-plan': 'Fórmula {formula}, plan {plan}',
   rework: 'Reproceso: {what}',
-  'taken-trimmed': '{taken} tomados, recortados a {trimmed}',
+  'taken-trimmed': 'Se tomaron {taken}, recortados a {trimmed}',
   'rework-of': 'Reproceso del lote {code}',
   delivery: 'Entrega {code}',
   'supplier-lot': '{supplier}, lote {lot}',

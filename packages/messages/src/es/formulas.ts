@@ -68,5 +68,5 @@ export const formulas = translated<typeof english>()({
   'save-as': 'Guardar como fórmula {version}',
   'throw-away': 'Descartar el borrador',
   'curing-caution':
-    'Las sales de cura son tóxicas en exceso. Las ppm de aquí resultan de los porcentajes; decide lo que se pesó frente a la carne ya recortada. Lea el contenido en la etiqueta de cada entrega: la sal de cura se vende con 6.25 % de nitrito y con otros contenidos. Los normas locales, su inspector y una autoridad de procesos con licencia deciden qué se permite.',
+    'Las sales de cura son tóxicas en exceso. Las ppm de aquí resultan de los porcentajes; decide lo que se pesó frente a la carne ya recortada. Lea el contenido en la etiqueta de cada entrega: la sal de cura se vende con 6.25 % de nitrito y con otros contenidos. Las normas locales, su inspector y una autoridad de procesos con licencia deciden qué se permite.',
 });

@@ -75,7 +75,7 @@ export const judging = translated<typeof english>()({
   'most-likely': 'Lo más probable',
   latest: 'Lo más tarde',
   due: 'Plazo',
-  'perhaps-never': 'quizás nunca',
+  'perhaps-never': 'quizá nunca',
   'in-doubt': 'En duda',
   'say-what-one-was': '{count, plural, one {Indicar qué fue esta lectura} other {Indicar qué fueron estas lecturas}}',
   'what-were-these': '¿Qué fueron estas lecturas? {point}',

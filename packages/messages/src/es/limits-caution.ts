@@ -3,5 +3,5 @@ import { translated } from '../translated';
 
 export const limitsCaution = translated<typeof english>()({
   'caution-limits':
-    'Un límite publicado es una referencia. Su plan debe validarse; deciden los normas locales, el inspector y una autoridad de procesos con licencia.',
+    'Un límite publicado es una referencia. Su plan debe validarse; deciden las normas locales, el inspector y una autoridad de procesos con licencia.',
 });

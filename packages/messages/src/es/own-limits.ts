@@ -10,7 +10,7 @@ export const ownLimits = translated<typeof english>()({
   'owner-writes': 'Los límites propios los escribe el propietario',
   'read-them': 'Leer los límites propios',
   caution:
-    'Un límite propio necesita su respaldo científico archivado y un proceso validado para él (9 CFR 417.4(a)(1)); si una norma imprime una cifra más estricta, vale esa. Este libro revisa que una cifra no se contradiga, nunca que sea segura. Deciden los normas locales, su inspector y una autoridad de procesos con licencia.',
+    'Un límite propio necesita su respaldo científico archivado y un proceso validado para él (9 CFR 417.4(a)(1)); si una norma imprime una cifra más estricta, vale esa. Este libro revisa que una cifra no se contradiga, nunca que sea segura. Deciden las normas locales, su inspector y una autoridad de procesos con licencia.',
   'not-fetched': 'No se pudo traer la edición. Intente de nuevo cuando haya conexión.',
   'next-edition': 'La próxima edición de un conjunto',
   'your-sets': 'Sus conjuntos',

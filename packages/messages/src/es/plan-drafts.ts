@@ -51,7 +51,7 @@ export const planDrafts = translated<typeof english>()({
   'without-a-name': 'Sin nombre',
   'no-hazard': 'No se nombra ningún peligro.',
   'hazards-none-likely': '{count, plural, one {# peligro, poco probable} other {# peligros, ninguno probable}}',
-  'hazards-likely': '{count, plural, one {# peligro} other {# peligros}}, {likely} de ellos probables',
+  'hazards-likely': '{count, plural, one {# peligro} other {# peligros}}, {likely, plural, one {# probable} other {# probables}}',
   title: 'Título',
   process: 'Proceso',
   'intended-use': 'Uso previsto',

@@ -17,7 +17,7 @@ export const plans = translated<typeof english>()({
   'no-control-point': 'Todavía no hay puntos de control.',
   notes: 'Notas',
   caution:
-    'Un conjunto de límites es una referencia, no una prueba. El plan debe validarse para lo que usted hace en realidad, con su propio respaldo archivado (9 CFR 417.4(a)(1)); este libro guarda registros y calcula, no valida un proceso. Deciden los normas locales, su inspector y una autoridad de procesos con licencia.',
+    'Un conjunto de límites es una referencia, no una prueba. El plan debe validarse para lo que usted hace en realidad, con su propio respaldo archivado (9 CFR 417.4(a)(1)); este libro guarda registros y calcula, no valida un proceso. Deciden las normas locales, su inspector y una autoridad de procesos con licencia.',
   'adopt-title': 'Adoptar el plan {version}',
   'usual-statement': 'He leído este plan frente a lo que hacemos en realidad. El establecimiento lo acepta y lo llevará a cabo.',
   signing: 'Firmando…',

@@ -74,7 +74,8 @@ export const problemDetails = translated<typeof english>()({
   'packages-were-shipped':
     '{count, plural, one {Se envió # paquete de {code}} other {Se enviaron # paquetes de {code}}}. Primero corrija o anule el envío.',
   'weight-called-back': 'Se retiraron del mercado {weight} del lote {code}. Primero anule esa decisión; después corrija lo que salió.',
-  'only-so-much-loose': 'Del lote quedan sueltas solo {left}. Primero corrija o anule lo que se empacó, se sacó o se usó de él.',
+  'only-so-much-loose':
+    'Del lote solo quedan {left} sin empacar ni usar. Primero corrija o anule lo que se empacó, se sacó o se usó de él.',
   'held-through-it':
     'La desviación {number} retiene este lote por esa causa. Decida qué se hace con el producto y ciérrela; después corrija esto.',
   'closed-with-it': 'La desviación {number} se cerró con ella. Corríjala, o primero retire el cierre.',
@@ -106,7 +107,7 @@ export const problemDetails = translated<typeof english>()({
   'another-range-expected': 'Se anotó {entered}; aquí se esperaría de {least} a {most}.',
   'no-food-is-so': 'Se anotó {entered}; ningún alimento está tan caliente o tan frío.',
   'target-expected': 'Se anotó {entered}; se esperarían {wanted}.',
-  'little-after-trimming': '{trimmed} es poco de {taken} tomadas.',
+  'little-after-trimming': 'Se tomaron {taken}; {trimmed} es poco después de recortar.',
   'weighed-before': 'Se anotó {entered}; antes pesaba {before}.',
 
   'received-by-temperature': '{name} se recibe por temperatura.',
@@ -151,7 +152,7 @@ export const problemDetails = translated<typeof english>()({
 
   'use-by-before-packing': 'La fecha de caducidad {useBy} es anterior al día de empaque, {packed}.',
   'no-room-to-pack':
-    '{count} × {net} son {asked}; del lote {code} todavía se pueden empacar {left} (entraron {wentIn}, salieron {leftTheLot}, están empacadas {packed}).',
+    '{count} × {net} son {asked}; del lote {code} todavía se pueden empacar {left} (entraron {wentIn}, salieron {leftTheLot}, ya se empacaron {packed}).',
   'so-much-to-rework': 'Para reproceso hay {toRework}.',
   'lot-may-not-ship': 'Lote {code}: {because}',
   'standing-unknown': 'No se sabe en qué estado está el lote {code}.',

@@ -206,7 +206,7 @@ export const own = translated<typeof english>()({
   'notes-cured-smoked-cooked':
     '{caution} Las sales de cura son tóxicas en exceso: guárdelas bajo llave, coloreadas y marcadas con su contenido. Un enfriamiento más lento para producto curado (130 a 80 °F en 5 h, 80 a 45 °F en 10 h) está entre los límites publicados; pide por lo menos 100 ppm de nitrito agregado, se dice que su edición posterior pide además 250 ppm de eritorbato, y sus cifras no están confirmadas en el original: elíjalo solo con su propio respaldo.',
   caution:
-    'Un plan para comenzar, no uno validado. Verifique cada cifra en su fuente, adapte pasos, peligros y límites a lo que usted hace en realidad y tenga archivado su propio respaldo (9 CFR 417.4(a)(1)): este libro guarda registros y calcula; no valida un proceso. Deciden los normas locales, su inspector y una autoridad de procesos con licencia. Tenga en cuenta en el límite el error del termómetro (guía de cocción de FSIS, p. 20).',
+    'Un plan para comenzar, no uno validado. Verifique cada cifra en su fuente, adapte pasos, peligros y límites a lo que usted hace en realidad y tenga archivado su propio respaldo (9 CFR 417.4(a)(1)): este libro guarda registros y calcula; no valida un proceso. Deciden las normas locales, su inspector y una autoridad de procesos con licencia. Tenga en cuenta en el límite el error del termómetro (guía de cocción de FSIS, p. 20).',
   'besides-nitrite-cold': 'los límites de enfriamiento y de almacenamiento en frío no dependen del nitrito',
   'besides-nitrite-acid': 'la acidez y la sequedad lo contienen desde el segundo día',
 });

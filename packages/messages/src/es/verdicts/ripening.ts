@@ -79,7 +79,7 @@ export const ripening = translated<typeof english>()({
   'weighed-to-the-worse': 'Cada pesaje se toma {error} hacia lo peor: lo que puede equivocarse la báscula.',
   'loss-arrival-too-early': 'Es pronto para decir cuándo llegará. Vuelva a pesar las piezas marcadas en uno o dos días.',
   'loss-may-never-be-there': 'Como se seca ahora puede terminar antes de perder {asked}. Consejo, nunca aceptación.',
-  'loss-arrival': 'Según los pesajes se esperan {asked} en {best} desde la última, entre {earliest} y {latest}. Consejo, nunca aceptación.',
+  'loss-arrival': 'Según los pesajes se esperan {asked} en {best} desde el último, entre {earliest} y {latest}. Consejo, nunca aceptación.',
   'freezing.measured': '{held} a {at} o menos',
   'freezing.stage': 'Congelación',
   'freezing.bound': '{at}',
