@@ -7,7 +7,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const vite = 'node_modules/vite/bin/vite.js';
 const turn = join(root, 'node_modules/.larderbook-is-being-built');
 
-const steps = [
+export const steps = [
   {
     name: 'the database client',
     makes: 'apps/api/src/generated/prisma/client.ts',
@@ -28,12 +28,14 @@ const steps = [
   },
 ];
 
+/** What shows no page needs none built. */
+export const buildIfStale = ({ pages = true } = {}) => buildStale(steps.filter(({ name }) => pages || name !== 'the pages'));
+
 /**
  * Builds what is missing or older than its sources; ends the program when that fails. Takes some milliseconds when all is
- * fresh. Of several that come at once, one builds and the others wait for it. What shows no page needs none built.
+ * fresh. Of several that come at once, one builds and the others wait for it.
  */
-export function buildIfStale({ pages = true } = {}) {
-  const needed = steps.filter(({ name }) => pages || name !== 'the pages');
+export function buildStale(needed) {
   if (!needed.some(isStale)) return;
   takeTurn();
   try {

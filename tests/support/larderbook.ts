@@ -14,12 +14,15 @@ export type Larderbook = {
   close(): Promise<void>;
 };
 
-/** With nobody in it; or on a copy of the folder of another one that was stopped, as one restores a backup. */
-export async function openLarderbook(copyOf?: string): Promise<Larderbook> {
+/**
+ * With nobody in it; or on a copy of the folder of another one that was stopped, as one restores a backup. `built` is
+ * where the program lies, if it is not the one that people start.
+ */
+export async function openLarderbook(copyOf?: string, built?: string): Promise<Larderbook> {
   const folder = mkdtempSync(join(tmpdir(), 'larderbook-browser-'));
   chmodSync(folder, 0o711); // run by root, the database belongs to another user
   if (copyOf) execFileSync('cp', ['-a', `${copyOf}/.`, folder]);
-  const program = startProgram({ DATA_DIR: join(folder, 'data') });
+  const program = startProgram({ DATA_DIR: join(folder, 'data') }, undefined, built);
   const stop = async () => void (await program.stop());
   const throwAway = () => rmSync(folder, { recursive: true, force: true });
   const close = () => stop().then(throwAway);

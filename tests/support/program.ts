@@ -21,10 +21,16 @@ export function buildProgram(): void {
   execFileSync(process.execPath, [join(projectRoot, 'apps/api/build-if-stale.mjs')]);
 }
 
+/** Builds Larderbook with the language nobody speaks in the place of Spanish, for tests alone, and says where it lies. */
+export function buildInPseudo(): string {
+  execFileSync(process.execPath, [join(projectRoot, '.config/pseudo/build-if-stale.mjs')]);
+  return join(projectRoot, 'node_modules/.larderbook-in-pseudo');
+}
+
 /** Starts the program that was built, with these settings alone, on a free port unless one is named. */
-export function startProgram(settings: Record<string, string>, as?: { uid: number; gid: number }): Program {
+export function startProgram(settings: Record<string, string>, as?: { uid: number; gid: number }, built = projectRoot): Program {
   const env = { PATH: process.env.PATH, PORT: '0', ...settings };
-  const child = spawn(process.execPath, ['--enable-source-maps', join(projectRoot, 'apps/api/dist/main.js')], {
+  const child = spawn(process.execPath, ['--enable-source-maps', join(built, 'apps/api/dist/main.js')], {
     env,
     cwd: '/',
     ...as,

@@ -11,8 +11,8 @@ describe('the language nobody speaks', () => {
   const inPseudo = say(pseudo(words), { language: 'en', timeZone: 'UTC', timeStyle: 'US' });
 
   it('keeps the figures and the plurals, and brackets what was translated', () => {
-    expect(inPseudo('by', { who: 'Ada Quill' })).toBe('⟦Síígnééd by Ada Quill íín théé óóffíícéé.⟧');
-    expect(inPseudo('held', { count: 1 })).toBe('⟦1 lóót íís óón hóóld.⟧');
+    expect(inPseudo('by', { who: 'Ada Quill' })).toBe('‹Síígnééd by Ada Quill íín théé óóffíícéé.›');
+    expect(inPseudo('held', { count: 1 })).toBe('‹1 lóót íís óón hóóld.›');
   });
 
   it('is about as much longer as German is', () => {

@@ -7,7 +7,9 @@ const ACCENTED: Record<string, string> = { a: 'áá', e: 'éé', i: 'íí', o: '
  * without brackets was never translated; text cut here will be cut in German.
  */
 export const pseudo = <W extends Words>(words: W): W =>
-  Object.fromEntries(Object.entries(words).map(([code, text]) => [code, `⟦${lengthened(text)}⟧`])) as unknown as W;
+  Object.fromEntries(Object.entries(words).map(([code, text]) => [code, inPseudo(text)])) as unknown as W;
+
+export const inPseudo = (text: string): string => `‹${lengthened(text)}›`;
 
 /** Words stand at an even depth of braces, names of figures at an odd one. */
 function lengthened(text: string): string {

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { cutTexts } from './cut-texts';
 import { smallTargets } from './small-targets';
 
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'];
@@ -9,9 +10,9 @@ export async function faultsOfPage(page: Page): Promise<string[]> {
   return [...(await misfits(page)), ...(await barriers(page))];
 }
 
-/** What depends on the width: sideways scrolling of the whole page, and what is too small to be tapped. */
+/** What depends on the width: sideways scrolling of the whole page, texts that are cut, and what is too small to be tapped. */
 export async function misfits(page: Page): Promise<string[]> {
-  return [...(await sideways(page)), ...(await page.evaluate(smallTargets))];
+  return [...(await sideways(page)), ...(await page.evaluate(cutTexts)), ...(await page.evaluate(smallTargets))];
 }
 
 /** A table may scroll in its own frame. */
