@@ -1,5 +1,5 @@
 import * as contract from '@larderbook/contracts';
-import { pathNames, requestOf, type RouteShape } from '@larderbook/contracts';
+import { pathNames, type RouteShape } from '@larderbook/contracts';
 import { v7 } from 'uuid';
 import { inPseudo } from '../../packages/messages/src/pseudo';
 import { expect, test } from '../support/in-pseudo';
@@ -8,7 +8,7 @@ import { dataTo, untranslatedIn, untranslatedOn } from './looks/untranslated';
 
 test.use({ locale: 'es-MX' });
 
-const routes = Object.values(contract).filter(
+const routes = Object.values<unknown>(contract).filter(
   (each): each is RouteShape => typeof each === 'object' && each !== null && 'method' in each && 'problems' in each,
 );
 

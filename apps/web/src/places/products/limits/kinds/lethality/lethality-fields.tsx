@@ -17,7 +17,7 @@ const sets = lethalitySets.filter(({ use }) => use !== 'mean');
 /** An authority must support the process. */
 export function LethalityFields({ draft, errors, onChange }: FieldsOf<LethalityDraft>) {
   const say = useSay('limit-forms');
-  const { saySet } = useLimits();
+  const { saySet, sayName } = useLimits();
   const { set } = draft;
   const known = sets.some(({ name }) => name === set.name) ? sets : [set, ...sets];
   return (
