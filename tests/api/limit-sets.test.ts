@@ -1,5 +1,6 @@
 import * as contract from '@larderbook/contracts';
 import type { ReplyOf } from '@larderbook/contracts';
+import { catalogue } from '@larderbook/haccp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aShop, done, type Shop } from '../builders/a-shop';
@@ -38,6 +39,12 @@ test('every figure says what is printed, where, and whether that was read in the
     paragraph: '3-501.16(A)(2)',
     source: { confirmed: true, edition: '2022' },
   });
+});
+
+test('the limits to choose from come over the wire exactly as they are printed, each with its source', async () => {
+  const { limits } = contract.listPublishedLimits.returns.parse((await shop.owner.get('/published-limits')).body);
+  expect(limits.map(({ key, limit }) => ({ key, limit }))).toEqual(catalogue.map(({ key, limit }) => ({ key, limit })));
+  expect(limits.every(({ said, limit }) => said.length > 0 && limit.source.citation.length > 0)).toBe(true);
 });
 
 test('a figure names the plans in force that carry it', async () => {
