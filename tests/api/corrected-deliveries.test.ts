@@ -44,10 +44,11 @@ describe('a delivery is corrected', () => {
     expect(shown).toMatchObject({ receiptId, weight: { value: 90 }, supplierLot: 'ML-89', leftGrams: 90_000 });
     expect(shown.corrections).toMatchObject([
       {
-        ...{ about: 'receipt', id: receiptId, what: `Delivery ${shown.code}`, voided: false, reason: 'Typed wrongly.' },
+        ...{ about: 'receipt', id: receiptId, voided: false, reason: 'Typed wrongly.' },
+        what: { code: 'entry-delivery', figures: { code: shown.code } },
         changes: [
-          { what: 'Supplier’s lot', before: 'ML-88', after: 'ML-89' },
-          { what: 'Weight', before: '100 kg', after: '90 kg' },
+          { what: { code: 'says-supplier-lot' }, before: 'ML-88', after: 'ML-89' },
+          { what: { code: 'says-weight' }, before: { value: '100', unit: 'kg' }, after: { value: '90', unit: 'kg' } },
         ],
       },
     ]);
