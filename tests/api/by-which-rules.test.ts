@@ -1,9 +1,13 @@
+import * as contract from '@larderbook/contracts';
 import { RULES_VERSION } from '@larderbook/haccp';
 import pg from 'pg';
+import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitchen';
 import { aSausageLot } from '../builders/a-sausage-lot';
-import { aShop } from '../builders/a-shop';
+import { aReceipt } from '../builders/a-receipt';
+import { aShop, done } from '../builders/a-shop';
+import { ask } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -49,6 +53,33 @@ describe('what is kept of a verdict with an entry', () => {
     expect(Math.max(...kept.map(sizeOf))).toBeLessThanOrEqual(2048);
     const { rows: replies } = await owner.query<{ reply: object }>('SELECT reply FROM acknowledgement');
     for (const { reply } of replies) expect(JSON.stringify(reply)).not.toContain('"citation"');
+  });
+
+  test('says so of a delivery, of the deviation it opened, and of a check of an instrument', async () => {
+    const warm = { temperature: { value: 52, unit: '°F' }, sure: true, reason: 'The van stood in the sun.' } as const;
+    const { receiptId, deviationId = '', verdict } = await aReceipt(kitchen.operator, warm);
+    const [instrumentId, calibrationId] = [v7(), v7()];
+    const scale = { name: 'Bench scale', kind: 'scale', unit: 'g', tolerance: 1, checkEveryDays: 30 } as const;
+    await done(ask(kitchen.operator, contract.recordInstrument, { instrumentId, ...scale }));
+    const check = {
+      calibrationId,
+      instrumentId,
+      method: 'test weight',
+      action: 'Taken out of use.',
+      takenAt: kitchen.now(),
+      expected: 500,
+    } as const;
+    await done(ask(kitchen.operator, contract.recordCalibration, { ...check, observed: 503 }));
+
+    const ids = { receipt: receiptId, deviation: deviationId, calibration: calibrationId };
+    for (const [table, id] of Object.entries(ids)) {
+      const { rows } = await owner.query<{ verdict: object }>(`SELECT verdict FROM ${table} WHERE id = $1`, [id]);
+      expect(rows, table).toMatchObject([{ verdict: { kind: 'missed', rulesVersion: RULES_VERSION } }]);
+    }
+    expect(verdict).toMatchObject({ kind: 'missed' });
+    expect(verdict).not.toHaveProperty('rulesVersion');
+    const shown = await done<contract.Deviation>(ask(kitchen.operator, contract.showDeviation, { deviationId }));
+    expect(shown.verdict).toEqual(verdict);
   });
 
   test('is shown with the limit that stands in the plan', async () => {

@@ -89,7 +89,7 @@ function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
       SELECT u.lot_id, d.id FROM used u JOIN deviation d ON d.receipt_id = u.receipt_id
     )
     SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.cause AS "dedupeKey", d.control_point_id AS "controlPointId",
-      d.limit_id AS "limitId", ${openedWithOf('d')} AS "openedWith", d.substance, d.limit, d.verdict, d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
+      d.limit_id AS "limitId", ${openedWithOf('d')} AS "openedWith", d.substance, d.limit, d.verdict - 'rulesVersion' AS verdict, d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
       EXISTS (SELECT FROM corrective_action_now c WHERE c.deviation_id = d.id) AS "hasAction",
       c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",

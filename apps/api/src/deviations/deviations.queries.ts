@@ -1,8 +1,9 @@
 import { substances, type ControlPoint, type Deviation } from '@larderbook/contracts';
-import type { CriticalLimit, Verdict } from '@larderbook/haccp';
+import type { CriticalLimit } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
+import { verdictAsKept } from '../platform/kept-verdict';
 import { Problem } from '../platform/problem';
 import { deviationsBehind } from './deviations-behind';
 import { dispositionsFor } from './dispositions.queries';
@@ -123,7 +124,7 @@ function toDeviation(row: Row, about: About | undefined, held: Concerned, names:
     description: about ? aboutDeviation(about.openedWith) : [],
     substance: substances.find((one) => one === row.substance),
     limit: (row.limit as CriticalLimit | null) ?? undefined,
-    verdict: (row.verdict as Verdict | null) ?? undefined,
+    verdict: row.verdict ? verdictAsKept(row.verdict) : undefined,
     open: !closing || !held.isCovered,
     opened: madeBy(row, names),
     ...showActions(row, names),

@@ -2,6 +2,7 @@ import type { CriticalLimit, RestrictedSubstance, Verdict } from '@larderbook/ha
 import { v7 } from 'uuid';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
+import { keepVerdict } from '../platform/kept-verdict';
 import type { Person } from '../platform/person';
 
 /** `subjectId` is the row that was judged. */
@@ -37,6 +38,7 @@ export async function openDeviation(tx: Tx, opening: Opening, by: Person, at: Da
   await tx.deviation.create({
     data: {
       ...about,
+      verdict: about.verdict && keepVerdict(about.verdict),
       ...keptBy(by, at),
       id: deviationId,
       number: (_max.number ?? 0) + 1,

@@ -14,7 +14,7 @@ export type OpenedWith = {
 /** Of the deviation that goes by a name in a statement. */
 export const openedWithOf = (deviation: 'd' | 'e'): Prisma.Sql => {
   const d = Prisma.raw(deviation);
-  return Prisma.sql`jsonb_build_object('description', ${d}.description, 'verdict', ${d}.verdict,
+  return Prisma.sql`jsonb_build_object('description', ${d}.description, 'verdict', ${d}.verdict - 'rulesVersion',
     'point', (SELECT point ->> 'name' FROM lot o JOIN plan n ON n.id = o.plan_id, jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE o.id = ${d}.lot_id AND point ->> 'controlPointId' = ${d}.control_point_id::text),
     'delivery', (SELECT jsonb_build_object('code', f.code, 'item', i.name, 'isCorrected', ${d}.subject_id IS DISTINCT FROM f.id)

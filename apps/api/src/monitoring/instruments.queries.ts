@@ -11,6 +11,7 @@ import { checkCorrections } from './check-corrections.queries';
 import { isOverdue, type Check } from '../lots/instrument-flags';
 import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
+import { verdictAsKept } from '../platform/kept-verdict';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
@@ -44,7 +45,7 @@ export async function showInstrument(tx: Tx, instrumentId: string, now: Date): P
 
 function toInstrument(row: Row, names: PersonNames, now: Date, corrections: Correction[]): Instrument {
   const [last] = row.calibrations;
-  const verdict = last && (last.verdict as unknown as Verdict);
+  const verdict = last && verdictAsKept(last.verdict);
   const isGood = verdict?.kind === 'met';
   const { dueAt } = calibrationDue(isGood ? last?.takenAt.getTime() : undefined, row.checkEveryDays, now.getTime());
   return {

@@ -6,6 +6,7 @@ import { rowToCorrect, type Amending } from '../ledger/row-to-correct';
 import { Clock } from '../platform/clock';
 import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
+import { keepVerdict } from '../platform/kept-verdict';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
@@ -40,7 +41,7 @@ export class RecordCalibration {
         station: by.station,
         ...amending,
       };
-      await tx.calibrationRow.create({ data: { ...keptBy(by, at), ...entry, ...check, verdict } });
+      await tx.calibrationRow.create({ data: { ...keptBy(by, at), ...entry, ...check, verdict: keepVerdict(verdict) } });
       return { calibrationId };
     });
     return this.db.transaction(by, (tx) => showInstrument(tx, instrumentId, this.clock.now()));

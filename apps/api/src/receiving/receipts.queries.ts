@@ -2,6 +2,7 @@ import { knownFlags, receipt, type InputOf, type listReceipts, type Receipt } fr
 import { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
+import { verdictAsKept } from '../platform/kept-verdict';
 import { gramsOf, keptWeightOf } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
@@ -66,7 +67,7 @@ async function receiptsById(tx: Tx, ids: string[]): Promise<Receipt[]> {
       weight: keptWeightOf(row),
       temperature: row.temperatureValue ? { value: row.temperatureValue.toNumber(), unit: row.temperatureUnit } : undefined,
       limit: row.limit ?? undefined,
-      verdict: row.verdict ?? undefined,
+      verdict: row.verdict ? verdictAsKept(row.verdict) : undefined,
       decision: row.decision,
       reason: row.reason,
       fractionPercent: row.fractionPercent?.toNumber(),

@@ -5,6 +5,7 @@ import { openDeviation } from '../deviations/open-deviation';
 import { RecordOnce } from '../ledger/record-once';
 import { Database, type Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
+import { keepVerdict } from '../platform/kept-verdict';
 import { keepWeight } from '../platform/kept-weight';
 import type { Person } from '../platform/person';
 import { Problem } from '../platform/problem';
@@ -68,7 +69,7 @@ export function rowOfDelivery({ input, judged, code }: Delivery, timeFlags: stri
     temperatureValue: temperature?.value,
     temperatureUnit: temperature?.unit,
     limit: judged.limit,
-    verdict: judged.verdict,
+    verdict: judged.verdict && keepVerdict(judged.verdict),
     flags: judged.isUnusual ? [...timeFlags, 'unusual-value'] : timeFlags,
     station: by.station,
     takenAt: new Date(takenAt),
