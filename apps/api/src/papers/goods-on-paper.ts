@@ -33,7 +33,7 @@ export const inputsOnPaper = ({ inputs }: Lot, deliveries: ReadonlyMap<string, D
       enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
         [say('field-from')]: ({ from: { code } }: Input) => code,
-        [say('says-weight')]: (input: Input) => formatEntered(input.weight),
+        [say('field-weight')]: (input: Input) => formatEntered(input.weight),
         [say('field-trimmed')]: (input: Input) => formatEntered(input.trimmed),
       }),
     };
@@ -62,8 +62,8 @@ export const weighingsOnPaper = ({ weighings }: Lot, plan: PlanContent, own: rea
       at: Date.parse(made.at),
       enteredAt: Date.parse(made.recordedAt),
       amendments: amendmentsOf(one, {
-        [say('says-item')]: (weighing: Weighing) => weighing.item.name,
-        [say('says-weight')]: (weighing: Weighing) => formatEntered(weighing.weight),
+        [say('field-item')]: (weighing: Weighing) => weighing.item.name,
+        [say('field-weight')]: (weighing: Weighing) => formatEntered(weighing.weight),
         [say('field-delivery')]: (weighing: Weighing) => weighing.receipt?.code ?? say('none-named'),
       }),
     };

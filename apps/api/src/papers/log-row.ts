@@ -48,9 +48,9 @@ function amendmentsHere(one: Corrected<Logged>, { instant, say }: Telling): Amen
     [formatRead({ value: answerIn(value, say), unit }), unit ? '' : seen].filter(Boolean).join(' ');
   const fields = {
     [say('field-value')]: sayValue,
-    [say('says-item')]: ({ what = '' }: Logged) => what,
+    [say('field-item')]: ({ what = '' }: Logged) => what,
     [say('field-probe')]: ({ probe = '' }: Logged) => probe,
-    [say('says-time')]: ({ made }: Logged) => instant(Date.parse(made.at)),
+    [say('field-time')]: ({ made }: Logged) => instant(Date.parse(made.at)),
   };
   const { struckBy } = one.entry;
   const before = amendmentsOf(one, fields);

@@ -24,8 +24,8 @@ export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly
 function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], telling: Telling): ReadingData[] {
   const { instant, say } = telling;
   const fields = {
-    [say('says-weight')]: ({ weight }: Weighing) => formatEnteredWeight(weight),
-    [say('says-time')]: ({ made }: Weighing) => instant(Date.parse(made.at)),
+    [say('field-weight')]: ({ weight }: Weighing) => formatEnteredWeight(weight),
+    [say('field-time')]: ({ made }: Weighing) => instant(Date.parse(made.at)),
   };
   const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
   return here.map((one) => ({
@@ -43,7 +43,7 @@ function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: Num
   const fields = {
     [say('field-value')]: (reading: Reading) => formatEntered(reading, telling),
     [say('field-probe')]: ({ probe }: Reading) => probe,
-    [say('says-time')]: ({ made }: Reading) => instant(Date.parse(made.at)),
+    [say('field-time')]: ({ made }: Reading) => instant(Date.parse(made.at)),
   };
   return corrected(readings, ({ readingId }) => readingId).map((one) => ({
     ...signedOf(one.entry, telling),
