@@ -1,21 +1,16 @@
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { meat } from '../builders/a-formula';
 import { planContent } from '../builders/a-plan';
 import { productFields } from '../builders/a-product';
 import { aShop, type Worker } from '../builders/a-shop';
-import { anItem, type Item } from '../builders/an-item';
-import { code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
 let owner: Worker;
-let pork: Item;
 
 beforeAll(async () => {
   larder = await startApp();
   ({ owner } = await aShop(larder));
-  pork = await anItem(owner);
 });
 afterAll(() => larder.close());
 

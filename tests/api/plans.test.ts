@@ -2,11 +2,9 @@ import { listStarterPlans, type Plan, type PlanContent, type Product } from '@la
 import { coolingCured, coolingFromCooking, coolingUncured, coolingUncured2021, type CriticalLimit, type Support } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { meat } from '../builders/a-formula';
 import { adopt, anAdoptedPlan, aPlan, planContent } from '../builders/a-plan';
 import { aProduct } from '../builders/a-product';
 import { anotherShop, aShop, type Shop, type Worker } from '../builders/a-shop';
-import { anIngredient, type Item } from '../builders/an-item';
 import { withSupport } from '../builders/with-support';
 import { code } from '../support/ask';
 import { startApp, type TestApp } from '../support/start-app';
@@ -15,14 +13,12 @@ let larder: TestApp;
 let shop: Shop;
 let owner: Worker;
 let stranger: Worker;
-let salt: Item;
 
 beforeAll(async () => {
   larder = await startApp();
   shop = await aShop(larder);
   owner = shop.owner;
   stranger = (await anotherShop(larder)).owner;
-  salt = await anIngredient(owner);
 });
 afterAll(() => larder.close());
 
