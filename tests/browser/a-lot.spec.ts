@@ -4,6 +4,7 @@ import { doNext } from './steps/do-next';
 import { finish } from './steps/finish';
 import { keyIn, tapIn } from './steps/key-in';
 import { nameWhatComesIn } from './steps/name-what-comes-in';
+import { choose } from './steps/choose';
 import { readPaper } from './steps/read-paper';
 import { readProbes } from './steps/read-probes';
 import { tapOnTo } from './steps/tap-on-to';
@@ -63,11 +64,11 @@ for (const language of Object.keys(locales) as Language[]) {
         await expect(page.getByRole('heading', { name: product, level: 1 })).toBeVisible();
 
         await page.getByRole('link', { name: sayFormula('write') }).click();
-        await page.getByRole('combobox', { name: sayFormula('numbered-meat', { number: first }) }).selectOption(meat);
+        await choose(page, sayFormula('numbered-meat', { number: first }), meat);
         const percent = page.getByLabel(sayFormula('of-the-meat-block'));
         await percent.first().fill('100');
         await tap(sayFormula('add-ingredient'));
-        await page.getByRole('combobox', { name: sayFormula('numbered-ingredient', { number: first }) }).selectOption(salt);
+        await choose(page, sayFormula('numbered-ingredient', { number: first }), salt);
         await percent.nth(1).fill('0.25');
         await expect(page.getByText('156.25 ppm')).toBeVisible();
         await page.getByLabel(sayFormula('expected-yield')).fill('90');
@@ -282,7 +283,7 @@ for (const language of Object.keys(locales) as Language[]) {
         expect(record).toContain(speaks('paper-lot')('mass-balance'));
 
         await page.goto('/papers');
-        await page.getByLabel(speaks('papers')('control-point')).selectOption({ label: `${product}: ${chill}` });
+        await choose(page, speaks('papers')('control-point'), `${product}: ${chill}`);
         const log = await readPaper(page, page.getByRole('link', { name: speaks('papers')('open-log') }));
         for (const words of [chill, lot.code, '79.5 °F', '39 °F', shop.operator.name]) expect(log).toContain(words);
       });

@@ -72,7 +72,7 @@ test.describe('a chill with a reading that no core can have made', () => {
     await signedIn(shop.reviewer);
     await page.goto(`/lots/${lot.lotId}/review`);
     const entries = page.getByRole('table', { name: 'Corrected, clarified and flagged entries' });
-    await expect(entries.getByRole('row', { name: /^Reading at Chill: 37 °F/ })).toContainText('not of the core');
+    await expect(entries.getByRole('row', { name: /^Reading at Chill: 37 °F/ })).toContainText('Not of the core');
   });
 
   test('without a signal what is said is kept on the device; on the page of how it was judged it is taken back', async ({
