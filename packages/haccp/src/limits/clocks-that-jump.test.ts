@@ -1,20 +1,9 @@
 import { expect, test } from 'vitest';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
-import type { AsKept } from '../thermal/instant';
-import type { CurveContext } from './curve-context';
 import { addReading, beginCurve, judgeSoFar } from './judge-curve-so-far';
-import { judgeSeries } from './judge-series';
-import type { SeriesLimit } from './limit';
-import { seriesOf, type ReadValue } from './series-of';
-
-const MINUTE = 60_000;
-type Point = [minutes: number, value: number, kept?: AsKept & { unit?: string }];
-const read = (points: readonly Point[], unit: string): ReadValue[] =>
-  points.map(([minutes, value, kept]) => ({ at: minutes * MINUTE, value, unit, ...kept }));
-const judge = (reads: readonly ReadValue[], limit: SeriesLimit, context: Partial<CurveContext> = {}) =>
-  judgeSeries(seriesOf(reads), [limit], { ended: true, ...context })[0];
-const right = { word: 'time is right' } as const;
+import { seriesOf } from './series-of';
+import { MINUTE, type Point, read, judge, right } from './judge-by-clock.test-data';
 
 test('a clock set back by an hour, or forward amid even steps, or lost for days meets nothing', () => {
   const by = (points: Point[]) => judge(read(points, '°F'), cookedMeat65Log);

@@ -4,22 +4,14 @@ import { comeUpWithinSixHours } from '../limit-sets/fsis-come-up';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { atMostOneLogGrown, frozenByCentre, salmonellaKilled } from '../limit-sets/fsis-processes';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
-import type { AsKept } from '../thermal/instant';
 import type { CurveContext } from './curve-context';
-import { judgeSeries } from './judge-series';
 import type { SeriesLimit } from './limit';
-import { seriesOf, type ReadValue } from './series-of';
+import type { ReadValue } from './series-of';
+import { MINUTE, type Point, read, judge, right } from './judge-by-clock.test-data';
 
-const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
 const DAY = 24 * HOUR;
 const { source } = cookedMeat65Log;
-type Point = [minutes: number, value: number, kept?: AsKept & { unit?: string }];
-const read = (points: readonly Point[], unit: string): ReadValue[] =>
-  points.map(([minutes, value, kept]) => ({ at: minutes * MINUTE, value, unit, ...kept }));
-const judge = (reads: readonly ReadValue[], limit: SeriesLimit, context: Partial<CurveContext> = {}) =>
-  judgeSeries(seriesOf(reads), [limit], { ended: true, ...context })[0];
-const right = { word: 'time is right' } as const;
 /** One series for every kind of limit that meets it. */
 const kinds: [kind: string, limit: SeriesLimit, reads: ReadValue[], context?: Partial<CurveContext>][] = [
   [

@@ -3,27 +3,12 @@ import { poultryFoodCode } from '../limit-sets/food-code';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
 import { coolingUncured } from '../limit-sets/fsis-stabilization';
 import type { Surroundings } from '../thermal/around-core';
-import type { Word } from '../thermal/instant';
 import type { Piece } from '../thermal/piece';
 import type { CurveContext } from './curve-context';
 import { addReading, beginCurve, judgeSoFar } from './judge-curve-so-far';
-import { judgeSeries } from './judge-series';
-import type { CurveLimit, SeriesLimit } from './limit';
-import { seriesOf, type ReadValue } from './series-of';
-
-const MINUTE = 60_000;
-type Point = [minutes: number, fahrenheit: number, word?: Word];
-const read = (points: Point[]): ReadValue[] =>
-  points.map(([minutes, value, word]) => ({ at: minutes * MINUTE, value: Math.round(value * 100) / 100, unit: '°F', word }));
-const judge = (points: Point[], limit: SeriesLimit, context: Partial<CurveContext> = {}) =>
-  judgeSeries(seriesOf(read(points)), [limit], { ended: true, ...context })[0];
-const thin: Piece = { shape: 'cylinder', smallest: { value: 22, unit: 'mm' } };
-const log: Piece = { shape: 'cylinder', smallest: { value: 60, unit: 'mm' } };
-const ham: Piece = { shape: 'sphere', smallest: { value: 120, unit: 'mm' } };
-const steps = (count: number): number[] => Array.from({ length: count }, (_, i) => i);
-/** 141 °F falling 0.02 °F a minute for 20 minutes, then 37 °F; read every so many minutes. */
-const chill = (every: number): Point[] =>
-  steps(Math.floor(60 / every) + 1).map((i) => [i * every, i * every <= 20 ? 141 - 0.02 * i * every : 37]);
+import type { CurveLimit } from './limit';
+import { seriesOf } from './series-of';
+import { type Point, read, judge, thin, log, ham, steps, chill } from './judge-core.test-data';
 
 describe('what was misread of the surroundings makes no impossible core possible', () => {
   const air = (setPoint: number | undefined, ...values: number[]): Surroundings => ({

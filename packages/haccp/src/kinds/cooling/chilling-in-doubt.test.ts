@@ -2,19 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { coolingFoodCode } from '../../limit-sets/food-code';
 import { coolingFromCooking, coolingUncured } from '../../limit-sets/fsis-stabilization';
-import { degrees } from '../../quantity/degrees';
-import type { TemperatureUnit } from '../../quantity/temperature';
-import type { CurveReading } from '../../thermal/curve';
 import { chillingAt } from './chilling-at.test-data';
-import type { CurveContext } from '../../limits/curve-context';
-import { judgeCooling } from './judge-cooling';
-import type { CoolingLimit } from './cooling-limit';
-
-const MINUTE = 60_000;
-const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
-  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
-const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, limit: CoolingLimit = coolingUncured) =>
-  judgeCooling(readings, limit, { ended: true, ...context });
+import { MINUTE, curve, judge } from './judge-chill.test-data';
 
 test.each([
   ['at 41 °F after exactly 6 h in all', curve('°F', [0, 135], [120, 70], [360, 41]), 'met'],

@@ -1,17 +1,6 @@
 import { expect, test } from 'vitest';
 import { coolingUncured } from '../../limit-sets/fsis-stabilization';
-import { degrees } from '../../quantity/degrees';
-import type { TemperatureUnit } from '../../quantity/temperature';
-import type { CurveReading } from '../../thermal/curve';
-import type { CurveContext } from '../../limits/curve-context';
-import { judgeCooling } from './judge-cooling';
-import type { CoolingLimit } from './cooling-limit';
-
-const MINUTE = 60_000;
-const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
-  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
-const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, limit: CoolingLimit = coolingUncured) =>
-  judgeCooling(readings, limit, { ended: true, ...context });
+import { MINUTE, curve, judge } from './judge-chill.test-data';
 
 test('while a stage runs it says what to reach and by when', () => {
   const readings = curve('°F', [0, 130], [40, 105]);

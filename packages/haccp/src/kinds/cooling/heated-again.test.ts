@@ -4,21 +4,10 @@ import { coolingFoodCode } from '../../limit-sets/food-code';
 import { atMostOneLogGrown } from '../../limit-sets/fsis-processes';
 import { coolingCured, coolingFromCooking, coolingFromCookingStrict, coolingUncured } from '../../limit-sets/fsis-stabilization';
 import { chillingAt } from './chilling-at.test-data';
-import type { CurveContext } from '../../limits/curve-context';
-import { judgeSeries } from '../../limits/judge-series';
 import type { CoolingLimit } from './cooling-limit';
 import type { SeriesLimit } from '../../limits/limit';
-import { seriesOf, type ReadValue } from '../../limits/series-of';
-import type { Verdict } from '../../limits/verdict';
+import { MINUTE, type Point, judge } from './judge-from-cooking.test-data';
 
-const MINUTE = 60_000;
-type Point = [minutes: number, fahrenheit: number];
-const reads = (points: readonly Point[], unit = '°F'): ReadValue[] =>
-  points.map(([minutes, value]) => ({ at: minutes * MINUTE, value, unit }));
-const judge = (points: readonly Point[], limit: SeriesLimit, end: number | undefined, more: Partial<CurveContext> = {}): Verdict => {
-  const startAt = end === undefined ? undefined : end * MINUTE;
-  return judgeSeries(seriesOf(reads(points)), [limit], { ended: true, startAt, ...more })[0] as Verdict;
-};
 /** Invented: to 50 °F within 90 min of the end of cooking. */
 const fromTheEnd: CoolingLimit = {
   ...coolingFoodCode,

@@ -3,21 +3,10 @@ import { estimateGrowth } from '../../growth/estimate-growth';
 import { coolingFoodCode } from '../../limit-sets/food-code';
 import { atMostOneLogGrown } from '../../limit-sets/fsis-processes';
 import { coolingFromCooking, coolingUncured } from '../../limit-sets/fsis-stabilization';
-import type { CurveContext } from '../../limits/curve-context';
-import { judgeSeries } from '../../limits/judge-series';
 import type { CoolingLimit } from './cooling-limit';
-import type { SeriesLimit } from '../../limits/limit';
-import { seriesOf, type ReadValue } from '../../limits/series-of';
-import type { Verdict } from '../../limits/verdict';
+import { seriesOf } from '../../limits/series-of';
+import { MINUTE, type Point, reads, judge } from './judge-from-cooking.test-data';
 
-const MINUTE = 60_000;
-type Point = [minutes: number, fahrenheit: number];
-const reads = (points: readonly Point[], unit = '°F'): ReadValue[] =>
-  points.map(([minutes, value]) => ({ at: minutes * MINUTE, value, unit }));
-const judge = (points: readonly Point[], limit: SeriesLimit, end: number | undefined, more: Partial<CurveContext> = {}): Verdict => {
-  const startAt = end === undefined ? undefined : end * MINUTE;
-  return judgeSeries(seriesOf(reads(points)), [limit], { ended: true, startAt, ...more })[0] as Verdict;
-};
 const every = (from: number, to: number, step: number, value: number): Point[] =>
   Array.from({ length: (to - from) / step + 1 }, (_, i): Point => [from + i * step, value]);
 /** Invented: to 50 °F within 90 min of the end of cooking. */

@@ -1,20 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { coolingFoodCode } from '../../limit-sets/food-code';
-import { coolingFromCooking, coolingUncured } from '../../limit-sets/fsis-stabilization';
-import { degrees } from '../../quantity/degrees';
-import type { TemperatureUnit } from '../../quantity/temperature';
-import type { CurveReading } from '../../thermal/curve';
+import { coolingFromCooking } from '../../limit-sets/fsis-stabilization';
 import { chillingAt } from './chilling-at.test-data';
-import type { CurveContext } from '../../limits/curve-context';
-import { judgeCooling } from './judge-cooling';
-import type { CoolingLimit } from './cooling-limit';
-
-const hours = (count: number) => ({ value: String(count * 3_600_000), unit: 'ms' });
-const MINUTE = 60_000;
-const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
-  points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
-const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, limit: CoolingLimit = coolingUncured) =>
-  judgeCooling(readings, limit, { ended: true, ...context });
+import { MINUTE, hours, curve, judge } from './judge-chill.test-data';
 
 describe('of several stages that are missed', () => {
   test('the largest overrun is stated, and every one of them', () => {
