@@ -2,8 +2,9 @@ import * as contracts from '@larderbook/contracts';
 import type { RouteShape } from '@larderbook/contracts';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { aShop, type Shop } from '../builders/a-shop';
-import { aStockedShop, everyRequest, type RouteName, type Stock } from '../builders/every-request';
+import { aStockedShop, everyRequest, type Stock } from '../builders/every-request';
 import { ask } from '../support/ask';
+import type { RouteName } from '../support/routes';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;

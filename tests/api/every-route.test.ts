@@ -5,11 +5,12 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Problem } from '../../apps/api/src/platform/problem';
 import { readInput } from '../../apps/api/src/platform/read-input';
 import { anotherShop, aShop, type Shop, type Worker } from '../builders/a-shop';
-import { aStockedShop, everyRequest, type RouteName, type Stock } from '../builders/every-request';
+import { aStockedShop, everyRequest, type Stock } from '../builders/every-request';
 import { ask } from '../support/ask';
 import { run } from '../support/database';
 import { aDevice, type Device } from '../support/device';
 import { junk, withJunk } from '../support/junk';
+import { routes, type RouteName } from '../support/routes';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -28,10 +29,6 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => larder.close());
 
-const isRoute = (one: unknown): one is RouteShape => typeof one === 'object' && one !== null && 'problems' in one && 'path' in one;
-const routes = Object.entries(contracts).flatMap(([name, route]) =>
-  isRoute(route) ? [{ name: name as RouteName, route: route as RouteShape }] : [],
-);
 const inputOf = (name: RouteName): Record<string, unknown> => everyRequest(stock)[name];
 type Reply = Awaited<ReturnType<Device['get']>>;
 

@@ -1,9 +1,9 @@
-import * as contracts from '@larderbook/contracts';
-import { describedReads, isDayWrite, type RouteShape } from '@larderbook/contracts';
+import { describedReads, isDayWrite } from '@larderbook/contracts';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { aShop, type Shop } from '../builders/a-shop';
-import { aStockedShop, everyRequest, type RouteName, type Stock } from '../builders/every-request';
+import { aStockedShop, everyRequest, type Stock } from '../builders/every-request';
 import { ask } from '../support/ask';
+import { routes } from '../support/routes';
 import { startApp, type TestApp } from '../support/start-app';
 
 let larder: TestApp;
@@ -17,13 +17,10 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => larder.close());
 
-type Named = { name: RouteName; route: RouteShape };
-const isRoute = (one: unknown): one is RouteShape => typeof one === 'object' && one !== null && 'problems' in one && 'path' in one;
-const routes = Object.entries(contracts).flatMap(([name, route]): Named[] => (isRoute(route) ? [{ name: name as RouteName, route }] : []));
 const reads = routes.filter(({ route: { method, path } }) => method === 'GET' && describedReads.includes(path));
 const writes = routes.filter(({ route: { method, path } }) => method === 'PUT' && isDayWrite(path));
 
-const answer = async ({ name, route }: Named): Promise<unknown> => {
+const answer = async ({ name, route }: (typeof routes)[number]): Promise<unknown> => {
   const reply = await ask(shop.owner, route, everyRequest(stock)[name]);
   expect(reply.status, reply.text).toBe(200);
   return reply.body;

@@ -1,5 +1,5 @@
 import * as contract from '@larderbook/contracts';
-import type { InputOf, RouteShape } from '@larderbook/contracts';
+import type { InputOf } from '@larderbook/contracts';
 import { receivedChilled } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import type { TestApp } from '../support/start-app';
@@ -13,9 +13,9 @@ import { supplierFields } from './a-supplier';
 import { itemFields } from './an-item';
 import { productFields } from './a-product';
 import { ask } from '../support/ask';
+import type { RouteName } from '../support/routes';
 
 type Contracts = typeof contract;
-export type RouteName = { [N in keyof Contracts]: Contracts[N] extends RouteShape ? N : never }[keyof Contracts];
 type Inputs = { [N in RouteName]: InputOf<Contracts[N]> };
 
 /** What there is in a shop to ask about, and to go on with. */
