@@ -1,6 +1,7 @@
 import { Readable } from 'node:stream';
 import * as contract from '@larderbook/contracts';
 import { requestOf, type RouteShape } from '@larderbook/contracts';
+import { inShort } from '../../packages/documents/src/lot-record/at-a-glance';
 import { readBack } from '../../packages/documents/src/read-back.test-data';
 import { ask } from '../support/ask';
 import type { Device } from '../support/device';
@@ -78,7 +79,7 @@ async function papersOf(device: Device): Promise<Paper[]> {
 const onPaper = (data: readonly string[]): string[] => [
   ...data,
   ...data.filter((text) => /^\p{Lu}\p{L}+(?: \p{Lu}\p{L}+)+$/u.test(text)).map((name) => name.replace(/(\p{Lu})\p{L}+ ?/gu, '$1')),
-  ...data.filter((text) => text.length > 120).map((text) => `${text.slice(0, text.lastIndexOf(' ', 120)).replace(/[,;:]$/, '')} …`),
+  ...data.map(inShort),
   'CFR',
 ];
 

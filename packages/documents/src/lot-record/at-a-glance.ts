@@ -28,7 +28,8 @@ export function atAGlance(sheet: Sheet, data: LotRecordData): void {
 
 /** A longer statement stands in full at its control point. */
 const most = 120;
-const inShort = (text: string) => (text.length <= most ? text : `${text.slice(0, text.lastIndexOf(' ', most)).replace(/[,;:]$/, '')} …`);
+export const inShort = (text: string) =>
+  text.length <= most ? text : `${text.slice(0, text.lastIndexOf(' ', most)).replace(/[,;:]$/, '')} …`;
 
 function limitsOf({ number, name, limits }: LotRecordData['controlPoints'][number], say: SayOnPaper): Entry[] {
   return limits.map(({ what, printed, verdict }) => ({
