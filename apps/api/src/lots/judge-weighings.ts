@@ -37,18 +37,14 @@ export const isWeighed = (point: ControlPoint, { weighings, composition }: WentI
 export function judgeSubstance(limit: ConcentrationLimit, wentIn: WentIn, errors?: InstrumentErrors): Verdict {
   const { weighings, reworked, composition } = wentIn;
   const { substance } = limit;
+  const scales = scalesAt(errors);
   const carried = reworked
     .map((share): Portion => ({ mass: carriedBy(share, substance), percent: 100, name: share.code }))
     .filter(({ mass }) => mass > 0n);
   const weighed = weighings
     .filter((weighing) => weighing.substance === substance)
-    .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name }));
-  const verdict = judgeConcentration(
-    [...carried, ...weighed],
-    composition.meat,
-    limit,
-    extremesOf(composition, substance, scalesAt(errors)),
-  );
+    .map(({ mass, percent, name }): Portion => ({ mass, percent: percent ?? NaN, name, error: scales.ingredient }));
+  const verdict = judgeConcentration([...carried, ...weighed], composition.meat, limit, extremesOf(composition, substance, scales));
   if (carried.length === 0) return verdict;
   const reworks = carried.map(({ name }) => name).join(', ');
   const notes = [...verdict.notes, { code: 'counted-with-rework', figures: { reworks } }];

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { erythorbateComminuted, nitriteComminuted, nitriteComminutedRefrigerated } from '../../limit-sets/curing';
-import { massOf, formatMass } from '../../quantity/weigh';
+import type { Quantity } from '../../quantity/quantity';
+import { massFromGrams, massOf, formatMass } from '../../quantity/weigh';
 import { doseFor } from './dose-for';
 import { judgeConcentration } from './judge-concentration';
 import type { ConcentrationLimit } from './concentration-limit';
@@ -225,6 +226,36 @@ describe('scales that may be wrong', () => {
     expect(judged(0.4).kind).toBe('undetermined');
     const least = { ...between, max: undefined };
     expect(plainly(judgeConcentration([wrongBy(9.5, 0.5)], kg(4.6), least))).toMatchObject({ kind: 'met', spare: '2.28 ppm' });
+  });
+
+  // 4.3 g × 6.25 % ÷ 2 kg is 134.38 ppm; each weighing is ± 0.5 g, so that one more may pass 156.25 ppm.
+  test('a scale too coarse for one more weighing is told to weigh nothing more', () => {
+    const judged = plainly(judgeConcentration([wrongBy(4.3, 0.5)], kg(2), nitriteComminutedRefrigerated));
+    expect(judged).toMatchObject({ kind: 'undetermined', finding: 'ppm-below-on-a-coarse-scale', leastIn: '118.75 ppm' });
+    expect(judged).not.toHaveProperty('add');
+  });
+
+  test('where rework is a part of it, one more weighing is wrong by the error of its scale', () => {
+    const doubt = { most: { substance: g(1.4), base: kg(10) }, least: { substance: g(1.1), base: kg(10) } };
+    const judged = (error: number) => plainly(judgeConcentration([wrongBy(20, error)], kg(10), nitriteComminutedRefrigerated, doubt)).add;
+    expect(judged(0)).toBe('1.6 g');
+    expect(judged(0.5)).toBe('2.1 g');
+    expect(judged(0.6)).toBeUndefined();
+  });
+
+  test('what it tells to weigh in besides makes it met, however wrong the scale is that often', () => {
+    const figure = fc.integer({ min: 1, max: 60_000 });
+    const error = fc.integer({ min: 0, max: 2000 });
+    fc.assert(
+      fc.property(fc.integer({ min: 100, max: 20_000 }), figure, error, fc.integer({ min: 0, max: 3000 }), (meat, cure, off, more) => {
+        const limit = { ...nitriteComminutedRefrigerated, max: 12_000 + more, maxThousandths: undefined };
+        const portion = wrongBy(cure / 1000, off / 1000);
+        const { add } = judgeConcentration([portion], g(meat), limit).figures;
+        if (add === undefined) return;
+        const further = { ...portion, mass: massFromGrams((add as Quantity).value) };
+        expect(judgeConcentration([portion, further], g(meat), limit).kind).toBe('met');
+      }),
+    );
   });
 
   test('a larger error never turns what is not met into met, and a dose allowing for it is met', () => {

@@ -38,7 +38,7 @@ export function judgeConcentration(
       ? [ingoingOf(portions, meatBlock, limit, 1n, doubt), ingoingOf(portions, meatBlock, limit, -1n, doubt)]
       : [ingoingAt(as, doubt.most), ingoingAt(as, doubt.least)];
   const weighed = ppmOf(as);
-  if (as.substance === most.substance && as.meat === most.meat) return { ...withFigures(decide(as), { weighed }), notes: [] };
+  if (as.substance === most.substance && as.meat === most.meat) return { ...withFigures(decide(as, as), { weighed }), notes: [] };
   if (most.meat <= 0n) return { kind: 'undetermined', finding: 'meat-within-error', figures: { weighed }, notes: [] };
   const between = { weighed, leastIn: plainPpm(least), mostIn: plainPpm(most) };
   return { ...withFigures(decideWithin(most, least), between), notes: [{ code: 'worse-within-scales' }] };
@@ -56,9 +56,9 @@ const ingoingAt = (as: Ingoing, { substance, base }: Share): Ingoing => ({
 });
 
 function decideWithin(most: Ingoing, least: Ingoing): Decided {
-  const atMost = decide(most);
+  const atMost = decide(most, most);
   if (atMost.kind === 'missed') return atMost;
-  const atLeast = decide(least);
+  const atLeast = decide(least, most);
   const hasMost = mostThousandths(most.limit) !== undefined;
   return hasMost && atLeast.kind === 'met' ? atMost : atLeast;
 }
@@ -95,11 +95,12 @@ function whatIsMissing(portions: readonly Portion[], meatBlock: bigint): Found |
   return bad && { finding: 'portion-unusable', figures: { ingredient: nameOf(bad) } };
 }
 
-function decide(ingoing: Ingoing): Decided {
+/** @param richest what may be in at most: more is added within the room it leaves */
+function decide(ingoing: Ingoing, richest: Ingoing): Decided {
   const most = mostThousandths(ingoing.limit);
   const least = leastThousandths(ingoing.limit);
   if (most !== undefined && thousandthsOver(ingoing, most) > 0n) return tooMuch(ingoing, most);
-  if (least !== undefined && thousandthsOver(ingoing, least) < 0n) return tooLittle(ingoing, least);
+  if (least !== undefined && thousandthsOver(ingoing, least) < 0n) return tooLittle(ingoing, richest, least);
   // A sound limit has one of the two.
   const over = most === undefined ? thousandthsOver(ingoing, least as bigint) : -thousandthsOver(ingoing, most);
   const { by, spare } = marginOf(over, ingoing);
@@ -129,16 +130,18 @@ function tooMuch(ingoing: Ingoing, most: bigint): Decided {
   };
 }
 
-function tooLittle(ingoing: Ingoing, least: bigint): Decided {
-  const { portion, meat, substance, limit } = ingoing;
+function tooLittle(ingoing: Ingoing, richest: Ingoing, least: bigint): Decided {
+  const { portion, limit } = ingoing;
   const parts = countedParts(ingoing);
   const short = -thousandthsOver(ingoing, least);
   const { by, spare } = marginOf(-short, ingoing);
   const figures = { judged: ppmOf(ingoing), by, least: amountOf(least, 'ppm') };
   if (parts === 0n) return { kind: 'undetermined', finding: 'ppm-below', figures, spare };
+  const { error = 0n } = portion; // the further weighing is wrong by as much
   const most = mostThousandths(limit);
-  const room = most === undefined ? undefined : divide(most * meat - substance * 1000n, parts * 1000n, 'down');
-  const add = weighable(divide(short, parts * 1000n, 'up'), room);
+  const room = most === undefined ? undefined : divide(-thousandthsOver(richest, most), parts * 1000n, 'down') - error;
+  const add = weighable(divide(short, parts * 1000n, 'up') + error, room);
+  if (!add) return { kind: 'undetermined', finding: 'ppm-below-on-a-coarse-scale', figures, spare };
   return { kind: 'undetermined', finding: 'ppm-below', figures: { ...figures, add, ingredient: nameOf(portion) }, spare };
 }
 
@@ -174,15 +177,14 @@ function plainPpm(ingoing: Ingoing, decimals = 2): Quantity | Phrase {
   return { code: `just-${side}`, figures: { bound: amountOf(looksOn, 'ppm') } };
 }
 
-/** Smallest step that reaches the least without passing the most. */
-function weighable(missing: bigint, room: bigint | undefined): Quantity {
-  for (const decimals of [1, 2, 3]) {
-    const step = 10n ** BigInt(15 - decimals);
-    const rounded = divide(missing, step, 'up') * step;
-    if (room === undefined || rounded <= room) return roundedMass(rounded, 'g', decimals);
-  }
-  return roundedMass(missing, 'g', 9, 'up');
+/** Smallest step that reaches the least without passing the most; undefined where no scale shows one. */
+function weighable(missing: bigint, room: bigint | undefined): Quantity | undefined {
+  const decimals = [1, 2, 3, 9].find((places) => room === undefined || divide(missing, stepOf(places), 'up') * stepOf(places) <= room);
+  return decimals === undefined ? undefined : roundedMass(missing, 'g', decimals, 'up');
 }
+
+/** Femtograms. */
+const stepOf = (decimals: number): bigint => 10n ** BigInt(15 - decimals);
 
 const gramsUp = (femtograms: bigint): Quantity => roundedMass(femtograms, 'g', femtograms < 10n ** 16n ? 2 : 1, 'up');
 

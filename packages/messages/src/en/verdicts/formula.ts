@@ -25,6 +25,12 @@ export const formula = {
   'ppm-below.because': '{judged} is below the least allowed, {least}.',
   'ppm-below.next': 'Weigh an ingredient that contains the substance.',
   'ppm-below.next+add': 'Add {add} more {ingredient} to reach the least allowed.',
+  'ppm-below-on-a-coarse-scale.measured': '{weighed}',
+  'ppm-below-on-a-coarse-scale.measured+mostIn': '{weighed} ({leastIn} to {mostIn} within the scales’ error)',
+  'ppm-below-on-a-coarse-scale.margin': '{by} short',
+  'ppm-below-on-a-coarse-scale.because': '{judged} is below the least allowed, {least}.',
+  'ppm-below-on-a-coarse-scale.next':
+    'Add nothing more on this scale: it is too coarse to reach the least allowed without passing the most. Weigh on a finer one, or hold the lot.',
   'counted-as': '{ppm} as {as}',
   'just-above-as': 'just above {bound} as {as}',
   'just-below-as': 'just below {bound} as {as}',

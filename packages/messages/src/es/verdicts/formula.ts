@@ -25,6 +25,12 @@ export const formula = translated<typeof english>()({
   'ppm-below.because': '{judged} está por debajo de lo mínimo permitido, {least}.',
   'ppm-below.next': 'Pese un ingrediente que contenga la sustancia.',
   'ppm-below.next+add': 'Agregue {add} más de {ingredient} para llegar a lo mínimo permitido.',
+  'ppm-below-on-a-coarse-scale.measured': '{weighed}',
+  'ppm-below-on-a-coarse-scale.measured+mostIn': '{weighed} (de {leastIn} a {mostIn} dentro del error de las básculas)',
+  'ppm-below-on-a-coarse-scale.margin': 'faltan {by}',
+  'ppm-below-on-a-coarse-scale.because': '{judged} está por debajo de lo mínimo permitido, {least}.',
+  'ppm-below-on-a-coarse-scale.next':
+    'No agregue nada más con esta báscula: es demasiado gruesa para llegar a lo mínimo permitido sin pasar de lo máximo. Pese en una más fina, o retenga el lote.',
   'counted-as': '{ppm} como {as}',
   'just-above-as': 'apenas por encima de {bound} como {as}',
   'just-below-as': 'apenas por debajo de {bound} como {as}',

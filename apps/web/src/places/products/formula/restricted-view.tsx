@@ -50,5 +50,5 @@ export function Within({ restricted: { verdict } }: Seen) {
 function wordOf({ kind, finding }: Verdict) {
   if (kind === 'met') return 'within';
   if (kind === 'missed') return 'above-the-most';
-  return finding === 'ppm-below' ? 'below-the-least' : 'cannot-be-judged';
+  return finding.startsWith('ppm-below') ? 'below-the-least' : 'cannot-be-judged';
 }
