@@ -104,10 +104,11 @@ test('the error of the thermometer is taken off a hold and added to a chill, and
     finding: 'dwell-too-cold',
     figures: {
       hottest: { value: '131', unit: '°F' },
-      at: { value: '130', unit: '°F' },
+      at: { value: '132', unit: '°F' },
+      error: { value: '2', unit: '°F' },
       short: { value: '1', unit: '°F' },
       needed: { value: '6720000', unit: 'ms' },
-      instant: { value: '158', unit: '°F' },
+      instant: { value: '160', unit: '°F' },
     },
   });
 
@@ -115,6 +116,22 @@ test('the error of the thermometer is taken off a hold and added to a chill, and
   expect(judge(chill, coolingUncured).kind).toBe('met');
   const wrongBy = (error: number) => judgeCurve(chill, coolingUncured, { ended: true, instrumentError: degrees(error, '°F') }).kind;
   expect(wrongBy(1)).toBe('missed');
+});
+
+test('what is still to reach is told as the judge takes it: raised or lowered by the error, in the unit read', () => {
+  const wrongBy = (limit: CurveLimit, ended: boolean, ...points: [minutes: number, value: number][]) =>
+    judgeCurve(curve('°F', ...points), limit, { ended, instrumentError: degrees(1, '°C') });
+  const fahrenheit = (value: string) => ({ value, unit: '°F' });
+  expect(wrongBy(cookedMeat65Log, false, [0, 129]).figures).toMatchObject({ at: fahrenheit('131.8'), error: fahrenheit('1.8') });
+  expect(wrongBy(cookedMeat65Log, false, [0, 140]).running?.figures).toMatchObject({ at: fahrenheit('139.8') });
+  expect(wrongBy(cookedMeat65Log, true, [0, 140]).figures).toMatchObject({ at: fahrenheit('139.8'), instant: fahrenheit('159.8') });
+  expect(wrongBy(comeUpWithinSixHours, false, [0, 40], [60, 131]).figures).toMatchObject({ to: fahrenheit('131.8') });
+  const chilled = wrongBy(coolingUncured, true, [0, 135], [10, 128], [60, 90], [80, 79.5]);
+  expect(chilled).toMatchObject({ kind: 'missed', parts: [{ finding: 'cooling-ended-above', figures: { to: fahrenheit('78.2') } }, {}] });
+  const chilling = wrongBy(coolingUncured, false, [0, 135], [10, 128], [60, 90]);
+  expect(chilling.notes.at(-1)).toMatchObject({ code: 'rescue', figures: { to: fahrenheit('78.2') } });
+  const hot = wrongBy(coolingUncured, false, [0, 135]);
+  expect(hot).toMatchObject({ finding: 'cooling-not-begun', figures: { from: fahrenheit('131.8') } });
 });
 
 test('every judge refuses an error that is no figure', () => {

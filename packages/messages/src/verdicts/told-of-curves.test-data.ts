@@ -79,6 +79,10 @@ export const toldOfCurves: readonly (readonly [key: string, text: string])[] = [
   ['dwell-holding.next+age', 'Read the core now: the last reading is 16 min old.'],
   ['dwell-coming-up.measured', '151.5 °F'],
   ['dwell-coming-up.because', 'The core is not at 145 °F, the lowest temperature of the table.'],
+  [
+    'dwell-coming-up.because+error',
+    'The core is not at 145 °F: the lowest temperature of the table, and 0.6 °F that the thermometer may be wrong by.',
+  ],
   ['dwell-coming-up.next', 'Keep heating: reach at least 145 °F.'],
   ['dwell-too-short.measured', '3 min at or above 145 °F, 151.5 °F at most'],
   ['dwell-too-short.margin', '1 min short'],
@@ -88,6 +92,10 @@ export const toldOfCurves: readonly (readonly [key: string, text: string])[] = [
   ['dwell-too-cold.measured', '151.5 °F'],
   ['dwell-too-cold.margin', '1 min short'],
   ['dwell-too-cold.because', 'The core never reached 145 °F, the lowest temperature of the table.'],
+  [
+    'dwell-too-cold.because+error',
+    'The core never reached 145 °F: the lowest temperature of the table, and 0.6 °F that the thermometer may be wrong by.',
+  ],
   ['dwell-too-cold.next', 'Keep heating: reach 145 °F. Hold the lot until then.'],
   ['dwell-too-cold.next+needed', 'Keep heating: 145 °F for 4 min. Hold the lot until then.'],
   ['dwell-too-cold.next+needed+instant', 'Keep heating: 145 °F for 4 min, or reach 158 °F. Hold the lot until then.'],

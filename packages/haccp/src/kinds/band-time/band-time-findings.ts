@@ -1,4 +1,5 @@
 import { millisecondsOf } from '../../quantity/duration';
+import { printedAllowing } from '../../quantity/printed-allowing';
 import { printedIn, timeOf } from '../../quantity/quantities';
 import type { CurveReading } from '../../thermal/curve';
 import type { BandTime } from '../../thermal/time-in-band';
@@ -9,7 +10,7 @@ export type BandFinding = 'in-time' | 'too-long' | 'not-shown' | 'gap' | 'start-
 
 const kindOf = (finding: BandFinding): VerdictKind => (finding === 'in-time' ? 'met' : finding === 'too-long' ? 'missed' : 'undetermined');
 
-/** @param isInside the last reading lies in the band: its time is running */
+/** @param isInside the last reading lies in the band: its time is running @param error of a reading, on the common scale */
 export function bandTimeFound(
   finding: BandFinding,
   time: BandTime,
@@ -17,13 +18,14 @@ export function bandTimeFound(
   last: CurveReading,
   isInside: boolean,
   now: number | undefined,
+  error: number,
 ): Pick<Verdict, 'kind' | 'spare' | 'running'> & Found {
   const { unit } = last.temperature;
   const most = millisecondsOf(limit.maxSeconds);
   const spare = most - time.longest;
   const deadline = isInside ? last.at + spare : undefined;
-  const to = printedIn(limit.to, unit);
-  const band = { from: printedIn(limit.from, unit), to };
+  const to = printedAllowing(limit.to, unit, error);
+  const band = { from: printedIn(limit.from, unit), to: printedIn(limit.to, unit) };
   const isGoingOn = finding === 'running' || finding === 'overdue';
   return {
     kind: kindOf(finding),

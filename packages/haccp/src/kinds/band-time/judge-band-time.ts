@@ -73,7 +73,7 @@ export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly Rem
   const finding = findingOf(passage, millisecondsOf(limit.maxSeconds), last, context);
   return {
     notes: straight < longest ? [...curveNotes, byStraightLines('band', straight)] : [...curveNotes],
-    ...bandTimeFound(finding, passage.time, limit, last, passage.isInside, context.now),
+    ...bandTimeFound(finding, passage.time, limit, last, passage.isInside, context.now, come.band.error),
   };
 }
 

@@ -36,7 +36,7 @@ test('a reading that may just be above by the error of the thermometer hides no 
   expect(judge(chill, context, coolingFromCooking).kind).toBe('met');
   expect(judge(chill.slice(0, 3), { ...context, ended: false }, coolingFromCooking)).toMatchObject({
     finding: 'chill-start-not-shown',
-    figures: { within: { value: '5400000', unit: 'ms' }, from: { value: '120', unit: '°F' } },
+    figures: { within: { value: '5400000', unit: 'ms' }, from: { value: '119', unit: '°F' } },
   });
   const late = curve('°F', [10, 150], [20, 130], [89, 119.5], [91, 110], [300, 54]);
   expect(judge(late, context, coolingFromCooking).kind).toBe('undetermined');

@@ -1,10 +1,11 @@
 import { millisecondsOf } from '../../quantity/duration';
-import { degreesOf, printedIn, timeOf } from '../../quantity/quantities';
+import { printedAllowing } from '../../quantity/printed-allowing';
+import { degreesOf, timeOf } from '../../quantity/quantities';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import type { StageFinding, StageSpan } from './stage-span';
 import { byStraightLines } from '../../limits/by-straight-lines';
-import type { CurveContext } from '../../limits/curve-context';
+import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { CoolingLimit, CoolingStage } from './cooling-limit';
 import { stageOf } from './stage-of';
 import type { Coded, Figures, Found, Verdict } from '../../limits/verdict';
@@ -34,11 +35,12 @@ export function findStage(span: StageSpan, limit: CoolingLimit, index: number, l
   const isGoingOn = GOING_ON.includes(span.finding) && span.endAt === undefined;
   const { unit } = last.temperature;
   const stage = stageOf(span.from, span.to, unit);
-  const to = printedIn(span.to, unit);
+  const error = errorOf(context) as number; // otherwise nothing was judged
+  const to = printedAllowing(span.to, unit, -error);
   return {
     kind: span.verdict,
     finding: CODES[span.finding],
-    figures: { stage, to, ...figuresOf(span, limit, index, last, context), ...marginOf(span, spare, isGoingOn) },
+    figures: { stage, to, ...figuresOf(span, limit, index, last, context, error), ...marginOf(span, spare, isGoingOn) },
     measure: measureOf(span),
     spare,
     ...(isGoingOn && { running: { code: 'cooling', figures: { stage, to }, deadline: span.deadline, since: span.startAt } }),
@@ -69,12 +71,13 @@ function figuresOf(
   index: number,
   last: CurveReading,
   { now }: CurveContext,
+  error: number,
 ): Figures {
   const own = stages[index] as CoolingStage;
   return {
     allowed: timeOf(millisecondsOf(own.withinSeconds)),
     ...(endAt === undefined && { reading: degreesOf(last.temperature) }),
-    ...(from && { from: printedIn(from, last.temperature.unit) }),
+    ...(from && { from: printedAllowing(from, last.temperature.unit, error) }),
     ...(startAt !== undefined && { took: timeOf((endAt ?? last.at) - startAt) }),
     ...(gap !== undefined && { gap: timeOf(gap), tolerated: timeOf(millisecondsOf(longestGapSeconds)) }),
     ...(deadline !== undefined &&

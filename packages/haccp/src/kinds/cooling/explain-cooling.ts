@@ -4,7 +4,8 @@ import type { CoolingLimit } from './cooling-limit';
 import { coded, wordFor } from '../../limits/coded';
 import { sum } from '../../limits/line-part';
 import type { Figure } from '../../limits/verdict';
-import { printedIn, timeOf } from '../../quantity/quantities';
+import { printedAllowing } from '../../quantity/printed-allowing';
+import { timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
@@ -67,11 +68,11 @@ function stageSteps(span: StageSpan, cooled: Cooled, { now, chiller }: CurveCont
   const found = wordFor('stage-is', finding);
   if (startAt === undefined || deadline === undefined || !passings) {
     if (!from) return [{ what: stage, rule: coded('begins-when-cooking-ends'), putIn: found, gives: coded('not-timed') }];
-    const figure = printedIn(from, unit);
+    const figure = printedAllowing(from, unit, cooled.cooling.error);
     return [{ what: stage, rule: coded('begins-below', { figure }), putIn: coded('no-reading-below', { figure }), gives: found }];
   }
   const allowed = timeOf(deadline - startAt);
-  const between = betweenSteps(span, passings, { ...cooled, chiller }, unit);
+  const between = betweenSteps(span, passings, { ...cooled, error: cooled.cooling.error, chiller }, unit);
   if (endAt === undefined) return [timeLeft(stage, startAt, deadline, now ?? lastOf(cooled), now === undefined), ...between];
   const took: ExplainedStep = {
     what: stage,
@@ -95,12 +96,12 @@ function timeLeft(stage: Figure, startAt: number, deadline: number, from: number
   };
 }
 
-function restsOn({ from, to, passings }: StageSpan, { colder, warmer }: Cooled, unit: TemperatureUnit): RestingOn[] {
+function restsOn({ from, to, passings }: StageSpan, { colder, warmer, cooling: { error } }: Cooled, unit: TemperatureUnit): RestingOn[] {
   if (!passings) return [];
-  const figure = printedIn(to, unit);
+  const figure = printedAllowing(to, unit, -error);
   const { start, end } = passings;
   return [
-    ...(start && from ? restsOnStart(start, printedIn(from, unit), colder) : []),
+    ...(start && from ? restsOnStart(start, printedAllowing(from, unit, error), colder) : []),
     ...(end && end.after !== end.by ? resting(readingAtInstant(warmer, end.after), 'last-above', { figure }) : []),
     ...(end ? resting(readingAtInstant(warmer, end.by), 'first-that-stays', { figure }) : []),
   ];

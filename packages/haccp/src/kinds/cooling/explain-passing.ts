@@ -1,7 +1,9 @@
 import { coded } from '../../limits/coded';
 import { sum } from '../../limits/line-part';
-import { aboutTime, degreesOf, printedIn, timeOf } from '../../quantity/quantities';
-import type { Degrees, PrintedTemperature, TemperatureUnit } from '../../quantity/temperature';
+import { printedAllowing } from '../../quantity/printed-allowing';
+import { aboutTime, degreesOf, timeOf } from '../../quantity/quantities';
+import type { Quantity } from '../../quantity/quantity';
+import type { Degrees, TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import type { Passing } from './passing';
 import { stageOf } from './stage-of';
@@ -9,18 +11,18 @@ import type { StageSpan } from './stage-span';
 import type { ExplainedStep } from '../../explain/explanation';
 import { readingAtInstant } from '../../explain/readings-at';
 
-type Between = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; chiller?: Degrees };
+type Between = { colder: readonly CurveReading[]; warmer: readonly CurveReading[]; error: number; chiller?: Degrees };
 
 /** By straight lines and towards the chiller: for information. */
 export function betweenSteps(
   { from, to, straight }: StageSpan,
   { start, end }: NonNullable<StageSpan['passings']>,
-  { colder, warmer, chiller }: Between,
+  { colder, warmer, error, chiller }: Between,
   unit: TemperatureUnit,
 ): ExplainedStep[] {
   const steps = [
-    ...(start && from ? passed(start, { readings: colder, bound: from, chiller }, unit) : []),
-    ...(end ? passed(end, { readings: warmer, bound: to, chiller }, unit) : []),
+    ...(start && from ? passed(start, { readings: colder, figure: printedAllowing(from, unit, error), chiller }) : []),
+    ...(end ? passed(end, { readings: warmer, figure: printedAllowing(to, unit, -error), chiller }) : []),
   ];
   if (straight?.endAt === undefined || steps.length === 0) return steps;
   const took: ExplainedStep = {
@@ -34,12 +36,11 @@ export function betweenSteps(
 
 function passed(
   { after, by, straight, chilled }: Passing,
-  { readings, bound, chiller }: { readings: readonly CurveReading[]; bound: PrintedTemperature; chiller?: Degrees },
-  unit: TemperatureUnit,
+  { readings, figure, chiller }: { readings: readonly CurveReading[]; figure: Quantity; chiller?: Degrees },
 ): ExplainedStep[] {
   const [before, next] = [readingAtInstant(readings, after), readingAtInstant(readings, by)];
   if (!before || !next || straight <= after || straight >= by) return [];
-  const [figure, t1, t2] = [printedIn(bound, unit), degreesOf(before.temperature), degreesOf(next.temperature)];
+  const [t1, t2] = [degreesOf(before.temperature), degreesOf(next.temperature)];
   const [from, to] = [{ at: after }, { at: by }];
   const line: ExplainedStep = {
     what: coded('through-between', { figure, from, to }),

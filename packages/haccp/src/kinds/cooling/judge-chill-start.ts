@@ -1,4 +1,5 @@
 import { millisecondsOf } from '../../quantity/duration';
+import { printedAllowing } from '../../quantity/printed-allowing';
 import { printedIn, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { TemperatureUnit } from '../../quantity/temperature';
@@ -15,7 +16,7 @@ import type { Figures } from '../../limits/verdict';
  * start.
  */
 export function judgeChillStart(
-  { limit: { startWithinSeconds, stages }, starts, before, coldFrom }: CoolingSoFar,
+  { limit: { startWithinSeconds, stages }, starts, before, coldFrom, error }: CoolingSoFar,
   { startAt, now, chillingBegan }: CurveContext,
   unit: TemperatureUnit,
 ): StageFound | undefined {
@@ -29,7 +30,7 @@ export function judgeChillStart(
   if (before.isLate) return recorded?.kind === 'missed' ? recorded : doubt('chill-start-end-late');
   if (recorded) return recorded;
   const byCore = first.from ? judgeByFall(start, startAt, within, upper) : undefined;
-  return byCore ?? notShown(within, chillingBegan?.askedAt, first.from && upper);
+  return byCore ?? notShown(within, chillingBegan?.askedAt, first.from && printedAllowing(first.from, unit, -error));
 }
 
 const doubt = (finding: string, figures: Figures = {}): StageFound => ({ kind: 'undetermined', finding, figures });

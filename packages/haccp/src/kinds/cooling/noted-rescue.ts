@@ -1,4 +1,5 @@
-import { degreesOf, printedIn, timeOf } from '../../quantity/quantities';
+import { printedAllowing } from '../../quantity/printed-allowing';
+import { degreesOf, timeOf } from '../../quantity/quantities';
 import { decimalText } from '../../quantity/decimal';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CoolingSoFar } from './cooling-so-far';
@@ -13,7 +14,7 @@ export function notedRescue(cooling: CoolingSoFar, spans: readonly StageSpan[], 
   const now = Math.max(context.now ?? last.at, last.at);
   return rescuesOf(cooling, spans, context).map((rescue) => {
     const { from, to } = spans[rescue.stage] as StageSpan;
-    const about = { stage: stageOf(from, to, unit), to: printedIn(to, unit) };
+    const about = { stage: stageOf(from, to, unit), to: printedAllowing(to, unit, -cooling.error) };
     if (rescue.can) return howStill(rescue, about, now, unit);
     return { code: rescue.why === 'time is over' ? 'rescue-too-late' : 'rescue-chiller-too-warm', figures: about };
   });

@@ -3,7 +3,7 @@ import { drawnFigure } from '../../explain/drawn-degrees';
 import { governing } from '../../explain/governing';
 import { kindDrawn } from '../../explain/kind-drawn';
 import { lineAt } from '../../explain/line';
-import { above, boundOf } from '../../quantity/bound';
+import { above, boundOf, raised } from '../../quantity/bound';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { Explainer, Governed } from '../explainer';
 import { undrawn } from '../undrawn';
@@ -11,7 +11,8 @@ import type { DwellLimit, DwellRow } from './dwell-limit';
 import { explainDwell } from './explain-dwell';
 import { coded } from '../../limits/coded';
 import { sum } from '../../limits/line-part';
-import { printedIn } from '../../quantity/quantities';
+import { errorOf } from '../../limits/curve-context';
+import { printedAllowing } from '../../quantity/printed-allowing';
 import type { Running } from '../../limits/verdict';
 import { rowIn } from './row-in';
 
@@ -38,9 +39,10 @@ function runningHold(own: Governed): StageDrawn[] {
 function heldAbove({ rows }: DwellLimit, own: Governed): StageDrawn[] {
   const [coldest] = [...rows].sort((a, b) => boundOf(a.at)['°F'] - boundOf(b.at)['°F']);
   if (!coldest) return [];
-  const bound = boundOf(coldest.at);
+  const error = errorOf(own.context) as number; // otherwise nothing was judged
+  const bound = raised(boundOf(coldest.at), error);
   const hot = own.readings.filter(({ temperature }) => above(temperature, bound) >= 0);
   const [first, last] = [hot[0], hot.at(-1)];
   if (!first || !last) return [];
-  return [{ label: sum`≥ ${printedIn(coldest.at, own.unit)}`, startAt: first.at, endAt: last.at, kind: kindDrawn(own) }];
+  return [{ label: sum`≥ ${printedAllowing(coldest.at, own.unit, error)}`, startAt: first.at, endAt: last.at, kind: kindDrawn(own) }];
 }

@@ -1,7 +1,7 @@
 import { above } from '../../quantity/bound';
-import { divide } from '../../quantity/divide';
 import { millisecondsOf } from '../../quantity/duration';
-import { degreesOf, printedIn, timeOf } from '../../quantity/quantities';
+import { printedAllowing } from '../../quantity/printed-allowing';
+import { degreesApart, degreesOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
@@ -106,7 +106,7 @@ function comingUp(dwell: Dwell): Judgement {
   return {
     kind: 'undetermined',
     finding: 'dwell-coming-up',
-    figures: { hottest: degreesOf(dwell.hottest.temperature), at },
+    figures: { hottest: degreesOf(dwell.hottest.temperature), at, ...errorIn(dwell) },
     running: { code: 'dwell-come-up', figures: { at } },
   };
 }
@@ -114,17 +114,20 @@ function comingUp(dwell: Dwell): Judgement {
 function tooCold(dwell: Dwell): Judgement {
   const { row, at } = choose(dwell, 0);
   const { temperature } = dwell.hottest;
-  const perHundredth = temperature.unit === '°C' ? 9n : 5n;
-  const short = Number(divide(BigInt(dwell.error - above(temperature, row.bound)), perHundredth, 'up'));
+  const short = degreesApart(dwell.error - above(temperature, row.bound), temperature.unit, 'up');
   return {
     kind: 'missed',
     finding: 'dwell-too-cold',
     figures: {
-      ...{ hottest: degreesOf(temperature), at, short: degreesOf({ hundredths: short, unit: temperature.unit }) },
+      ...{ hottest: degreesOf(temperature), at, short },
       ...(row.needed > 0 ? { needed: timeOf(row.needed), ...orReach(dwell) } : {}),
+      ...errorIn(dwell),
     },
   };
 }
+
+/** Only the table prints a lowest temperature: the one told is higher by the error. */
+const errorIn = ({ error, unit }: Dwell): Figures => (error === 0 ? {} : { error: degreesApart(error, unit, 'up') });
 
 /** Where different from what counts. */
 function straightNote(dwell: Dwell, index: number): Coded[] {
@@ -133,15 +136,16 @@ function straightNote(dwell: Dwell, index: number): Coded[] {
   return straight <= held ? [] : [byStraightLines('dwell', straight, { at })];
 }
 
-function choose({ rows, holds, unit }: Dwell, index: number): Chosen {
+/** The row as a reading has to show it. */
+function choose({ rows, holds, unit, error }: Dwell, index: number): Chosen {
   const row = rows[index] as Row;
-  return { row, at: printedIn(row.printed.at, unit), held: Math.max(0, holds.longest[index] as number) };
+  return { row, at: printedAllowing(row.printed.at, unit, error), held: Math.max(0, holds.longest[index] as number) };
 }
 
 /** The row that needs no time. */
-function orReach({ rows, unit }: Dwell): Figures {
+function orReach({ rows, unit, error }: Dwell): Figures {
   const instant = rows.find(({ needed }) => needed === 0);
-  return instant ? { instant: printedIn(instant.printed.at, unit) } : {};
+  return instant ? { instant: printedAllowing(instant.printed.at, unit, error) } : {};
 }
 
 /** The hotter of equal rows; undefined values do not take part. */

@@ -8,7 +8,8 @@ import type { Phrase } from '../../limits/verdict';
 import { raised } from '../../quantity/bound';
 import { onCommonScale } from '../../quantity/convert-degrees';
 import { millisecondsOf } from '../../quantity/duration';
-import { printedIn, timeOf } from '../../quantity/quantities';
+import { printedAllowing } from '../../quantity/printed-allowing';
+import { timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import type { ExplainedStep, RestingOn, WorkedOut } from '../../explain/explanation';
@@ -34,7 +35,7 @@ export function explainDwell(limit: DwellLimit, own: readonly CurveReading[], co
   const gap = timeOf(longestGap);
   return {
     steps: stepsOf(governs, colder, rowIn(governs.row.printed, unit), gap),
-    restsOn: restsOn(governs, colder, printedIn(governs.row.printed.at, unit)),
+    restsOn: restsOn(governs, colder, printedAllowing(governs.row.printed.at, unit, error)),
     assumptions: [coded('colder-and-both-at-row'), coded('longer-step-counts-nothing', { gap })],
   };
 }

@@ -16,6 +16,8 @@ export const dwell = {
   'dwell-holding.next+age': 'Read the core now: the last reading is {age} old.',
   'dwell-coming-up.measured': '{hottest}',
   'dwell-coming-up.because': 'The core is not at {at}, the lowest temperature of the table.',
+  'dwell-coming-up.because+error':
+    'The core is not at {at}: the lowest temperature of the table, and {error} that the thermometer may be wrong by.',
   'dwell-coming-up.next': 'Keep heating: reach at least {at}.',
   'dwell-too-short.measured': '{held} at or above {at}, {hottest} at most',
   'dwell-too-short.margin': '{short} short',
@@ -25,6 +27,8 @@ export const dwell = {
   'dwell-too-cold.measured': '{hottest}',
   'dwell-too-cold.margin': '{short} short',
   'dwell-too-cold.because': 'The core never reached {at}, the lowest temperature of the table.',
+  'dwell-too-cold.because+error':
+    'The core never reached {at}: the lowest temperature of the table, and {error} that the thermometer may be wrong by.',
   'dwell-too-cold.next': 'Keep heating: reach {at}. Hold the lot until then.',
   'dwell-too-cold.next+needed': 'Keep heating: {at} for {needed}. Hold the lot until then.',
   'dwell-too-cold.next+needed+instant': 'Keep heating: {at} for {needed}, or reach {instant}. Hold the lot until then.',

@@ -18,6 +18,8 @@ export const dwell = translated<typeof english>()({
   'dwell-holding.next+age': 'Lea ahora la temperatura interna: la última lectura es de hace {age}.',
   'dwell-coming-up.measured': '{hottest}',
   'dwell-coming-up.because': 'El centro no está a {at}, la temperatura más baja de la tabla.',
+  'dwell-coming-up.because+error':
+    'El centro no está a {at}: la temperatura más baja de la tabla, más {error} que puede equivocarse el termómetro.',
   'dwell-coming-up.next': 'Siga calentando: llegue por lo menos a {at}.',
   'dwell-too-short.measured': '{held} a {at} o más, {hottest} como máximo',
   'dwell-too-short.margin': 'faltaron {short}',
@@ -28,6 +30,8 @@ export const dwell = translated<typeof english>()({
   'dwell-too-cold.measured': '{hottest}',
   'dwell-too-cold.margin': 'faltaron {short}',
   'dwell-too-cold.because': 'El centro nunca alcanzó {at}, la temperatura más baja de la tabla.',
+  'dwell-too-cold.because+error':
+    'El centro nunca alcanzó {at}: la temperatura más baja de la tabla, más {error} que puede equivocarse el termómetro.',
   'dwell-too-cold.next': 'Siga calentando: llegue a {at}. Hasta entonces retenga el lote.',
   'dwell-too-cold.next+needed': 'Siga calentando: {at} durante {needed}. Hasta entonces retenga el lote.',
   'dwell-too-cold.next+needed+instant': 'Siga calentando: {at} durante {needed}, o llegue a {instant}. Hasta entonces retenga el lote.',
