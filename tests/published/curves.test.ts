@@ -4,6 +4,7 @@ import {
   boundOf,
   comeUpWithinSixHours,
   coolingCured,
+  coolingOf,
   coolingUncured,
   degrees,
   fallsBelow,
@@ -15,7 +16,6 @@ import {
   lethalityFound,
   risesTo,
   salmonellaByTheMeatTable,
-  stageSpans,
   timeInBand,
   type CurveReading,
 } from '@larderbook/haccp';
@@ -24,6 +24,7 @@ import { byQuadrature, type Point } from './by-quadrature';
 const MINUTE = 60_000;
 const curve = (...points: Point[]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F') }));
+const spansOf = (...of: Parameters<typeof coolingOf>) => coolingOf(...of)?.spans ?? [];
 const at = (fahrenheit: number) => boundOf({ '°F': fahrenheit * 100 });
 const minutes = (instants: number[]) => instants.map((instant) => instant / MINUTE);
 const [S, UK, SLOW] = [salmonellaByTheMeatTable, listeria70For2, listeriaHeatedSlowly];
@@ -77,23 +78,23 @@ describe('crossings and times between bounds, in minutes', () => {
 
   test('towards an air of 36 °F three readings pass their bounds earlier than by straight lines', () => {
     const chiller = degrees(36, '°F');
-    const [first, second] = stageSpans(prepareCurve(sparse), coolingCured, { ended: true, chiller });
+    const [first, second] = spansOf(sparse, coolingCured, { ended: true, chiller });
     const chilled = [first?.passings?.start, second?.passings?.start, second?.passings?.end].map((one) => one?.chilled);
     const printed = [37.188, 292.275, 857.979].map((minute) => expect.closeTo(minute, 3) as number);
     expect(chilled.map((instant) => (instant ?? NaN) / MINUTE)).toEqual(printed);
   });
 
   test('its stages by straight lines, and the longest the readings allow', () => {
-    const [first, second] = stageSpans(prepareCurve(cooling), coolingUncured, { ended: true });
+    const [first, second] = spansOf(cooling, coolingUncured, { ended: true });
     expect(straightOf(first)).toBeCloseTo(180.7095, 4);
     expect(straightOf(second)).toBeCloseTo(591.345, 4);
     expect(longestOf(first)).toBe(227);
-    const [, slow] = stageSpans(prepareCurve(cooling), coolingCured, { ended: true });
+    const [, slow] = spansOf(cooling, coolingCured, { ended: true });
     expect(straightOf(slow)).toBeCloseTo(435.6685, 4);
   });
 
   test('three readings cannot show a slow second stage: 300 and 900 min in the worst case', () => {
-    const [first, second] = stageSpans(prepareCurve(sparse), coolingCured, { ended: true });
+    const [first, second] = spansOf(sparse, coolingCured, { ended: true });
     expect(straightOf(first)).toBeCloseTo(295.161 - 53.226, 2);
     expect(minutes([130, 80, 45].flatMap((bound) => fallsBelow(sparse, at(bound))))).toEqual([
       expect.closeTo(53.226, 3),
@@ -108,13 +109,13 @@ describe('crossings and times between bounds, in minutes', () => {
   test('a bounce: the stage ends at the last crossing', () => {
     expect(minutes(fallsBelow(bouncing, at(80)))).toEqual([expect.closeTo(141.666667, 6), expect.closeTo(218, 6)]);
     expect(straightBetween(bouncing, 80, 130)).toBeCloseTo(198.238095, 6);
-    const [first] = stageSpans(prepareCurve(bouncing), coolingUncured, { ended: true });
+    const [first] = spansOf(bouncing, coolingUncured, { ended: true });
     expect(straightOf(first)).toBeCloseTo(213.238095, 6);
   });
 
   test('the chill above is missed uncured and its first stage is met cured', () => {
     expect(judgeCurve(cooling, coolingUncured, { ended: true }).kind).toBe('missed');
-    expect(stageSpans(prepareCurve(cooling), coolingCured, { ended: true })[0]?.verdict).toBe('met');
+    expect(spansOf(cooling, coolingCured, { ended: true })[0]?.verdict).toBe('met');
   });
 });
 
@@ -176,19 +177,19 @@ describe('one lot from the raw to the cold: cook, then chill, all straight lines
     expect(judgeCurve(heated.colder, comeUpWithinSixHours, { ended: true }).kind).toBe('met');
 
     const straight = (limit: typeof coolingCured, stage: number) => {
-      const span = stageSpans(prepareCurve(lot), limit, { ended: true, startAt: 352 * MINUTE })[stage];
+      const span = spansOf(lot, limit, { ended: true, startAt: 352 * MINUTE })[stage];
       return ((span?.straight?.endAt ?? NaN) - (span?.straight?.startAt ?? NaN)) / MINUTE;
     };
     expect(straight(coolingUncured, 0)).toBeCloseTo(180.7095, 4);
     expect(straight(coolingCured, 1)).toBeCloseTo(435.6685, 4);
     expect(straight(coolingUncured, 1)).toBeCloseTo(591.345, 4);
-    const [first] = stageSpans(prepareCurve(lot), coolingCured, { ended: true, startAt: 352 * MINUTE });
+    const [first] = spansOf(lot, coolingCured, { ended: true, startAt: 352 * MINUTE });
     expect(((first?.endAt ?? NaN) - (first?.startAt ?? NaN)) / MINUTE).toBe(227);
     expect(judgeCurve(lot, coolingUncured, { ended: true, startAt: 352 * MINUTE }).kind).toBe('missed');
     expect(judgeCurve(lot, coolingCured, { ended: true, startAt: 352 * MINUTE }).kind).toBe('met');
   });
 });
 
-type Span = ReturnType<typeof stageSpans>[number];
+type Span = ReturnType<typeof spansOf>[number];
 const straightOf = (span: Span | undefined) => ((span?.straight?.endAt ?? NaN) - (span?.straight?.startAt ?? NaN)) / MINUTE;
 const longestOf = (span: Span | undefined) => ((span?.endAt ?? NaN) - (span?.startAt ?? NaN)) / MINUTE;

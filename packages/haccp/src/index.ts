@@ -73,7 +73,7 @@ export * from './slips/weight-of-piece';
 export * from './thermal/curve';
 export * from './thermal/crossing';
 export * from './thermal/time-in-band';
-export * from './kinds/cooling/stage-spans';
+export * from './kinds/cooling/cooling-of';
 export * from './limit-sets/index';
 export * from './timing/both-times';
 export * from './timing/flag-times';

@@ -47,9 +47,8 @@ export function explainGrowth(
   isCured: boolean,
   context: CurveContext,
 ): GrowthExplained | undefined {
-  const [limit] = limits;
-  if (!limit) return undefined;
-  const cured = isCured ? growthUnderCure(readings, species, limit, context) : undefined;
+  if (limits.length === 0) return undefined;
+  const cured = isCured ? growthUnderCure(readings, species, context) : undefined;
   const outcome = cured?.worstCase.growth ?? estimateGrowth(readings, species, { cookingEnded: context.startAt });
   return {
     as: cured ? cured.worstCase.as : 'uncured',

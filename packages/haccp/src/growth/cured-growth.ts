@@ -1,10 +1,8 @@
-import type { CoolingLimit } from '../kinds/cooling/cooling-limit';
 import { coded } from '../limits/coded';
 import type { Source } from '../limits/source';
 import type { Coded, Phrase } from '../limits/verdict';
-import { byProbe, prepareCurve, type CurveReading } from '../thermal/curve';
-import type { CoolingContext, StageSpan } from '../kinds/cooling/stage-span';
-import { stageSpans } from '../kinds/cooling/stage-spans';
+import type { CurveReading } from '../thermal/curve';
+import type { CoolingContext } from '../kinds/cooling/stage-span';
 import type { GrowthOptions } from './add-up-growth';
 import { estimateGrowth, type GrowthOutcome } from './estimate-growth';
 import type { Species } from './growth-set';
@@ -26,8 +24,6 @@ export type CuredObservation = {
  */
 export type CuredGrowth = {
   kind: 'no model';
-  /** Per probe; a cured product is judged by them. */
-  stages: { probe: string; spans: StageSpan[] }[];
   published: readonly CuredObservation[];
   /** Only an upper bound: real growth under cure is far less. */
   worstCase: { as: 'worst case, as if uncured'; growth: GrowthOutcome };
@@ -73,18 +69,12 @@ const ppm = (value: number) => asGiven(value, 'ppm');
 export function growthUnderCure(
   readings: readonly CurveReading[],
   species: Species | 'mixed or unknown',
-  cooling: CoolingLimit,
-  context: CoolingContext,
+  { startAt }: Pick<CoolingContext, 'startAt'>,
   options: GrowthOptions = {},
 ): CuredGrowth {
-  const growth = estimateGrowth(readings, species, { cookingEnded: context.startAt, ...options });
-  const stages = [...byProbe(readings)].map(([probe, own]) => ({
-    probe,
-    spans: stageSpans(prepareCurve(own), cooling, context),
-  }));
+  const growth = estimateGrowth(readings, species, { cookingEnded: startAt, ...options });
   return {
     kind: 'no model',
-    stages,
     published: curedObservations,
     worstCase: { as: 'worst case, as if uncured', growth },
   };

@@ -124,17 +124,10 @@ test('what never cools keeps growing in the figure, and all the same reading is 
   expect(highestOf([at(0, 45), at(2, 45)], 'beef', noGaps).byStraightLines.noLag).toBeCloseTo(5.167966, 6);
 });
 
-test('for a cured product there are stages, published cures and a worst case, and no figure of its own', () => {
-  const limit = {
-    kind: 'cooling' as const,
-    stages: [{ from: { '°C': 5440 }, to: { '°C': 2670 }, withinSeconds: 5 * 3600, counted: 'stage' as const }],
-    longestGapSeconds: 5 * 3600,
-    source: { citation: 'an invented schedule', edition: '', confirmed: true },
-  };
-  const growth = growthUnderCure(chill, 'pork', limit, { ended: true, startAt: 0 }, noGaps);
+test('for a cured product there are published cures and a worst case, and no figure of its own', () => {
+  const growth = growthUnderCure(chill, 'pork', { startAt: 0 }, noGaps);
   expect(growth).toMatchObject({
     kind: 'no model',
-    stages: [{ probe: '', spans: [{ finding: 'in time' }] }],
     worstCase: { as: 'worst case, as if uncured', growth: { kind: 'estimate' } },
   });
   expect(growth).not.toHaveProperty('log10');

@@ -6,7 +6,7 @@ import { massFromGrams, massOf, formatMass } from '../../quantity/weigh';
 import { doseFor } from './dose-for';
 import { judgeConcentration } from './judge-concentration';
 import type { ConcentrationLimit } from './concentration-limit';
-import { plainly } from '../../limits/plainly.test-data';
+import { plainly, type Plainly } from '../../limits/plainly.test-data';
 
 const g = (value: number) => massOf({ value, unit: 'g' });
 const kg = (value: number) => massOf({ value, unit: 'kg' });
@@ -237,7 +237,8 @@ describe('scales that may be wrong', () => {
 
   test('where rework is a part of it, one more weighing is wrong by the error of its scale', () => {
     const doubt = { most: { substance: g(1.4), base: kg(10) }, least: { substance: g(1.1), base: kg(10) } };
-    const judged = (error: number) => plainly(judgeConcentration([wrongBy(20, error)], kg(10), nitriteComminutedRefrigerated, doubt)).add;
+    const judged = (error: number) =>
+      (plainly(judgeConcentration([wrongBy(20, error)], kg(10), nitriteComminutedRefrigerated, doubt)) as Plainly).add;
     expect(judged(0)).toBe('1.6 g');
     expect(judged(0.5)).toBe('2.1 g');
     expect(judged(0.6)).toBeUndefined();

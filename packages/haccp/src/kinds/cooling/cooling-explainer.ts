@@ -2,14 +2,13 @@ import { governing } from '../../explain/governing';
 import { lineAt } from '../../explain/line';
 import { coded } from '../../limits/coded';
 import { printedIn, timeOf } from '../../quantity/quantities';
-import { prepareCurve } from '../../thermal/curve';
 import type { Explainer } from '../explainer';
 import { undrawn } from '../undrawn';
 import { coolingCrossings } from './cooling-crossings';
 import type { CoolingLimit } from './cooling-limit';
+import { coolingOf } from './cooling-of';
 import { explainCooling } from './explain-cooling';
 import { stageOf } from './stage-of';
-import { stageSpans } from './stage-spans';
 
 export const coolingExplainer: Explainer<CoolingLimit> = {
   ...undrawn,
@@ -21,7 +20,7 @@ export const coolingExplainer: Explainer<CoolingLimit> = {
     ]),
   crossings: coolingCrossings,
   stretches: (limit, { readings, unit, context }) =>
-    stageSpans(prepareCurve(readings), limit, context).flatMap(({ from, to, startAt, endAt, deadline, verdict }) => {
+    (coolingOf(readings, limit, context)?.spans ?? []).flatMap(({ from, to, startAt, endAt, deadline, verdict }) => {
       if (startAt === undefined) return [];
       const kind = verdict === 'undetermined' && !context.ended ? 'running' : verdict;
       return [{ label: stageOf(from, to, unit), startAt, endAt, deadline, kind }];

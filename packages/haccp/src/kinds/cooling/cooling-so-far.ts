@@ -9,7 +9,7 @@ export type CoolingKnown = {
   /** End of cooking (epoch ms). */
   startAt?: number;
   /** Error of a reading, either way, on the common scale. */
-  error?: number;
+  error: number;
 };
 
 /** Grows with its stages, never with its readings. */
@@ -28,7 +28,7 @@ export type CoolingSoFar = {
   last?: Instant;
 };
 
-export function beginCooling(limit: CoolingLimit, { startAt, error = 0 }: CoolingKnown): CoolingSoFar {
+export function beginCooling(limit: CoolingLimit, { startAt, error }: CoolingKnown): CoolingSoFar {
   const before = beginBeforeTheEnd(startAt, error);
   const starts = limit.stages.map(({ from }, index) =>
     from ? beginStart(boundOf(from), index === 0 ? 'first' : 'last', before, error) : beginStart(NO_BOUND, 'end of cooking', before, error),

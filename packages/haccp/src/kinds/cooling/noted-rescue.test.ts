@@ -107,5 +107,5 @@ test('what the thermometer may be wrong by has to be chilled away too', () => {
 });
 
 test('of a chill without readings there is nothing to say', () => {
-  expect(rescuesOf(beginCooling(coolingUncured, {}), [], { ended: false })).toEqual([]);
+  expect(rescuesOf(beginCooling(coolingUncured, { error: 0 }), [], { ended: false })).toEqual([]);
 });

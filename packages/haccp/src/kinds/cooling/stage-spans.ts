@@ -2,21 +2,13 @@ import type { CoolingLimit, CoolingStage } from './cooling-limit';
 import { millisecondsOf } from '../../quantity/duration';
 import type { Degrees } from '../../quantity/temperature';
 import { straightEndOf, type EndSoFar, type Landing } from './cooling-end';
-import { addToCooling, beginCooling, startOfStage, type CoolingSoFar } from './cooling-so-far';
+import { startOfStage, type CoolingSoFar } from './cooling-so-far';
 import { startOf, type CoolingStart } from './cooling-start';
-import type { Curve } from '../../thermal/curve';
 import type { Instant } from '../../thermal/instant';
 import { passingOf, type Passing } from './passing';
 import { VERDICT_OF, type CoolingContext, type StageFinding, type StageSpan } from './stage-span';
-import { instantOf } from '../../thermal/time-in-band';
 
 export type * from './stage-span';
-
-export function stageSpans(curve: Curve, limit: CoolingLimit, context: CoolingContext): StageSpan[] {
-  const cooling = beginCooling(limit, context);
-  for (let i = 0; i < curve.colder.length; i += 1) addToCooling(cooling, instantOf(curve, i));
-  return spansOf(cooling, context);
-}
 
 /** `startAt` is the one the chill began with. */
 export const spansOf = (cooling: CoolingSoFar, context: CoolingContext): StageSpan[] =>
