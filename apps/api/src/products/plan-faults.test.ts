@@ -55,6 +55,17 @@ describe('a plan', () => {
     ]);
   });
 
+  test('cannot judge one value by limits in different units', () => {
+    const { source } = coldHolding;
+    const limits = [
+      { limitId: v7(), limit: { kind: 'range', measured: 'pH', max: 4600, source } },
+      { limitId: v7(), limit: { kind: 'range', measured: 'percent', min: 2500, source } },
+    ] as ControlPoint['limits'];
+    const mixed = (some: ControlPoint['limits']) => faultsOf(aPlan((plan) => void (point(plan, 'Cold storage').limits = some)));
+    expect(mixed(limits)).toMatchObject([{ code: 'units-mixed', figures: { point: 'Cold storage' } }]);
+    expect(mixed(limits.slice(0, 1))).toEqual([]);
+  });
+
   test('cannot ask for one value where a series of readings is judged', () => {
     expect(planFaults(aPlan((plan) => void (point(plan, 'Chilling').takenAs = 'value')))).toEqual([
       'Chilling: its limit is judged from a series of readings, but it is recorded as one value.',

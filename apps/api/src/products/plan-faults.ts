@@ -29,6 +29,7 @@ function pointFaults(point: ControlPoint, content: PlanContent): Told[] {
     ...followsFaults(point, content),
     ...surroundingsFaults(point),
     ...aloneFaults(point),
+    ...unitsFaults(point),
   ];
 }
 
@@ -48,6 +49,12 @@ function aloneFaults({ name: point, limits }: ControlPoint): Told[] {
   const isAlone = kinds.has('growth') && !kinds.has('cooling');
   const isMixed = kinds.has('weightLoss') && kinds.size > 1;
   return [...(isAlone ? [told('growth-alone', { point })] : []), ...(isMixed ? [told('loss-mixed', { point })] : [])];
+}
+
+/** One value has one unit: it would say nothing of the other limits. */
+function unitsFaults({ name: point, takenAs, limits }: ControlPoint): Told[] {
+  const units = new Set(limits.map(({ limit }) => kindOf(limit).unitsRead(limit).join()));
+  return takenAs === 'value' && units.size > 1 ? [told('units-mixed', { point })] : [];
 }
 
 /** A probe named like its surroundings would go unjudged. */

@@ -193,6 +193,7 @@ export const problemDetails = {
     '{point}: its limit is judged from {fitting, select, value {one value} curve {a series of readings} weighings {what is weighed in} other {a yes or no}}, but it is recorded as {recorded, select, value {one value} curve {a series of readings} weighings {what is weighed in} other {a yes or no}}.',
   'growth-alone': '{point}: predicted growth is a screening and clears nothing. Put it beside a cooling limit.',
   'loss-mixed': '{point}: give the loss of weight a control point of its own; here temperatures are read.',
+  'units-mixed': '{point}: give each unit a control point of its own; one value is read in one unit.',
   'surroundings-without-series': '{point}: what the product lies in is read only with a series of readings.',
   'surroundings-is-a-probe': '{point}: “{probe}” is one of its probes. Give what it lies in another name.',
   'humidity-of-which-cook': '{point}: name the cooking control point that humidity is kept in.',

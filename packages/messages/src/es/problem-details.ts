@@ -186,6 +186,7 @@ export const problemDetails = translated<typeof english>()({
     '{point}: su límite se evalúa con {fitting, select, value {un solo valor} curve {una serie de lecturas} weighings {lo que se pesa} other {un sí o no}}, pero se anota como {recorded, select, value {un solo valor} curve {una serie de lecturas} weighings {lo que se pesa} other {un sí o no}}.',
   'growth-alone': '{point}: el crecimiento estimado es un filtro y no libera nada. Póngalo junto a un límite de enfriamiento.',
   'loss-mixed': '{point}: dé a la pérdida de peso un punto de control propio; aquí se leen temperaturas.',
+  'units-mixed': '{point}: dé a cada unidad un punto de control propio; un valor se lee en una sola unidad.',
   'surroundings-without-series': '{point}: aquello en que está el producto se lee solo con una serie de lecturas.',
   'surroundings-is-a-probe': '{point}: “{probe}” es una de sus sondas. Dé otro nombre a aquello en que está el producto.',
   'humidity-of-which-cook': '{point}: nombre el punto de control de cocción en que se mantiene la humedad.',
