@@ -27,6 +27,13 @@ test.each([
   expect(verdict).toMatchObject({ kind, notes: [{ code: 'allowed-for-aw', figures: { error: { value: '0.003', unit: 'ratio' } } }] });
 });
 
+test('of two bounds the nearer is told, with the meter’s error off it', () => {
+  const sour: FigureLimit = { ...dry, of: 'pH', unit: 'pH', min: 4600, max: 5300 };
+  const spare = (value: number) => judgeFigureRead({ value, unit: 'pH' }, sour, { pH: { thousandths: 50 } }).figures.spare;
+  expect(spare(5.24)).toEqual({ value: '0.01', unit: 'ratio' });
+  expect(spare(4.7)).toEqual({ value: '0.05', unit: 'ratio' });
+});
+
 test('an error of nothing, or of another meter, changes nothing', () => {
   const errors = { aw: { thousandths: 0 }, pH: { thousandths: 50 } };
   expect(judgeFigureRead({ value: 0.91, unit: 'aw' }, dry, errors)).toEqual(judgeFigureRead({ value: 0.91, unit: 'aw' }, dry));

@@ -1,6 +1,5 @@
 import { divide } from '../../quantity/divide';
 import { amountOf, differenceOf } from '../../quantity/quantities';
-import type { Quantity } from '../../quantity/quantity';
 import { cannotBe, impossibleFigure } from '../../limits/impossible-value';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Figure, Found, Verdict } from '../../limits/verdict';
@@ -21,7 +20,16 @@ export function judgeFigure(figure: Ratio | undefined, limit: FigureLimit): Verd
   const out = [outBy(figure, limit, 'min'), outBy(figure, limit, 'max')].find((side) => side?.isOut);
   const impossible = out ? undefined : impossibleFigure(limit, divide(figure.numerator * 1000n, figure.denominator, 'nearest'));
   if (impossible) return { ...cannotBe(impossible), notes: [] };
-  if (!out) return { kind: 'met', finding: 'value-within', figures: { read, spare: leastSpare(figure, limit) }, notes: [] };
+  if (!out) {
+    const spare = leastSpare(figure, limit);
+    return {
+      kind: 'met',
+      finding: 'value-within',
+      figures: { read, spare: differenceOf(spare, limit.unit) },
+      spare: Number(spare),
+      notes: [],
+    };
+  }
   if (limit.advises) return { kind: 'met', finding: 'figure-not-as-advised', figures: { read }, notes: [] };
   return { kind: 'missed', ...missedBy(out, figure, limit, read), notes: [] };
 }
@@ -46,10 +54,11 @@ function outBy({ numerator, denominator }: Ratio, limit: FigureLimit, side: Side
   return { side, by, isOut: by < 0n || (by === 0n && limit.signs?.[side] !== undefined) };
 }
 
-function leastSpare(figure: Ratio, limit: FigureLimit): Quantity {
+/** Thousandths. */
+function leastSpare(figure: Ratio, limit: FigureLimit): bigint {
   const inside = [outBy(figure, limit, 'min'), outBy(figure, limit, 'max')].flatMap((side) => (side ? [side.by] : []));
   const least = inside.reduce((one, other) => (other < one ? other : one));
-  return differenceOf(thousandths(least, figure, 'down'), limit.unit);
+  return thousandths(least, figure, 'down');
 }
 
 const thousandths = (by: bigint, { denominator }: Ratio, rounding: 'up' | 'down'): bigint => divide(by, denominator, rounding);
