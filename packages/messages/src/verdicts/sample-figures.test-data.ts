@@ -13,7 +13,15 @@ const days = (value: string) => ({ value, unit: 'days' as const });
 const SAMPLE: Figures = {
   ...{ hottest: fahrenheit('151.5'), at: fahrenheit('145'), instant: fahrenheit('158') },
   ...{ held: minutes(3), needed: minutes(4), spare: minutes(2), left: minutes(25), leftThen: minutes(50), toGo: minutes(40) },
-  ...{ short: minutes(1), over: minutes(15), age: minutes(16), gap: minutes(20), tolerated: minutes(15), straight: minutes(7) },
+  ...{
+    short: minutes(1),
+    over: minutes(15),
+    past: minutes(15),
+    age: minutes(16),
+    gap: minutes(20),
+    tolerated: minutes(15),
+    straight: minutes(7),
+  },
   stage: { from: fahrenheit('130'), to: fahrenheit('80') },
   ...{ from: fahrenheit('130'), to: fahrenheit('80'), reading: fahrenheit('84'), upper: fahrenheit('120') },
   ...{ took: minutes(105), allowed: minutes(90), within: minutes(90), cold: minutes(30), half: minutes(12) },
@@ -95,7 +103,7 @@ const OWN: readonly (readonly [begins: string, figures: Figures])[] = [
     'fermentation',
     {
       ...{ most: degreeHours('1100'), allowed: degreeHours('1200'), straight: degreeHours('1000') },
-      ...{ over: degreeHours('10'), spare: degreeHours('100') },
+      ...{ over: degreeHours('10'), past: degreeHours('10'), spare: degreeHours('100') },
     },
   ],
   ['loss', { asked: percent('35'), spare: percent('1.5'), short: percent('3') }],

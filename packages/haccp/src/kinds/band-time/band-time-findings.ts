@@ -42,8 +42,10 @@ export function bandTimeFound(
   };
 }
 
+/** In doubt there is no margin; `past` is only what the worst case would be over. */
 function marginOf(finding: BandFinding, spare: number): Figures {
-  if (spare < 0) return { over: timeOf(spare) };
+  if (finding === 'too-long') return { over: timeOf(spare) };
   if (finding === 'in-time') return { spare: timeOf(spare) };
-  return finding === 'running' ? { toGo: timeOf(spare) } : {};
+  if (finding !== 'running') return {};
+  return spare < 0 ? { past: timeOf(spare) } : { toGo: timeOf(spare) };
 }

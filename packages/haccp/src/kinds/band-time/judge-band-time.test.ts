@@ -24,7 +24,7 @@ test.each([
     'at most 6 h by the readings, but maybe longer',
     curve('°F', [0, 49], [120, 70], [240, 100], [350, 128], [361, 131]),
     'band-not-shown',
-    '1 min',
+    undefined,
   ],
   ['surely too long', curve('°F', [0, 40], [120, 60], [240, 80], [360, 100], [480, 125], [500, 140]), 'band-too-long', '2 h 20 min'],
 ])('a come-up of %s', (_case, readings, finding, by) => {
@@ -59,6 +59,12 @@ test('what follows the end of the cook belongs to chilling', () => {
   const heated = curve('°F', [0, 50], [60, 130], [90, 160], [200, 120]);
   expect(found(heated)).toMatchObject({ kind: 'met', took: '1 h' });
   expect(found(heated, { ended: false })).toMatchObject({ kind: 'undetermined', took: '2 h 50 min' });
+});
+
+test('nothing undetermined says a margin; past the time in the worst case the lot is to be held', () => {
+  const back = curve('°F', [0, 40], [100, 60], [200, 100], [300, 100], [365, 45]);
+  expect(found(back, { ended: false })).toMatchObject({ kind: 'undetermined', finding: 'band-running', past: '5 min' });
+  for (const judged of [found(back, { ended: false }), found(back)]) expect(judged).not.toHaveProperty('over');
 });
 
 test('while it runs it says how long is left', () => {

@@ -1,4 +1,4 @@
-import type { Coded, Found, Verdict } from '../../limits/verdict';
+import type { Coded, Figures, Found, Verdict } from '../../limits/verdict';
 import { onCommonScale } from '../../quantity/convert-degrees';
 import { divide } from '../../quantity/divide';
 import { amountOf, degreesOf, leftOf, timeOf } from '../../quantity/quantities';
@@ -41,12 +41,19 @@ export function fermentationFound(
       ...(warmer.length > 0 && { hottest: degreesOf(inUnit(sum.hottest, unit)) }),
       ...(finding === 'too-many' && { sure: inDegreeHours(sum.sure, unit) }),
       ...(sum.gap !== undefined && { gap: timeOf(sum.gap) }),
-      ...(spare < 0n ? { over: inDegreeHours(-spare, unit) } : finding === 'in-time' ? { spare: inDegreeHours(spare, unit) } : {}),
+      ...marginOf(finding, spare, unit),
       ...(finding === 'running' && leftOf(left)),
     },
     spare: Number(spare / one),
     ...(finding === 'running' && { running: { code: 'fermentation', figures: { pH }, deadline: last && left && last.at + left } }),
   };
+}
+
+/** In doubt there is no margin; `past` is only what the worst case would be over. */
+function marginOf(finding: FermentationFinding, spare: bigint, unit: TemperatureUnit): Figures {
+  if (finding === 'too-many') return { over: inDegreeHours(-spare, unit) };
+  if (finding === 'in-time') return { spare: inDegreeHours(spare, unit) };
+  return finding === 'running' && spare < 0n ? { past: inDegreeHours(-spare, unit) } : {};
 }
 
 /** Where less than what counts. For information. */

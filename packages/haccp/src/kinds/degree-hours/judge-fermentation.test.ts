@@ -118,6 +118,13 @@ test('over a gap the warmer end decides whether it is shown, the cooler whether 
   expect(judge([at(0, 85), at(60, 89)], [pH(60, 5.3)]).kind).toBe('missed');
 });
 
+test('nothing undetermined says a margin; past the class in the worst case the lot is to be held', () => {
+  const gap = [at(0, 62), at(60, 89)];
+  const running = found(gap, [], { ended: false });
+  expect(running).toMatchObject({ kind: 'undetermined', finding: 'fermentation-running', past: '540 °F·h' });
+  for (const judged of [running, found(gap, []), found(gap, [pH(60, 5.3)])]) expect(judged).not.toHaveProperty('over');
+});
+
 test.each([
   ['the chamber was first read late', hourly(20, 80).slice(5), [pH(20, 5.3)]],
   ['the chamber was read no more', hourly(10, 80), [pH(20, 5.3)]],

@@ -13,23 +13,20 @@ export const ripening = translated<typeof english>()({
   'fermentation-too-many.next': 'Retenga el lote y siga la acción correctiva del plan.',
   'fermentation-no-readings.because': 'No hay ninguna lectura utilizable de la cámara.',
   'fermentation-no-readings.next': 'Lea la cámara y el pH.',
-  'fermentation-never-down.margin+over': '{over} de más',
   'fermentation-never-down.because': 'Ninguna lectura muestra {pH}, así que el tiempo no está completo.',
   'fermentation-never-down.next': 'Retenga el lote y siga la acción correctiva del plan.',
-  'fermentation-running.margin+over': '{over} de más',
   'fermentation-running.because': 'Todavía no se ha mostrado {pH}; como máximo se han usado {most} de {allowed}.',
   'fermentation-running.next': 'Continúe: llegue a {pH}. Una cámara más caliente puede dejar menos.',
   'fermentation-running.next+left': 'Continúe: llegue a {pH} en unos {left} a esta temperatura. Una cámara más caliente puede dejar menos.',
   'fermentation-running.next+soon':
     'Continúe: llegue a {pH} en menos de 1 min a esta temperatura. Una cámara más caliente puede dejar menos.',
-  'fermentation-no-start.margin+over': '{over} de más',
+  'fermentation-running.next+past':
+    'Retenga el lote: en el peor de los casos se usaron {past} de más. Mida el pH, y agregue del registrador las lecturas intermedias.',
   'fermentation-no-start.because':
     'No está anotado el comienzo de la fermentación, así que lo anterior a la primera lectura no está cubierto.',
   'fermentation-no-start.next': 'Anote cuándo se colgaron los embutidos en la cámara, o retenga el lote.',
-  'fermentation-not-covered.margin+over': '{over} de más',
   'fermentation-not-covered.because': 'La cámara no se anotó desde el comienzo hasta {pH}.',
   'fermentation-not-covered.next': 'Agregue las lecturas de la cámara, o retenga el lote.',
-  'fermentation-not-shown.margin+over': '{over} de más',
   'fermentation-not-shown.because':
     'Durante un intervalo de {gap} sin lecturas la cámara pudo estar caliente: {most} como máximo, se permiten {allowed}.',
   'fermentation-not-shown.next': 'Agregue del registrador las lecturas que faltan, o retenga el lote.',
