@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { curve, judge, MINUTE } from '../kinds/cooling/judge-chill.test-data';
 import { degreesOf, timeOf } from '../quantity/quantities';
 import { isSameMiss, isSameVerdict } from './same-miss';
 import type { Verdict } from './verdict';
@@ -28,8 +29,35 @@ test.each([
     ppm('187.5', { ingredient: 'Cure' }),
     ppm('187.5', { ingredient: 'Salt' }),
   ],
+  ['less time left', ppm('187.5', { leftThen: timeOf(2) }), ppm('187.5', { left: timeOf(1) })],
 ])('is the same miss: %s', (_, known, now) => {
   expect(isSameMiss(known, now)).toBe(true);
+});
+
+test.each<[string, boolean, [number, number][]]>([
+  [
+    'one that was ended above its bound',
+    true,
+    [
+      [0, 130],
+      [80, 85],
+    ],
+  ],
+  [
+    'one over its time that goes on',
+    false,
+    [
+      [0, 130],
+      [105, 85],
+    ],
+  ],
+])('a chill is the same miss whenever it is judged: %s', (_, ended, points) => {
+  const judged = (now?: number) => judge(curve('°F', ...points), { ended, now });
+  expect(judged(100 * MINUTE).kind).toBe('missed');
+  for (const now of [3000 * MINUTE, undefined]) {
+    expect(isSameMiss(judged(100 * MINUTE), judged(now))).toBe(true);
+    expect(judged(now).figures).toEqual(judged(100 * MINUTE).figures);
+  }
 });
 
 test.each([

@@ -1,17 +1,17 @@
 import { canonicalJson } from '../ledger/canonical-json';
 import type { Figures, Verdict } from './verdict';
 
+/** What is left of a time passes while a miss stays what it is. */
+const OF_THE_CLOCK: readonly string[] = ['left', 'leftThen'];
+
 /** Later readings may change these figures while the miss stays the same. */
-const BESIDE: readonly string[] = ['hottest', 'reading', 'weighed', 'leastIn', 'mostIn', 'tooMuch', 'ingredient', 'meat'];
+const BESIDE: readonly string[] = ['hottest', 'reading', 'weighed', 'leastIn', 'mostIn', 'tooMuch', 'ingredient', 'meat', ...OF_THE_CLOCK];
 
 /** The same findings and figures, of the same probe or piece; any change is another miss. */
 export function isSameMiss(known: Verdict | null, now: Verdict): boolean {
   if (known?.kind !== 'missed' || now.kind !== 'missed') return false;
   return known.probe === now.probe && canonicalJson(missedIn(known)) === canonicalJson(missedIn(now));
 }
-
-/** What is left of a time passes while a miss stays what it is. */
-const OF_THE_CLOCK: readonly string[] = ['left', 'leftThen'];
 
 /** The same finding for the same reasons with the same figures; what is noted beside it may differ. */
 export const isSameVerdict = (known: Verdict, now: Verdict): boolean =>

@@ -31,7 +31,7 @@ const CODES: Record<StageFinding, string> = {
 const GOING_ON: StageFinding[] = ['running', 'overdue', 'start unknown', 'end of cooking late', 'nothing since cooking'];
 
 export function findStage(span: StageSpan, limit: CoolingLimit, index: number, last: CurveReading, context: CurveContext): StageFound {
-  const spare = span.deadline === undefined ? undefined : span.deadline - (span.endAt ?? last.at);
+  const spare = span.deadline === undefined || !span.straight ? undefined : span.deadline - (span.endAt ?? last.at);
   const isGoingOn = GOING_ON.includes(span.finding) && span.endAt === undefined;
   const { unit } = last.temperature;
   const stage = stageOf(span.from, span.to, unit);
@@ -40,7 +40,7 @@ export function findStage(span: StageSpan, limit: CoolingLimit, index: number, l
   return {
     kind: span.verdict,
     finding: CODES[span.finding],
-    figures: { stage, to, ...figuresOf(span, limit, index, last, context, error), ...marginOf(span, spare, isGoingOn) },
+    figures: { stage, to, ...figuresOf(span, limit, index, last, context, error), ...marginOf(span, spare) },
     measure: measureOf(span),
     spare,
     ...(isGoingOn && { running: { code: 'cooling', figures: { stage, to }, deadline: span.deadline, since: span.startAt } }),
@@ -66,7 +66,7 @@ export function straightNotes(spans: readonly StageSpan[], unit: TemperatureUnit
 }
 
 function figuresOf(
-  { from, startAt, endAt, deadline, gap }: StageSpan,
+  { from, startAt, endAt, deadline, gap, finding, straight }: StageSpan,
   { stages, longestGapSeconds }: CoolingLimit,
   index: number,
   last: CurveReading,
@@ -75,21 +75,26 @@ function figuresOf(
 ): Figures {
   const own = stages[index] as CoolingStage;
   return {
-    allowed: timeOf(millisecondsOf(own.withinSeconds)),
-    ...(endAt === undefined && { reading: degreesOf(last.temperature) }),
+    ...(finding !== 'not begun' && { allowed: timeOf(millisecondsOf(own.withinSeconds)) }),
+    ...(endAt === undefined && (straight || finding === 'ended above') && { reading: degreesOf(last.temperature) }),
     ...(from && { from: printedAllowing(from, last.temperature.unit, error) }),
-    ...(startAt !== undefined && { took: timeOf((endAt ?? last.at) - startAt) }),
+    ...(startAt !== undefined && straight && { took: timeOf((endAt ?? last.at) - startAt) }),
     ...(gap !== undefined && { gap: timeOf(gap), tolerated: timeOf(millisecondsOf(longestGapSeconds)) }),
-    ...(deadline !== undefined &&
-      endAt === undefined &&
-      (now === undefined ? { leftThen: timeOf(deadline - last.at) } : { left: timeOf(deadline - now) })),
+    ...(deadline !== undefined && leftUntil(deadline, finding, now, last.at)),
   };
 }
 
-/** None in doubt: "undetermined, 30 min to spare" contradicts itself. */
-function marginOf({ finding, verdict }: StageSpan, spare: number | undefined, isGoingOn: boolean): Figures {
+/** From now, or from the last reading where there is one since cooking. */
+function leftUntil(deadline: number, finding: StageFinding, now: number | undefined, lastAt: number): Figures {
+  if (finding !== 'running' && finding !== 'nothing since cooking') return {};
+  if (now !== undefined) return { left: timeOf(deadline - now) };
+  return finding === 'running' ? { leftThen: timeOf(deadline - lastAt) } : {};
+}
+
+/** None in doubt: "undetermined, 30 min to spare" contradicts itself. What runs says what is left at its last reading. */
+function marginOf({ finding, verdict }: StageSpan, spare: number | undefined): Figures {
   if (spare === undefined) return {};
   if (verdict === 'missed' && spare < 0) return { over: timeOf(spare) };
   if (finding === 'in time') return { spare: timeOf(spare) };
-  return isGoingOn && spare >= 0 ? { toGo: timeOf(spare) } : {};
+  return finding === 'running' ? { toGo: timeOf(spare) } : {};
 }
