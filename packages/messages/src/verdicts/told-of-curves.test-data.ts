@@ -177,13 +177,13 @@ export const toldOfCurves: readonly (readonly [key: string, text: string])[] = [
   ['chill-start-in-time.because', 'Chilling began 1 h 45 min after cooking; 1 h 30 min are allowed.'],
   [
     'chill-start-in-time.because+cold',
-    'Chilling began 1 h 45 min after cooking; 1 h 30 min are allowed. Before that, 30 min after cooking, the core was at 120 °F or below.',
+    'Chilling began 1 h 45 min after cooking; 1 h 30 min are allowed. Before that, 30 min after cooking, the core was below 120 °F.',
   ],
   ['chill-start-too-late.margin', '15 min too long'],
   ['chill-start-too-late.because', 'Chilling began 1 h 45 min after cooking; 1 h 30 min are allowed.'],
   [
     'chill-start-too-late.because+cold',
-    'Chilling began 1 h 45 min after cooking; 1 h 30 min are allowed. Before that, 30 min after cooking, the core was at 120 °F or below.',
+    'Chilling began 1 h 45 min after cooking; 1 h 30 min are allowed. Before that, 30 min after cooking, the core was below 120 °F.',
   ],
   ['chill-start-too-late.next', 'Hold the lot and follow the corrective action of the plan.'],
   ['chill-start-to-come.because', 'Chilling is said to have begun later than that was recorded: it shows nothing.'],

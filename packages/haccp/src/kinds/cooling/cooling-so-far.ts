@@ -3,7 +3,7 @@ import { boundOf, type Bound } from '../../quantity/bound';
 import { beginBeforeTheEnd, beginsAnew, copyOfBeforeTheEnd, type BeforeTheEnd } from '../../thermal/before-the-end';
 import { addToEnd, beginEnd, copyOfEnd, type EndSoFar } from './cooling-end';
 import { addToStart, beginStart, copyOfStart, fallOf, type StartSoFar } from './cooling-start';
-import { coldOver, type Instant } from '../../thermal/instant';
+import { warmOver, type Instant } from '../../thermal/instant';
 
 export type CoolingKnown = {
   /** End of cooking (epoch ms). */
@@ -22,7 +22,7 @@ export type CoolingSoFar = {
   /** First bound of the chill; error of a reading on the common scale. */
   readonly upper: Bound;
   readonly error: number;
-  /** First reading since cooking ended that may be below the first bound (epoch ms). */
+  /** First reading since cooking ended that is surely below the first bound (epoch ms). */
   coldFrom?: number;
   readings: number;
   last?: Instant;
@@ -47,7 +47,7 @@ export function addToCooling(cooling: CoolingSoFar, instant: Instant): void {
   const { last, limit } = cooling;
   const isAnew = beginsAnew(cooling.before, instant);
   if (isAnew) cooling.coldFrom = undefined;
-  if (cooling.coldFrom === undefined && coldOver(instant, cooling.upper) < cooling.error) cooling.coldFrom = instant.at;
+  if (cooling.coldFrom === undefined && warmOver(instant, cooling.upper) < -cooling.error) cooling.coldFrom = instant.at;
   for (const start of cooling.starts) addToStart(start, index, instant, last, isAnew);
   for (let stage = 0; stage < cooling.ends.length; stage += 1) {
     const start = startOfStage(cooling, limit, stage);

@@ -172,6 +172,20 @@ describe('that chilling began', () => {
     expect([by(80, 390), by(80, 420)]).toEqual(['met', 'missed']);
   });
 
+  test('tells a core cold before it only where the thermometer leaves no doubt', () => {
+    const cooled = (fahrenheit: number): Point[] => [
+      [10, 150],
+      [20, fahrenheit],
+      [60, 119.5],
+      [360, 40],
+    ];
+    const cold = (fahrenheit: number, points = cooled(fahrenheit)) =>
+      judge(at(70), { instrumentError: { hundredths: 100, unit: '°F' } }, points)?.parts?.[0]?.figures.cold;
+    expect(cold(120.5)).toBeUndefined();
+    expect(cold(119)).toBeUndefined();
+    expect(cold(118.9)).toEqual({ value: '1200000', unit: 'ms' });
+  });
+
   test('is no doubt where the core was cold before it was cooked', () => {
     expect(
       judge(at(30), {}, [

@@ -12,7 +12,7 @@ export type KnownOfStart = {
   startAt: number;
   now?: number;
   within: number;
-  /** First reading since cooking ended that may be below the first bound, and that bound. */
+  /** First reading since cooking ended that is surely below the first bound, and that bound. */
   coldFrom?: number;
   upper: Quantity;
 };

@@ -62,11 +62,11 @@ export const cooling = {
   'chill-start-in-time.margin': '{spare} to spare',
   'chill-start-in-time.because': 'Chilling began {took} after cooking; {within} are allowed.',
   'chill-start-in-time.because+cold':
-    'Chilling began {took} after cooking; {within} are allowed. Before that, {cold} after cooking, the core was at {upper} or below.',
+    'Chilling began {took} after cooking; {within} are allowed. Before that, {cold} after cooking, the core was below {upper}.',
   'chill-start-too-late.margin': '{over} too long',
   'chill-start-too-late.because': 'Chilling began {took} after cooking; {within} are allowed.',
   'chill-start-too-late.because+cold':
-    'Chilling began {took} after cooking; {within} are allowed. Before that, {cold} after cooking, the core was at {upper} or below.',
+    'Chilling began {took} after cooking; {within} are allowed. Before that, {cold} after cooking, the core was below {upper}.',
   'chill-start-too-late.next': 'Hold the lot and follow the corrective action of the plan.',
   'chill-start-to-come.because': 'Chilling is said to have begun later than that was recorded: it shows nothing.',
   'chill-start-to-come.next': 'Correct the time at “{askedAt}”, or hold the lot.',

@@ -64,11 +64,11 @@ export const cooling = translated<typeof english>()({
   'chill-start-in-time.margin': '{spare} de margen',
   'chill-start-in-time.because': 'El enfriamiento comenzó {took} después de la cocción; se permiten {within}.',
   'chill-start-in-time.because+cold':
-    'El enfriamiento comenzó {took} después de la cocción; se permiten {within}. Antes, {cold} después de la cocción, el centro estaba a {upper} o menos.',
+    'El enfriamiento comenzó {took} después de la cocción; se permiten {within}. Antes, {cold} después de la cocción, el centro estaba por debajo de {upper}.',
   'chill-start-too-late.margin': '{over} de más',
   'chill-start-too-late.because': 'El enfriamiento comenzó {took} después de la cocción; se permiten {within}.',
   'chill-start-too-late.because+cold':
-    'El enfriamiento comenzó {took} después de la cocción; se permiten {within}. Antes, {cold} después de la cocción, el centro estaba a {upper} o menos.',
+    'El enfriamiento comenzó {took} después de la cocción; se permiten {within}. Antes, {cold} después de la cocción, el centro estaba por debajo de {upper}.',
   'chill-start-too-late.next': 'Retenga el lote y siga la acción correctiva del plan.',
   'chill-start-to-come.because': 'Se dice que el enfriamiento comenzó más tarde de cuando se anotó: no muestra nada.',
   'chill-start-to-come.next': 'Corrija la hora en “{askedAt}”, o retenga el lote.',
