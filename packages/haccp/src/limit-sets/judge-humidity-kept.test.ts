@@ -25,6 +25,11 @@ const humid = (how: 'humid for a quarter' | 'humid throughout', minutes: number,
   minutes,
   percent,
 });
+const hotOven = (value: number): HumidityKept => ({
+  how: 'large piece in a hot oven',
+  oven: { value, unit: '°F' },
+  piece: { value: 12, unit: 'lb' },
+});
 const judge = (humidity: HumidityKept | undefined, seen: CookSeen | undefined = cook(200, 147), answer = {}) =>
   judgeHumidityKept({ holds: true, seen: '', humidity, ...answer }, limit, seen);
 
@@ -62,6 +67,10 @@ describe('humidity with the cook it was kept in', () => {
       undefined,
       'missed',
     ],
+    ['250 °F read by what may be wrong by 1 °F', hotOven(250), cook(200, 147, { error: degrees(1, '°F') }), 'missed'],
+    ['251 °F read by it', hotOven(251), cook(200, 147, { error: degrees(1, '°F') }), 'met'],
+    ['572 °F', hotOven(572), undefined, 'met'],
+    ['a point forgotten in 250.0 °F', hotOven(2500), undefined, 'undetermined'],
     ['a bag', { how: 'moisture-proof bag' }, undefined, 'met'],
   ])('%s', (_case, kept, seen, kind) => {
     expect(judgeHumidityKept({ holds: true, seen: '', humidity: kept }, limit, seen).kind).toBe(kind);

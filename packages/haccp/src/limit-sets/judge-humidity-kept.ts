@@ -6,6 +6,9 @@ import type { Figures, Verdict, VerdictKind } from '../limits/verdict';
 import { onCommonScale } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 import { above, boundOf } from '../quantity/bound';
+import { impossibleAs } from '../quantity/possible';
+import { printedAllowing } from '../quantity/printed-allowing';
+import { cannotBe } from '../limits/impossible-value';
 import { asGiven, printedIn, timeOf } from '../quantity/quantities';
 import type { Quantity } from '../quantity/quantity';
 import { massOf } from '../quantity/weigh';
@@ -48,7 +51,7 @@ export function judgeHumidityKept(
   });
   if (!kept) return found('undetermined', 'humidity-not-recorded');
   if (kept.how === 'moisture-proof bag') return found('met', 'attested-yes');
-  if (kept.how === 'large piece in a hot oven') return found(...judgeLargePiece(kept));
+  if (kept.how === 'large piece in a hot oven') return found(...judgeLargePiece(kept, cook?.error));
   if (kept.percent !== undefined && kept.percent < LEAST_PERCENT) {
     const least = percentOf(LEAST_PERCENT);
     return found('missed', 'humidity-too-low', { percent: percentOf(kept.percent), least });
@@ -73,14 +76,20 @@ const OPTIONS: Record<Exclude<HumidityKept['how'], 'moisture-proof bag' | 'large
 
 const percentOf = (value: number): Quantity => asGiven(value, '%');
 
-function judgeLargePiece({ oven, piece }: LargePiece): [VerdictKind, string, Figures] {
+/** An oven that cannot be so hot meets nothing; the thermometer's error is taken off. */
+function judgeLargePiece({ oven, piece }: LargePiece, error: Degrees | undefined): [VerdictKind, string, Figures] {
   const degrees = { hundredths: Math.round(oven.value * 100), unit: oven.unit };
   const least = piece.unit === 'kg' || piece.unit === 'g' ? LARGE_PIECE.kg : LARGE_PIECE.lb;
   if (massOf(piece) < massOf(least)) {
     return ['missed', 'humidity-piece-too-light', { least: asGiven(least.value, least.unit) }];
   }
-  const hot = { least: printedIn(HOT_OVEN, oven.unit) };
-  return above(degrees, boundOf(HOT_OVEN)) < 0 ? ['missed', 'humidity-oven-too-cold', hot] : ['met', 'humidity-needs-none', hot];
+  const by = stepsOf(error);
+  const hot = { least: printedAllowing(HOT_OVEN, oven.unit, by) };
+  if (above(degrees, boundOf(HOT_OVEN)) < by) return ['missed', 'humidity-oven-too-cold', hot];
+  const impossible = impossibleAs('oven', degrees);
+  if (!impossible) return ['met', 'humidity-needs-none', hot];
+  const { kind, finding, figures } = cannotBe(impossible);
+  return [kind, finding, figures];
 }
 
 type LargePiece = Extract<HumidityKept, { how: 'large piece in a hot oven' }>;
@@ -105,9 +114,11 @@ function endpointOf(readings: readonly CurveReading[], error: Degrees | undefine
     own.map(({ temperature }) => temperature).reduce((a, b) => (onCommonScale(b) > onCommonScale(a) ? b : a)),
   );
   const { hundredths, unit } = hottest.reduce((a, b) => (onCommonScale(b) < onCommonScale(a) ? b : a));
-  const steps = Math.abs(error?.hundredths ?? 0) * (error?.unit === '°C' ? 9 : 5);
-  return { hundredths: hundredths - Math.ceil(steps / (unit === '°C' ? 9 : 5)), unit };
+  return { hundredths: hundredths - Math.ceil(stepsOf(error) / (unit === '°C' ? 9 : 5)), unit };
 }
+
+/** On the common scale. */
+const stepsOf = (error: Degrees | undefined): number => Math.abs(error?.hundredths ?? 0) * (error?.unit === '°C' ? 9 : 5);
 
 const isHeldWarm = ({ readings, tables, error }: CookSeen): boolean =>
   tables.some((table) => {

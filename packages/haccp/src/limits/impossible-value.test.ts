@@ -78,6 +78,6 @@ test('its figures are what it cannot be and between what that lies, in the unit 
     ...{ value: '-40 °F', of: 'possible-cold', lowest: '-22 °F', highest: '230 °F' },
   });
   expect(plainly(judgeFigureRead({ value: 0.21, unit: 'ratio' }, mpr))).toMatchObject({
-    ...{ value: '0.21 ratio', of: 'possible-ratio', lowest: '0.4 ratio', highest: '20 ratio' },
+    ...{ value: '0.21 ratio', of: 'possible-ratio', lowest: '0.401 ratio', highest: '20 ratio' },
   });
 });

@@ -21,6 +21,8 @@ export const POSSIBLE_TEMPERATURE = {
   frozen: { least: at(-40, -40), most: at(110, 230) },
   /** Cultures rest below 45 °F; 15 to 45 °C typed as °F lies there or hardly above. */
   chamber: { least: at(7.2, 45), most: at(60, 140) },
+  /** Kitchen and smokehouse ovens end below it; 250.0 typed without its point lies above. */
+  oven: { least: at(0, 32), most: at(300, 572) },
 } as const satisfies Record<string, Possible<PrintedTemperature>>;
 
 export type TemperatureOf = keyof typeof POSSIBLE_TEMPERATURE;
@@ -36,8 +38,8 @@ export const POSSIBLE_PLAIN: Record<PlainUnit, Possible<number>> = {
   /** Water is 1 by definition; the driest eaten is freeze-dried, some 0.1. From memory. */
   aw: { least: 100, most: 1000 },
   '%': { least: 0, most: 100_000 },
-  /** Jerky is printed at 0.75; 4 as read and slipped by one place is 0.4. Common practice, no source. */
-  ratio: { least: 400, most: 20_000 },
+  /** Jerky is printed at 0.75; a 4 whose point slipped by one place reads 0.4 and lies outside. Common practice, no source. */
+  ratio: { least: 401, most: 20_000 },
 };
 
 export type Impossible = { value: Quantity; of: PossibleKind; lowest: Quantity; highest: Quantity };

@@ -13,6 +13,7 @@ export const values = {
   'possible-cold': 'what is kept cold',
   'possible-frozen': 'a freezer',
   'possible-chamber': 'a fermentation chamber',
+  'possible-oven': 'an oven',
   'possible-pH': 'the pH of food',
   'possible-aw': 'the water activity of food',
   'possible-share': 'a share of the whole',

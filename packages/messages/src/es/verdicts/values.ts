@@ -15,6 +15,7 @@ export const values = translated<typeof english>()({
   'possible-cold': 'lo que se mantiene frío',
   'possible-frozen': 'un congelador',
   'possible-chamber': 'una cámara de fermentación',
+  'possible-oven': 'un horno',
   'possible-pH': 'el pH de un alimento',
   'possible-aw': 'la actividad de agua de un alimento',
   'possible-share': 'una parte del total',
