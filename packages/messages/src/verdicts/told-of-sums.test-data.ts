@@ -152,7 +152,7 @@ export const toldOfSums: readonly (readonly [key: string, text: string])[] = [
   ['freezing.bound', '-10 °F'],
   ['freezing-held.because', '63 h at or below -10 °F is there without a break.'],
   ['freezing-short.because', '3 h short of 63 h at or below -10 °F, the nearest row.'],
-  ['freezing-short.next', 'Freeze on, or treat the pork another way: cook it, or use tested pork.'],
+  ['freezing-short.next', 'Hold the lot: freeze on, or treat the pork another way (cook it, or use tested pork).'],
   ['freezing-going-on.because', '3 h short of 63 h at or below -10 °F, the nearest row.'],
   ['freezing-going-on.next', 'Keep it frozen and go on reading.'],
   ['freezing-start-unknown.because', 'Nobody recorded when the meat went into the freezer: its air froze nothing before.'],

@@ -76,7 +76,7 @@ export const ripening = {
   'freezing.bound': '{at}',
   'freezing-held.because': '{needed} at or below {at} is there without a break.',
   'freezing-short.because': '{short} short of {needed} at or below {at}, the nearest row.',
-  'freezing-short.next': 'Freeze on, or treat the pork another way: cook it, or use tested pork.',
+  'freezing-short.next': 'Hold the lot: freeze on, or treat the pork another way (cook it, or use tested pork).',
   'freezing-going-on.because': '{short} short of {needed} at or below {at}, the nearest row.',
   'freezing-going-on.next': 'Keep it frozen and go on reading.',
   'freezing-start-unknown.because': 'Nobody recorded when the meat went into the freezer: its air froze nothing before.',

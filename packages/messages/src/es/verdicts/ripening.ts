@@ -82,7 +82,7 @@ export const ripening = translated<typeof english>()({
   'freezing.bound': '{at}',
   'freezing-held.because': 'Están {needed} a {at} o menos sin interrupción.',
   'freezing-short.because': 'Faltaron {short} para {needed} a {at} o menos, la fila más cercana.',
-  'freezing-short.next': 'Siga congelando, o trate el cerdo de otra forma: cuézalo, o use cerdo analizado.',
+  'freezing-short.next': 'Retenga el lote: siga congelando, o trate el cerdo de otra forma (cuézalo, o use cerdo analizado).',
   'freezing-going-on.because': 'Faltan {short} para {needed} a {at} o menos, la fila más cercana.',
   'freezing-going-on.next': 'Manténgalo congelado y siga leyendo.',
   'freezing-start-unknown.because': 'Nadie anotó cuándo entró la carne al congelador: antes su aire no congeló nada.',
