@@ -32,6 +32,28 @@ test('flagged entries alike in kind, flags and person are one finding', () => {
   ]);
 });
 
+test('flagged weighings of one person are one finding, whichever control points they are judged at', () => {
+  const weight = { value: 25, unit: 'g' as const, grams: 25 };
+  const weighing = { item: { itemId: 'c', name: 'Curing salt' }, weight, judged: [], ...entry, flags: ['recorded-late' as const] };
+  const weighings = [
+    { ...weighing, weighingId: 'v', controlPointId: 'nitrite' },
+    { ...weighing, weighingId: 'w', controlPointId: 'phosphate' },
+    { ...weighing, weighingId: 'x' },
+  ];
+  const found = findings(aLot({ weighings })).filter(({ about, kind }) => about === 'entry' && kind === 'flagged');
+  expect(found.map(({ what, controlPointId }) => [what, controlPointId])).toEqual([
+    [
+      [
+        {
+          code: 'entry-flagged',
+          figures: { entry: { code: 'entry-weighings', figures: { count: 3 } }, who: 'Ida Marsh', flags: [{ code: 'recorded-late' }] },
+        },
+      ],
+      undefined,
+    ],
+  ]);
+});
+
 test('odd and corrected entries are shown with who made them; what was corrected speaks through its correction', () => {
   const lot = aLot({
     inputs: [

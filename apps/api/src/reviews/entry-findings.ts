@@ -7,7 +7,7 @@ type Entry = {
   kind: 'input' | 'weighing' | 'reading' | 'packing';
   /** What it is called by itself. */
   one: Phrase;
-  /** What so many alike are called; those of one control point are alike. */
+  /** What so many alike are called; readings are alike at one control point only. */
   many: (count: number) => Phrase;
   controlPointId?: string;
   flags: Flag[];
@@ -88,7 +88,7 @@ function alike(entries: readonly Entry[]): Entry[][] {
   for (const entry of entries) {
     const { kind, controlPointId = '', flags, made, amends, amendedBy, voided } = entry;
     if (flags.length === 0 || amends || amendedBy || voided) continue;
-    const key = [kind, controlPointId, made.name, ...flags].join('\n');
+    const key = [kind, kind === 'reading' ? controlPointId : '', made.name, ...flags].join('\n');
     groups.set(key, [...(groups.get(key) ?? []), entry]);
   }
   return [...groups.values()];
@@ -97,7 +97,8 @@ function alike(entries: readonly Entry[]): Entry[][] {
 function flaggedFinding(entries: Entry[]): Finding {
   const [{ one, many, flags, made, controlPointId }] = entries as [Entry];
   const entry = entries.length > 1 ? many(entries.length) : one;
-  return found(sentence('entry-flagged', { entry, who: made.name, flags: flagged(flags) }), controlPointId);
+  const isOfOnePoint = entries.every((each) => each.controlPointId === controlPointId);
+  return found(sentence('entry-flagged', { entry, who: made.name, flags: flagged(flags) }), isOfOnePoint ? controlPointId : undefined);
 }
 
 function clarificationFindings({ controlPoint, readings }: ControlPointOnLot): Finding[] {
