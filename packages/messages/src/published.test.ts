@@ -12,7 +12,7 @@ function wordsOfRow({ title, note, limit, conditions }: LimitRow): string[] {
 }
 
 const inSets = limitSets.flatMap((set) => [set.title, ...set.rows.flatMap(wordsOfRow)]);
-const onOffer = catalogue.filter(({ key }) => !key.includes('/')).map(({ title }) => title);
+const onOffer = catalogue.map(({ title }) => title);
 const laws = lethalitySets.filter(({ use }) => use !== 'mean').map(({ note }) => note);
 const ions: NitriteCountedAs[] = ['sodium nitrite, NaNO₂', 'the nitrite ion, NO₂'];
 const english = new Set<string>([...inSets, ...onOffer, ...laws, ...ions]);

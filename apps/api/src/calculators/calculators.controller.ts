@@ -23,20 +23,20 @@ import {
 import { Input, Route } from '../platform/contract-route';
 import { SignedIn, type Person } from '../platform/person';
 import { airOf } from './air-of';
-import { limitNamed, publishedLimit } from './published-limit';
+import { publishedLimit } from './published-limit';
 import { calculated } from './calculated';
 
 /** Nothing is read from the book, nothing is written. */
 @Controller('api/v1')
 export class CalculatorsController {
   @Route(contract.calculateCure)
-  cure(@Input() { limit, ...given }: contract.InputOf<typeof contract.calculateCure>) {
-    return calculated(cureForMeat({ ...given, limit: publishedLimit(limit, 'concentration').limit }));
+  cure(@Input() { limit, ...given }: contract.InputOf<typeof contract.calculateCure>, @SignedIn() by: Person) {
+    return calculated(cureForMeat({ ...given, limit: publishedLimit(limit, by.voice, 'concentration').limit }));
   }
 
   @Route(contract.calculateHold)
   hold(@Input() { value, unit, limit: key }: contract.InputOf<typeof contract.calculateHold>, @SignedIn() by: Person) {
-    const { title, limit } = limitNamed(key, by.voice, 'dwell');
+    const { title, limit } = publishedLimit(key, by.voice, 'dwell');
     return calculated(timeAtTemperature(value, unit, limit, title));
   }
 
@@ -45,7 +45,7 @@ export class CalculatorsController {
     @Input() { readings, unit, limit: key, shape, thinnest }: contract.InputOf<typeof contract.calculateCurve>,
     @SignedIn() by: Person,
   ) {
-    const { title, limit } = limitNamed(key, by.voice, 'dwell', 'cooling', 'bandTime');
+    const { title, limit } = publishedLimit(key, by.voice, 'dwell', 'cooling', 'bandTime');
     const piece = pieceOf(shape, thinnest);
     return calculated(curveAgainstLimit(readings, unit, limit, title, piece));
   }
@@ -62,7 +62,7 @@ export class CalculatorsController {
 
   @Route(contract.calculateLethality)
   lethality(@Input() { readings, unit, limit: key }: contract.InputOf<typeof contract.calculateLethality>, @SignedIn() by: Person) {
-    const { title, limit } = limitNamed(key, by.voice, 'dwell');
+    const { title, limit } = publishedLimit(key, by.voice, 'dwell');
     return calculated(lethalityOfCook(readings, unit, limit, title));
   }
 

@@ -14,6 +14,7 @@ import {
   waterInFormula,
 } from '@larderbook/haccp';
 import { Input, Route } from '../platform/contract-route';
+import { SignedIn, type Person } from '../platform/person';
 import { batchFrom } from './batch-from';
 import { publishedLimit } from './published-limit';
 import { calculated } from './calculated';
@@ -52,9 +53,9 @@ export class FormulaCalculatorsController {
   }
 
   @Route(contract.calculateNaturalNitrite)
-  naturalNitrite(@Input() given: contract.InputOf<typeof contract.calculateNaturalNitrite>) {
+  naturalNitrite(@Input() given: contract.InputOf<typeof contract.calculateNaturalNitrite>, @SignedIn() by: Person) {
     const { certificateLot, percent, plusMinus, as, limit: key, ...weighed } = given;
-    const { limit } = publishedLimit(key, 'concentration');
+    const { limit } = publishedLimit(key, by.voice, 'concentration');
     const certificate = { ingredientLot: certificateLot, percent, plusMinus, as };
     return calculated(nitriteFromNaturalSource({ ...weighed, certificate, limit }));
   }

@@ -7,20 +7,18 @@ import { titleOf } from '../products/published-limits';
 
 type OfKind<K extends CriticalLimit['kind']> = Extract<CriticalLimit, { kind: K }>;
 
-export function publishedLimit<K extends CriticalLimit['kind']>(key: string, ...kinds: K[]): { title: string; limit: OfKind<K> } {
+/** Called as a reader in this voice calls it. Throws `cannot-be-calculated`. */
+export function publishedLimit<K extends CriticalLimit['kind']>(
+  key: string,
+  voice: Voice,
+  ...kinds: K[]
+): { title: string; limit: OfKind<K> } {
   const found = catalogue.find((entry) => entry.key === key);
   if (!found) throw new Problem('cannot-be-calculated', told('no-published-limit', { key }));
-  const { title, limit } = found;
-  if (!isOfKind(limit, kinds)) {
-    throw new Problem('cannot-be-calculated', told('limit-of-another-kind', { title }));
-  }
+  const title = titleOf(found, limitsIn(voice).sayName);
+  const { limit } = found;
+  if (!isOfKind(limit, kinds)) throw new Problem('cannot-be-calculated', told('limit-of-another-kind', { title }));
   return { title, limit };
-}
-
-/** The same, called as a reader in this voice calls it. */
-export function limitNamed<K extends CriticalLimit['kind']>(key: string, voice: Voice, ...kinds: K[]): { title: string; limit: OfKind<K> } {
-  const { title, limit } = publishedLimit(key, ...kinds);
-  return { title: titleOf(key, title, limitsIn(voice).sayName), limit };
 }
 
 const isOfKind = <K extends CriticalLimit['kind']>(limit: CriticalLimit, kinds: K[]): limit is OfKind<K> =>

@@ -14,11 +14,12 @@ import { withPublishedConditions } from './published-conditions';
 import { receivedChilled } from './receiving';
 import { limitSets, usualSetOf } from './sets';
 
-/** `key` never changes. */
-export type CatalogueEntry = { key: string; title: string; limit: CriticalLimit };
+/** `key` never changes. A row from abroad names its set. */
+export type CatalogueEntry = { key: string; set?: string; title: string; limit: CriticalLimit };
 
-const entry = (key: string, title: string, limit: CriticalLimit): CatalogueEntry => ({
+const entry = (key: string, title: string, limit: CriticalLimit, set?: string): CatalogueEntry => ({
   key,
+  set,
   title,
   limit: withPublishedConditions(limit),
 });
@@ -67,7 +68,7 @@ const firstWritten: readonly CatalogueEntry[] = [
 /** Under `set/row`; of analysed figures only those that a meter or a letter gives. */
 const offeredBy = ({ id, title, rows }: LimitSet): CatalogueEntry[] =>
   rows.flatMap(({ id: row, title: about, limit }) =>
-    isOfKind(limit, 'figure') && !analysed.includes(limit.unit) ? [] : [entry(`${id}/${row}`, `${title}: ${about}`, limit)],
+    isOfKind(limit, 'figure') && !analysed.includes(limit.unit) ? [] : [entry(`${id}/${row}`, about, limit, title)],
   );
 
 const analysed: readonly FigureUnit[] = ['%', 'ratio', 'aw', 'pH', 'cfu/g'];

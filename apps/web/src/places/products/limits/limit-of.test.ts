@@ -17,9 +17,9 @@ const noTemperature = 'temperature-in-one-unit';
 const noTime = 'length-of-time';
 const own = { citation: 'Own validation, March', edition: '2026', confirmed: true };
 
-const offered = catalogue.map(({ title, limit }) => [title, limit] as const);
+const offered = catalogue.map(({ key, limit }) => [key, limit] as const);
 
-test.each(offered)('%s can be opened and kept unchanged', (_title, limit) => {
+test.each(offered)('%s can be opened and kept unchanged', (_key, limit) => {
   expect(limitOf(draftOfLimit(limit), limit).value).toEqual(limit);
 });
 
