@@ -3,8 +3,9 @@ import request from 'supertest';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { aSausageKitchen } from '../builders/a-sausage-kitchen';
-import { aSausageLot } from '../builders/a-sausage-lot';
+import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, password } from '../builders/a-shop';
+import { decide } from '../builders/a-settlement';
 import { ask } from '../support/ask';
 import { aDevice } from '../support/device';
 import { printed } from '../support/printed';
@@ -58,4 +59,23 @@ test('what a review found, signed in one language, is told on paper and in a pro
   const { body } = await ask(kitchen.reviewer, contract.signReview, { reviewId: v7(), lotId, statement: 'Otra vez.' });
   expect([body.code, body.detail]).toEqual(['review-incomplete', expect.stringContaining('Cold room: no cumplido. 52 °F')]);
   expect((await printed(shop.owner, `/lots/${lotId}/lot-record.pdf?language=es`)).text).toContain('está abierta');
+});
+
+test('a limit, a substance and what a release stands on are named in the reader’s language within a sentence', async () => {
+  const shop = await anotherShop(larder);
+  const kitchen = await aSausageKitchen(shop, larder);
+  const { lotId, code } = await aSausageLot(kitchen, larder, 'cured');
+  const { deviationId = '' } = (await aCurve(kitchen, larder, lotId, 'cook', [120, 129])) ?? {};
+  await done(decide(shop.owner, deviationId, { reason: 'Llegó a 160 °F.', basis: 'process authority' }));
+  const report = await printed(shop.owner, `/deviations/${deviationId}/report.pdf?language=es`);
+  expect(report.text).toContain('Con base en: autoridad de procesos. Llegó a 160 °F.');
+
+  const days = `from=${kitchen.now().slice(0, 10)}&to=${kitchen.now().slice(0, 10)}`;
+  const log = await printed(shop.owner, `/monitoring-log.pdf?controlPointId=${kitchen.points.cure}&${days}&language=es`);
+  expect(log.text.replace(/\s+/g, ' ').split(code).at(1)).toContain('156.25 ppm de nitrito de sodio sobre');
+
+  await done(shop.owner.post('/session/language', { language: 'es' }));
+  const asked = { value: 150, unit: '°F' as const, limit: 'nitrite-comminuted' };
+  const { body } = await ask(shop.owner, contract.calculateHold, asked);
+  expect([body.code, body.detail]).toEqual(['cannot-be-calculated', '“Nitrito en carne picada” es un límite de otro tipo.']);
 });

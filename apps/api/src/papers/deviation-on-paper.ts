@@ -1,6 +1,7 @@
 import { partsOfAction, type CorrectiveActionForm, type Deviation, type Disposition, type Voiding } from '@larderbook/contracts';
 import type { ActionPartData, DeviationData, DispositionData, StatementData, StruckData } from '@larderbook/documents';
 import type { Told } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import type { Telling } from './telling';
 import { formatEntered } from './format-weight';
 
@@ -84,7 +85,7 @@ function dispositionOnPaper(disposition: Disposition, { deviationId }: Deviation
   return {
     decision: of('settling')(`${decision}-title`),
     quantity: say('weight-of', { weight: formatEntered(weight), code }),
-    why: [basis && say('on-basis', { basis }), reason].filter(Boolean).join(' '),
+    why: [basis && say(codeOf('on', basis)), reason].filter(Boolean).join(' '),
     alsoFor: others.length > 0 ? others.map((other) => numberOf(other, say)).join(', ') : undefined,
     by,
     at: Date.parse(at),

@@ -1,6 +1,7 @@
-import type { ControlPoint } from '@larderbook/contracts';
+import type { ControlPoint, Judged } from '@larderbook/contracts';
 import type { MonitoredReadingData } from '@larderbook/documents';
 import { isOfKind, type MassUnit } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import { readLots } from '../lots/lot-rows';
 import { whereItStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
@@ -16,8 +17,9 @@ export async function ingoingAt(
   tx: Tx,
   point: ControlPoint,
   entries: readonly Logged[],
-  { unit, now, telling: { say, tell } }: { unit: MassUnit; now: Date; telling: Telling },
+  { unit, now, telling }: { unit: MassUnit; now: Date; telling: Telling },
 ): Promise<(entry: Logged) => OfWeighing> {
+  const { say, tell } = telling;
   if (point.takenAs !== 'weighings' || entries.length === 0) return () => ({});
   const lotIds = [...new Set(entries.map(({ lotId }) => lotId))];
   const came = new Map((await readLots(tx, lotIds)).map((rows) => [rows.id, { rows, ...whereItStands(rows, now) }]));
@@ -28,11 +30,16 @@ export async function ingoingAt(
     const judged = lot?.points.find((one) => one.point.controlPointId === point.controlPointId)?.judged ?? [];
     if (!lot || judged.length === 0 || !last.has(entry.id)) return { beside: target };
     const meat = formatWeight(lot.rows.wentIn.composition.meat, unit);
-    const said = judged.map(
-      ({ limit, verdict }) => `${isOfKind(limit, 'concentration') ? `${limit.substance} ` : ''}${tell(verdict, limit).measured}`,
-    );
-    return { beside: [say('on-meat', { amount: said.join(', '), weight: meat }), ...target], verdict: toldWorst(judged, tell) };
+    const amounts = judged.map((one) => sayIngoing(one, telling));
+    return { beside: [say('on-meat', { amounts, weight: meat }), ...target], verdict: toldWorst(judged, tell) };
   };
+}
+
+function sayIngoing({ limit, verdict }: Judged, { say, tell, limits }: Telling): string {
+  const { measured: amount } = tell(verdict, limit);
+  return isOfKind(limit, 'concentration')
+    ? say('amount-of', { amount, substance: limits.say(codeOf('substance', limit.substance)) })
+    : amount;
 }
 
 async function lastWeighings(tx: Tx, { controlPointId }: ControlPoint, lotIds: string[]): Promise<ReadonlySet<string>> {

@@ -56,7 +56,8 @@ export const paperEntries = {
   'lethality-so-far': 'Lethality so far, log10, drawn up to 12. Model estimate: support for a process authority',
   'spent-of': '{spent} of {allowed}',
   target: 'target {weight}',
-  'on-meat': '{amount} on {weight} of meat',
+  'on-meat': '{amounts} on {weight} of meat',
+  'amount-of': '{substance} {amount}',
 
   // deviations
   'deviation-number': 'No. {number}',
@@ -75,7 +76,10 @@ export const paperEntries = {
   'opened-by-hand': 'Opened by hand',
   'what-the-plan-foresees': 'what the plan foresees',
   'weight-of': '{weight} of {code}',
-  'on-basis': 'On: {basis}.',
+  'on-process-authority': 'On: process authority.',
+  'on-test-result': 'On: test result.',
+  'on-worked-on-and-measured-again': 'On: worked on and measured again.',
+  'on-document-on-file': 'On: document on file.',
   'undecided-of': '{undecided} of {atStake}',
   'earlier-deviation': '{number}, {at}, {code}: {description}',
   'delivery-of': 'Delivery {code}, {item}',
