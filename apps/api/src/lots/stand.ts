@@ -3,7 +3,7 @@ import { roundedMass, type Coded } from '@larderbook/haccp';
 import { ended, sentence } from '../platform/account';
 import type { LotRows } from './lot-rows';
 import type { LotStands } from './where-a-lot-stands';
-import { isAllToRework, isUsedUp, whyCondemned } from './what-is-left';
+import { asideIn, isAllToRework, isUsedUp, leftIn, whyCondemned } from './what-is-left';
 import { whatIsNext } from './what-is-next';
 import { whyOnHold } from './why-on-hold';
 
@@ -26,8 +26,10 @@ export function stand(rows: LotRows, found: Found): Stand {
 function whatHasLeft({ reviews, packages, packagesLeft }: Found): Stand | undefined {
   if (packages === 0 || packagesLeft > 0) return undefined;
   const back = reviews.at(-1)?.takenBack;
-  if (back?.reason) return { standing: 'to-review', because: takenBack(back.reason, packages) };
-  return { standing: 'shipped', because: [sentence('all-left', { count: packages }), ...(back ? [back.what, reviewAgain] : [])] };
+  const again = back ? lookAgain(back, packages) : [];
+  return back?.reason
+    ? { standing: 'to-review', because: again }
+    : { standing: 'shipped', because: [sentence('all-left', { count: packages }), ...again] };
 }
 
 function whatIsLeft({ weights }: LotRows): Stand | undefined {
@@ -53,17 +55,18 @@ function whetherReviewed(rows: LotRows, found: Found): Stand {
 
 function whyToReview({ reviews, packedSince, packages, packagesLeft }: Found): Account {
   const back = reviews.at(-1)?.takenBack;
-  if (back?.reason) return takenBack(back.reason, packages - packagesLeft);
-  if (back) return [back.what, reviewAgain];
+  if (back) return lookAgain(back, packages - packagesLeft);
   return packedSince > 0 ? packedAfterIt(packedSince) : [sentence('next-review')];
 }
 
 const reviewAgain = sentence('next-review-again');
 
-/** By a person: whatever has left may have left under it. */
-const takenBack = (reason: string, gone: number): Account => [
-  sentence('review-taken-back', { reason: ended(reason) }),
-  ...(gone > 0 ? [sentence('left-under-it', { count: gone })] : []),
+type TakenBack = NonNullable<LotStands['reviews'][number]['takenBack']>;
+
+/** With a reason a person took it back: whatever has left may have left under it. */
+const lookAgain = ({ what, reason }: TakenBack, gone: number): Account => [
+  ...(reason ? [sentence('review-taken-back', { reason: ended(reason) })] : [what]),
+  ...(reason && gone > 0 ? [sentence('left-under-it', { count: gone })] : []),
   reviewAgain,
 ];
 
@@ -72,10 +75,8 @@ export const packedAfterIt = (count: number): Account => [sentence('packed-since
 
 /** Decisions name a weight and not packages; so is told what of the packages may leave. */
 function whatMayShip({ weights, packings }: LotRows, { packages, packagesLeft }: Found): Coded {
-  const { packed, shipped, aside } = weights;
-  const kept = aside.condemned + aside.toRework + aside.opened;
-  if (kept === 0n) return sentence('so-many-may-ship', { left: packagesLeft, count: packages });
+  if (asideIn(weights) === 0n) return sentence('so-many-may-ship', { left: packagesLeft, count: packages });
   const unit = /lb|oz/.test(packings[0]?.netUnit ?? '') ? 'lb' : 'kg';
-  const free = packed - shipped - kept;
+  const free = leftIn(weights);
   return sentence('so-much-may-ship', { weight: roundedMass(free > 0n ? free : 0n, unit, 3, 'down') });
 }

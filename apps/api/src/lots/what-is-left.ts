@@ -2,6 +2,14 @@ import { isNegligible, type Coded } from '@larderbook/haccp';
 import { sentence } from '../platform/account';
 import type { LotWeights } from './lot-weights.queries';
 
+export type InPackages = Pick<LotWeights, 'packed' | 'shipped' | 'aside'>;
+
+/** Femtograms in packages that may still leave. */
+export const leftIn = (stock: InPackages): bigint => stock.packed - stock.shipped - asideIn(stock);
+
+/** Femtograms in packages that decisions keep from leaving. */
+export const asideIn = ({ aside }: Pick<InPackages, 'aside'>): bigint => aside.condemned + aside.toRework + aside.opened;
+
 /**
  * Everything has gone into other lots, been removed or been condemned; packages that are left belong to what was
  * condemned. Weights taken one by one never add up to the gram and some of a lot stays on tables and trays, so a

@@ -1,12 +1,13 @@
 import type { InputOf, recordShipment } from '@larderbook/contracts';
 import { roundedMass } from '@larderbook/haccp';
 import { weightsOfLots, type LotWeights } from '../lots/lot-weights.queries';
+import { asideIn, leftIn } from '../lots/what-is-left';
 import type { LotStands } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import { femtograms, massUnit } from '../platform/kept-weight';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
-import { asideIn, leftIn, mayShip } from './may-ship';
+import { mayShip } from './may-ship';
 import { leftOf } from './packings.queries';
 
 type Lines = InputOf<typeof recordShipment>['lines'];

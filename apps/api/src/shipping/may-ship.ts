@@ -1,18 +1,17 @@
 import type { Account } from '@larderbook/contracts';
 import { packedAfterIt } from '../lots/stand';
 import type { LotStands } from '../lots/where-a-lot-stands';
-import type { LotWeights } from '../lots/lot-weights.queries';
+import { asideIn, leftIn, type InPackages } from '../lots/what-is-left';
 import { sentence } from '../platform/account';
 
 type Stands = Pick<LotStands, 'standing' | 'because' | 'reviewCounts' | 'packedSince' | 'clearedSince'>;
-type Stock = Pick<LotWeights, 'packed' | 'shipped' | 'aside'>;
-export type MayShip = { mayShip: boolean; because: Account };
+type MayShip = { mayShip: boolean; because: Account };
 
 /**
  * Packages ship while the review that saw them stands, up to what was neither condemned nor set aside for rework. Those
  * packed since wait for their own review and keep no other back.
  */
-export function mayShip(stands: Stands, stock: Stock, packingId: string): MayShip {
+export function mayShip(stands: Stands, stock: InPackages, packingId: string): MayShip {
   const { standing, because, packedSince, clearedSince } = stands;
   if (!isCleared(stands)) return { mayShip: false, because };
   if (!clearedSince(packingId)) return { mayShip: false, because: packedAfterIt(packedSince) };
@@ -24,9 +23,3 @@ export function mayShip(stands: Stands, stock: Stock, packingId: string): MayShi
 
 const isCleared = ({ standing, reviewCounts }: Stands): boolean =>
   standing === 'cleared' || standing === 'shipped' || (standing === 'to-review' && reviewCounts);
-
-/** Femtograms in packages that may still leave. */
-export const leftIn = (stock: Stock): bigint => stock.packed - stock.shipped - asideIn(stock);
-
-/** Femtograms in packages that decisions keep from leaving. */
-export const asideIn = ({ aside }: Stock): bigint => aside.condemned + aside.toRework + aside.opened;
