@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import type { closeDeviation, InputOf } from '@larderbook/contracts';
-import { roundedMass } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { Database } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
@@ -9,7 +8,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { deviationToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
-import type { Concerned } from './held-products.queries';
+import { toDecideOf } from './to-decide';
 
 /** The hold ends with the last closing. */
 @Injectable()
@@ -24,7 +23,8 @@ export class CloseDeviation {
     const sent = { id: closingId, kind: 'deviation-closing', subject: deviationId, request: input };
     await this.once.run(by, sent, async (tx, at) => {
       const { number, actions, isClosed, concerned } = await deviationToSettle(tx, deviationId);
-      const open = concerned.isCovered ? [] : [stillToDecide(number, concerned)];
+      const toDecide = toDecideOf(concerned);
+      const open = toDecide ? [told('still-to-decide', { number: String(number), ...toDecide })] : [];
       if (actions === 0) throw new Problem('actions-missing', [told('needs-action', { number: String(number) }), ...open]);
       if (open.length > 0) throw new Problem('product-undecided', [...(isClosed ? [told('closed-and-changed-since')] : []), ...open]);
       await tx.deviationClosing.create({ data: { ...keptBy(by, at), id: closingId, deviationId, note } });
@@ -33,10 +33,3 @@ export class CloseDeviation {
     return this.db.transaction(by, (tx) => showDeviation(tx, deviationId));
   }
 }
-
-const stillToDecide = (number: number, { undecided, atStake, unit }: Concerned) =>
-  told('still-to-decide', {
-    number: String(number),
-    undecided: roundedMass(undecided, unit, 3, 'up'),
-    atStake: roundedMass(atStake, unit, 3, 'up'),
-  });

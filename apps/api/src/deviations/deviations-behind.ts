@@ -1,13 +1,12 @@
-import { roundedMass, type CriticalLimit, type Quantity, type Verdict } from '@larderbook/haccp';
+import type { CriticalLimit, Verdict } from '@larderbook/haccp';
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
-import { productsHeld, type Concerned } from './held-products.queries';
+import { productsHeld } from './held-products.queries';
+import { toDecideOf, type ToDecide } from './to-decide';
 import { openedWithOf, type OpenedWith } from './what-it-is-about';
 
 /** Each changes what a review saw of a deviation. */
 export type DealtWith = `decision ${'recorded' | 'corrected' | 'voided'}` | `action ${'corrected' | 'voided'}` | 'closing taken back';
-
-export type ToDecide = { undecided: Quantity; atStake: Quantity };
 
 /** The lot's own, or one of a delivery or reworked lot in it. */
 export type DeviationBehind = {
@@ -37,7 +36,7 @@ export type DeviationBehind = {
   /** True again when decisions no longer cover what it concerns. */
   isOpen: boolean;
 };
-type Row = Omit<DeviationBehind, 'toDecide' | 'isOpen'> & { isClosed: boolean };
+type Row = Omit<DeviationBehind, 'verdict' | 'toDecide' | 'isOpen'> & { isClosed: boolean };
 
 /**
  * Oldest first. A hold travels with the meat through deliveries and reworked lots, but not through corrected entries.
@@ -47,14 +46,8 @@ export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promi
   const held = await productsHeld(tx, [...new Set(rows.map(({ deviationId }) => deviationId))]);
   return rows.map(({ isClosed, ...row }) => {
     const toDecide = toDecideOf(held.get(row.deviationId));
-    return { ...row, toDecide, isOpen: !isClosed || toDecide !== undefined };
+    return { ...row, verdict: row.openedWith.verdict, toDecide, isOpen: !isClosed || toDecide !== undefined };
   });
-}
-
-function toDecideOf(held: Concerned | undefined): ToDecide | undefined {
-  if (!held || held.isCovered) return undefined;
-  const { undecided, atStake, unit } = held;
-  return { undecided: roundedMass(undecided, unit, 3, 'up'), atStake: roundedMass(atStake, unit, 3, 'up') };
 }
 
 /** A corrected decision counts for the deviations it named before and names now. */
@@ -89,7 +82,8 @@ function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
       SELECT u.lot_id, d.id FROM used u JOIN deviation d ON d.receipt_id = u.receipt_id
     )
     SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.cause AS "dedupeKey", d.control_point_id AS "controlPointId",
-      d.limit_id AS "limitId", ${openedWithOf('d')} AS "openedWith", d.substance, d.limit, d.verdict - 'rulesVersion' AS verdict, d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
+      d.limit_id AS "limitId", ${openedWithOf('d')} AS "openedWith", d.substance, d.limit,
+      d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
       EXISTS (SELECT FROM corrective_action_now c WHERE c.deviation_id = d.id) AS "hasAction",
       c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",

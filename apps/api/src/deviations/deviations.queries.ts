@@ -3,7 +3,6 @@ import type { CriticalLimit } from '@larderbook/haccp';
 import type { Prisma } from '../generated/prisma/client';
 import { madeBy, personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
-import { verdictAsKept } from '../platform/kept-verdict';
 import { Problem } from '../platform/problem';
 import { deviationsBehind } from './deviations-behind';
 import { dispositionsFor } from './dispositions.queries';
@@ -90,41 +89,37 @@ type About = {
   id: string;
   lotCode: string | null;
   productName: string | null;
-  receiptCode: string | null;
-  itemName: string | null;
   controlPoint: ControlPoint | null;
   openedWith: OpenedWith;
 };
 
 const whatTheyAre = (tx: Tx, ids: string[]) => tx.$queryRaw<About[]>`
-  SELECT d.id, l.code AS "lotCode", p.name AS "productName", f.code AS "receiptCode", i.name AS "itemName",
+  SELECT d.id, l.code AS "lotCode", p.name AS "productName",
     ${openedWithOf('d')} AS "openedWith",
     (SELECT point FROM plan n, jsonb_array_elements(n.content -> 'controlPoints') point
       WHERE n.id = l.plan_id AND point ->> 'controlPointId' = d.control_point_id::text) AS "controlPoint"
   FROM deviation d
   LEFT JOIN lot l ON l.id = d.lot_id
   LEFT JOIN product p ON p.id = l.product_id
-  LEFT JOIN receipt f ON f.id = d.receipt_id
-  LEFT JOIN receipt_now r ON r.id = f.id
-  LEFT JOIN item i ON i.id = coalesce(r.item_id, f.item_id)
   WHERE d.id = ANY(${ids}::uuid[])`;
 
 type Settled = 'shippedAlready' | 'recurrence' | 'products' | 'dispositions';
 
 function toDeviation(row: Row, about: About | undefined, held: Concerned, names: PersonNames): Omit<Deviation, Settled> {
-  const { lotCode, productName, receiptCode, itemName, controlPoint } = about ?? {};
+  const { lotCode, productName, controlPoint, openedWith } = about ?? {};
+  const delivery = openedWith?.delivery;
   const closing = closingOf(row);
   return {
     deviationId: row.id,
     number: row.number,
     lot: row.lotId && lotCode && productName ? { lotId: row.lotId, code: lotCode, productName } : undefined,
-    receipt: row.receiptId && receiptCode && itemName ? { receiptId: row.receiptId, code: receiptCode, itemName } : undefined,
+    receipt: row.receiptId && delivery ? { receiptId: row.receiptId, code: delivery.code, itemName: delivery.item } : undefined,
     controlPoint: controlPoint ?? undefined,
     form: formOfAction(controlPoint?.kind, row.verdict !== null),
-    description: about ? aboutDeviation(about.openedWith) : [],
+    description: openedWith ? aboutDeviation(openedWith) : [],
     substance: substances.find((one) => one === row.substance),
     limit: (row.limit as CriticalLimit | null) ?? undefined,
-    verdict: row.verdict ? verdictAsKept(row.verdict) : undefined,
+    verdict: openedWith?.verdict ?? undefined,
     open: !closing || !held.isCovered,
     opened: madeBy(row, names),
     ...showActions(row, names),

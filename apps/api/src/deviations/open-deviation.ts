@@ -6,7 +6,7 @@ import { keepVerdict } from '../platform/kept-verdict';
 import type { Person } from '../platform/person';
 
 /** `subjectId` is the row that was judged. */
-export type Opening = {
+type Opening = {
   /** Unique in the establishment: one miss opens one deviation, however often it is seen. */
   dedupeKey: string;
   /** The device's id, when a person opens it by hand. */

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, recordDisposition } from '@larderbook/contracts';
-import { gramsText, roundedMass, massOf, formatMass } from '@larderbook/haccp';
+import { asGiven, gramsText, roundedMass, massOf, formatMass } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { RecordOnce } from '../ledger/record-once';
 import type { Amending } from '../ledger/row-to-correct';
@@ -12,10 +12,9 @@ import { told } from '../platform/told';
 import { deviationsToSettle, type ToSettle } from './deviation-to-settle';
 import { showDeviation } from './deviations.queries';
 import type { HeldNow } from './held-products.queries';
-import { weightFigure } from '../platform/figures';
 
 type Input = InputOf<typeof recordDisposition>;
-export type DispositionSaid = Omit<Input, 'dispositionId'>;
+type DispositionSaid = Omit<Input, 'dispositionId'>;
 
 /** One decision may speak for several deviations. */
 @Injectable()
@@ -81,7 +80,7 @@ function mostFor(decision: Input['decision'], { undecided, here, left }: HeldNow
 function tooMuch({ weight, decision }: DispositionSaid, product: HeldNow): Problem {
   const { code, undecided, here, left } = product;
   const figure = (mass: bigint) => roundedMass(mass, weight.unit, 3, 'down');
-  const figures = { asked: weightFigure(weight), code, undecided: figure(undecided) };
+  const figures = { asked: asGiven(weight.value, weight.unit), code, undecided: figure(undecided) };
   const why =
     decision === 'recall'
       ? told('more-than-has-left', { ...figures, left: figure(left) })

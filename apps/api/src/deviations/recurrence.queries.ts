@@ -2,7 +2,7 @@ import type { Tx } from '../platform/database';
 import { openedWithOf, type OpenedWith } from './what-it-is-about';
 
 /** `of` is the deviation that repeats it. */
-export type Earlier = { of: string; deviationId: string; number: number; openedAt: Date; openedWith: OpenedWith; code: string };
+type Earlier = { of: string; deviationId: string; number: number; openedAt: Date; openedWith: OpenedWith; code: string };
 
 /** Within 90 days, newest first (common practice, no source). Misses of one entry are one occurrence. */
 export const earlierOnes = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<Earlier[]>`

@@ -11,7 +11,7 @@ export type OpenedWith = {
   delivery: { code: string; item: string; isCorrected: boolean } | null;
 };
 
-/** Of the deviation that goes by a name in a statement. */
+/** A column of a statement that calls its deviation `d` or `e`. */
 export const openedWithOf = (deviation: 'd' | 'e'): Prisma.Sql => {
   const d = Prisma.raw(deviation);
   return Prisma.sql`jsonb_build_object('description', ${d}.description, 'verdict', ${d}.verdict - 'rulesVersion',
