@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import { canonicalJson, clocksDiffer } from '@larderbook/haccp';
+import { canonicalJson, clocksDiffer, timeOf } from '@larderbook/haccp';
 import { Clock } from '../platform/clock';
 import { Database, type Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
-export type Sent = {
+type Sent = {
   id: string;
   kind: string;
   subject?: string;
@@ -57,5 +57,5 @@ function refuseAhead(happenedAt: number, now: Date): void {
   const ahead = happenedAt - now.getTime();
   if (ahead <= clocksDiffer) return;
   const minutes = Math.floor(ahead / 60_000);
-  throw new Problem('in-the-future', told('ahead-of-the-clock', { ahead: { value: String(minutes * 60_000), unit: 'ms' } }), '#/takenAt');
+  throw new Problem('in-the-future', told('ahead-of-the-clock', { ahead: timeOf(minutes * 60_000) }), '#/takenAt');
 }

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InputOf, putIn, ReplyOf } from '@larderbook/contracts';
-import { massOf } from '@larderbook/haccp';
+import { asGiven, massOf } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import type { Tx } from '../platform/database';
 import { keptBy } from '../platform/kept-by';
@@ -16,7 +16,6 @@ import { holdStays } from './hold-stays';
 import { judgeWhatWentIn } from './judge-what-went-in';
 import { entryFlags, lotToRecordOn } from './lot-to-record-on';
 import { checkEnough, checkStillThere, usableLot, usableReceipt } from './take-from';
-import { weightFigure } from '../platform/figures';
 
 type Input = InputOf<typeof putIn>;
 type Lot = Awaited<ReturnType<typeof lotToRecordOn>>;
@@ -74,7 +73,7 @@ const notMeat = (code: string, name: string) => new Problem('wrong-item', told('
 
 function checkTrimmed({ weight, trimmed }: Input): void {
   if (!trimmed || massOf(trimmed) <= massOf(weight)) return;
-  const figures = { taken: weightFigure(weight), trimmed: weightFigure(trimmed) };
+  const figures = { taken: asGiven(weight.value, weight.unit), trimmed: asGiven(trimmed.value, trimmed.unit) };
   throw new Problem('trimmed-exceeds-taken', told('more-left-than-taken', figures));
 }
 

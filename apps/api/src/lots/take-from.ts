@@ -1,10 +1,9 @@
-import { isNegligible, roundedMass, massOf, type EnteredMass } from '@larderbook/haccp';
+import { asGiven, isNegligible, roundedMass, massOf, type EnteredMass } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 import { receiptLeft } from '../receiving/receipt-left';
 import { atLeastZero, looseIn, weightsOfLot, reworkableIn } from './lot-weights.queries';
-import { weightFigure } from '../platform/figures';
 
 /** Throws `not-found` and `receipt-refused`. */
 export async function usableReceipt(tx: Tx, receiptId: string) {
@@ -34,12 +33,12 @@ export async function usableLot(tx: Tx, sourceLotId: string, into: { id: string;
 export function checkEnough(asked: EnteredMass, left: bigint, code: string): void {
   if (massOf(asked) <= left) return;
   const there = roundedMass(left > 0n ? left : 0n, asked.unit, 3, 'down');
-  throw new Problem('more-than-there-is', told('so-much-left', { left: there, code, asked: weightFigure(asked) }));
+  throw new Problem('more-than-there-is', told('so-much-left', { left: there, code, asked: asGiven(asked.value, asked.unit) }));
 }
 
 /**
- * With less, a hold would end over undecided product. Throws `still-in-use`. @param within what scales may disagree
- * about: a hundredth of the lot for a corrected weight, nothing for a voided one
+ * With less, a hold would end over undecided product. Throws `still-in-use`.
+ * @param within what scales may disagree about: a hundredth of the lot for a corrected weight, nothing for a voided one
  */
 export async function checkStillThere(tx: Tx, lotId: string, less: bigint, unit: string, within: 'a hundredth' | 'nothing'): Promise<void> {
   const weights = await weightsOfLot(tx, lotId);

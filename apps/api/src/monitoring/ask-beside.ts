@@ -1,5 +1,7 @@
 import { isOfSurroundings, massUnits, type ControlPoint } from '@larderbook/contracts';
 import {
+  asGiven,
+  degreesOf,
   allowingFor,
   askAboutPiece,
   degrees,
@@ -17,7 +19,6 @@ import {
 import { curveOf, type Taken } from '../lots/judge-reading';
 import { surroundingsAt } from '../lots/surroundings-at';
 import { told } from '../platform/told';
-import { degreesFigure, weightFigure } from '../platform/figures';
 import { askMeant, type Question } from '../lots/ask-about-weight';
 
 /**
@@ -50,7 +51,7 @@ function askAboutCourse({ point, piece }: At, taken: Read, before: Taken[], othe
   );
   if (!question) return undefined;
   const [other] = question.meant;
-  return [question.because, other ? told('did-you-mean', { meant: degreesFigure(other) }) : told('is-it-really-so')];
+  return [question.because, askMeant(other && degreesOf(other))];
 }
 
 function askAboutWeight(weight: EnteredMass, before: Taken[]): Question | undefined {
@@ -59,7 +60,10 @@ function askAboutWeight(weight: EnteredMass, before: Taken[]): Question | undefi
   const asked = usual && askAboutPiece(weight, usual);
   if (!asked) return undefined;
   const last = roundedMass(masses.at(-1) ?? 0n, weight.unit);
-  return [told('weighed-before', { entered: weightFigure(weight), before: last }), askMeant(asked.meant)];
+  return [
+    told('weighed-before', { entered: asGiven(weight.value, weight.unit), before: last }),
+    askMeant(asked.meant && asGiven(asked.meant.value, asked.meant.unit)),
+  ];
 }
 
 const isMass = (unit: string | null): unit is MassUnit => massUnits.some((each) => each === unit);

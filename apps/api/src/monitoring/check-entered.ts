@@ -1,5 +1,7 @@
 import { massUnits, type ControlPoint, type InputOf, type recordReading } from '@larderbook/contracts';
 import {
+  asGiven,
+  degreesOf,
   degrees,
   hasAtMostDecimals,
   impossibleIn,
@@ -10,11 +12,9 @@ import {
   unitsRead,
   type Degrees,
   type PlausibleRange,
-  type QuantityUnit,
   type TemperatureUnit,
 } from '@larderbook/haccp';
-import type { Question } from '../lots/ask-about-weight';
-import { degreesFigure } from '../platform/figures';
+import { askMeant, type Question } from '../lots/ask-about-weight';
 import { Problem } from '../platform/problem';
 import { told, type Told } from '../platform/told';
 
@@ -50,7 +50,7 @@ export function askAbout(point: ControlPoint, entered: Entered): Question | unde
     return [told('cannot-be-outside', { value: read, lowest, highest }), told('is-it-really-so')];
   }
   if (value >= least) return undefined;
-  return [told('cannot-be-check', { value: { value: String(value), unit: unit as QuantityUnit } }), told('is-it-really-so')];
+  return [told('cannot-be-check', { value: asGiven(value, unit) }), told('is-it-really-so')];
 }
 
 function askAboutDegrees(entered: Degrees, range: PlausibleRange | undefined): Question | undefined {
@@ -59,9 +59,9 @@ function askAboutDegrees(entered: Degrees, range: PlausibleRange | undefined): Q
   const isOther = range !== undefined && looksLikeOtherUnit(entered, range);
   return [
     range
-      ? told('another-range-expected', { entered: degreesFigure(entered), ...ends(range, entered.unit) })
-      : told('no-food-is-so', { entered: degreesFigure(entered) }),
-    isOther ? told('did-you-mean', { meant: degreesFigure(other) }) : told('is-it-really-so'),
+      ? told('another-range-expected', { entered: degreesOf(entered), ...ends(range, entered.unit) })
+      : told('no-food-is-so', { entered: degreesOf(entered) }),
+    askMeant(isOther ? degreesOf(other) : undefined),
   ];
 }
 
@@ -76,6 +76,6 @@ function rangeOf({ plausible }: ControlPoint): PlausibleRange | undefined {
 }
 
 const ends = ({ min, max }: PlausibleRange, unit: TemperatureUnit) => ({
-  least: degreesFigure({ hundredths: min[unit] ?? NaN, unit }),
-  most: degreesFigure({ hundredths: max[unit] ?? NaN, unit }),
+  least: degreesOf({ hundredths: min[unit] ?? NaN, unit }),
+  most: degreesOf({ hundredths: max[unit] ?? NaN, unit }),
 });

@@ -1,6 +1,5 @@
 import type { InputOf, recordReceipt } from '@larderbook/contracts';
-import { askAboutReceipt, degrees, isOfKind, judgeRange, type Degrees, type RangeLimit, type Verdict } from '@larderbook/haccp';
-import { degreesFigure } from '../platform/figures';
+import { degreesOf, askAboutReceipt, degrees, isOfKind, judgeRange, type Degrees, type RangeLimit, type Verdict } from '@larderbook/haccp';
 import { Problem } from '../platform/problem';
 import { told, type Told } from '../platform/told';
 import type { ItemNow } from '../products/items-now';
@@ -36,13 +35,13 @@ export function judgeDelivery({ temperature, sure, decision, reason }: Delivery,
   if (!isAccepted && !reason) throw new Problem('reason-missing', told('say-why-refused'));
   if (isMiss && !reason)
     throw new Problem('reason-missing', [
-      told('not-met-at-receipt', { name: item.name, read: degreesFigure(measured) }),
+      told('not-met-at-receipt', { name: item.name, read: degreesOf(measured) }),
       told('say-why-accepted'),
     ]);
   return { limit, verdict, isUnusual: question !== undefined, isMiss };
 }
 
 const asking = ({ meant }: { meant?: Degrees }, entered: Degrees, { name }: ItemNow): Told[] => [
-  told('unusual-at-receipt', { entered: degreesFigure(entered), item: name }),
-  meant ? told('did-you-mean', { meant: degreesFigure(meant) }) : told('check-thermometer'),
+  told('unusual-at-receipt', { entered: degreesOf(entered), item: name }),
+  meant ? told('did-you-mean', { meant: degreesOf(meant) }) : told('check-thermometer'),
 ];

@@ -1,6 +1,6 @@
+import { asGiven } from '@larderbook/haccp';
 import type { Deviation, Finding } from '@larderbook/contracts';
 import { named, sentence } from '../platform/account';
-import { weightFigure } from '../platform/figures';
 
 /** A deviation that stands on the lot: what is next, or how it was closed. */
 export function deviationFinding({ deviationId, controlPoint, number, description, open, ...deviation }: Deviation): Finding {
@@ -18,12 +18,12 @@ export function deviationFinding({ deviationId, controlPoint, number, descriptio
 
 function nextFor({ actions, covered, undecided }: Pick<Deviation, 'actions' | 'covered' | 'undecided'>) {
   if (actions.length === 0) return sentence('record-the-action');
-  return covered ? sentence('close-it') : sentence('decide-what-becomes', { weight: weightFigure(undecided) });
+  return covered ? sentence('close-it') : sentence('decide-what-becomes', { weight: asGiven(undecided.value, undecided.unit) });
 }
 
 function closedBy(number: string, { dispositions }: Pick<Deviation, 'dispositions'>) {
   const decided = dispositions.flatMap(({ decision, weight, voided }) =>
-    voided ? [] : [named(`decided-${decision}`, { weight: weightFigure(weight) })],
+    voided ? [] : [named(`decided-${decision}`, { weight: asGiven(weight.value, weight.unit) })],
   );
   return decided.length > 0 ? sentence('closed-decided', { number, decided }) : sentence('closed-without-product', { number });
 }

@@ -1,5 +1,5 @@
 import { ofProduct, type ControlPointOnLot, type Finding } from '@larderbook/contracts';
-import { readingsDue, type Coded, type Frequency } from '@larderbook/haccp';
+import { readingsDue, timeOf, type Coded, type Frequency } from '@larderbook/haccp';
 import { sentence } from '../platform/account';
 
 type Reading = ControlPointOnLot['readings'][number];
@@ -35,11 +35,9 @@ function tooFew(point: string, frequency: Frequency, readings: readonly Reading[
   if (missing === 0) return [];
   const counted = { point, count: readings.length, missing };
   return 'everyMinutes' in frequency
-    ? [sentence('too-few-in-time', { ...counted, longest: lasting(longest), every: lasting(frequency.everyMinutes * 60_000) })]
+    ? [sentence('too-few-in-time', { ...counted, longest: timeOf(longest), every: timeOf(frequency.everyMinutes * 60_000) })]
     : [sentence('too-few-in-lot', { ...counted, times: frequency.timesInALot })];
 }
-
-const lasting = (milliseconds: number) => ({ value: String(milliseconds), unit: 'ms' as const });
 
 /** With one named probe, every reading is of it. */
 function notRead(point: string, probes: readonly string[], readings: readonly Reading[]): Coded[] {

@@ -1,5 +1,6 @@
 import type { Finding, Lot } from '@larderbook/contracts';
 import {
+  asGiven,
   lossBesideExpected,
   massOf,
   offTarget,
@@ -11,7 +12,6 @@ import {
 } from '@larderbook/haccp';
 import { looseIn, type LotWeights } from '../lots/lot-weights.queries';
 import { sentence } from '../platform/account';
-import { percentFigure, weightFigure } from '../platform/figures';
 import { massOfGrams } from '../platform/kept-weight';
 
 type Target = Lot['targets'][number];
@@ -57,7 +57,11 @@ function offTargetFinding({ itemId, itemName, targetGrams, weighedGrams }: Targe
   };
   const what =
     parts.length > 1
-      ? sentence(`too-${way}-in-parts`, { ...figures, count: parts.length, parts: parts.map(({ weight }) => weightFigure(weight)) })
+      ? sentence(`too-${way}-in-parts`, {
+          ...figures,
+          count: parts.length,
+          parts: parts.map(({ weight }) => asGiven(weight.value, weight.unit)),
+        })
       : sentence(`too-${way}-weighed-in`, figures);
   return [flagged('weighing', [what], sentence('void-or-correct-weighing'))];
 }
@@ -87,7 +91,7 @@ function lossFinding({ removals, formula }: Lot, weights: LotWeights, unit: Mass
   if (!loss || loss.beyond === 0n) return [];
   const { lost, weighed, least, most, beyond } = loss;
   const figure = (mass: bigint) => roundedMass(mass, unit);
-  const expected = { yield: percentFigure(formula.expectedYieldPercent), least: figure(least), most: figure(most) };
+  const expected = { yield: asGiven(formula.expectedYieldPercent, '%'), least: figure(least), most: figure(most) };
   const went = lostOf(loss, { lost: figure(lost < 0n ? -lost : lost), wentIn: figure(weights.wentIn), weighed: figure(weighed) });
   return beyond > 0n
     ? [

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Flag, InputOf, packLot, ReplyOf } from '@larderbook/contracts';
-import { flagTimes, gramsText, roundedMass, massOf, scaledBig, useBy } from '@larderbook/haccp';
+import { asGiven, flagTimes, gramsText, roundedMass, massOf, scaledBig, useBy } from '@larderbook/haccp';
 import { RecordOnce } from '../ledger/record-once';
 import { rowToCorrect } from '../ledger/row-to-correct';
 import { looseToRework, weightsOfLot } from '../lots/lot-weights.queries';
@@ -14,7 +14,6 @@ import { told } from '../platform/told';
 import { shippedOf } from './packings.queries';
 import { checkStillCalledBack } from './still-called-back';
 import { roomToPack } from './room-to-pack';
-import { weightFigure } from '../platform/figures';
 
 type Input = InputOf<typeof packLot>;
 
@@ -115,7 +114,7 @@ async function checkRoom(tx: Tx, { lotId, count, net }: Input, lot: Lot, givenBa
   const figure = (mass: bigint) => roundedMass(mass < 0n ? 0n : mass, unit, 3, 'down');
   const figures = {
     count: String(count),
-    net: weightFigure(net),
+    net: asGiven(net.value, net.unit),
     asked: roundedMass(asked, unit, 3, 'up'),
     code: lot.code,
     left: figure(room),

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { timeOf } from '@larderbook/haccp';
 import { v7 } from 'uuid';
 import { Clock } from '../platform/clock';
 import { Database } from '../platform/database';
@@ -9,7 +10,7 @@ const minutes = 15;
 /** Failures in the window before one has to wait. An address may be a whole shop. */
 const most = { userName: 5, address: 30 };
 
-export type Try = { userName: string; ids: string[] };
+type Try = { userName: string; ids: string[] };
 
 /** A try counts before the password is checked, so that many at once cannot slip through. */
 @Injectable()
@@ -31,10 +32,7 @@ export class SignInRateLimit {
     for (const { userName, most } of counted) {
       if ((await this.tries.count({ where: { userName, at: { gt: this.windowStart() } } })) <= most) continue;
       await this.tries.deleteMany({ where: { id: { in: ids } } });
-      throw new Problem(
-        'too-many-attempts',
-        told('wait-after-tries', { count: String(most), time: { value: String(minutes * 60_000), unit: 'ms' } }),
-      );
+      throw new Problem('too-many-attempts', told('wait-after-tries', { count: String(most), time: timeOf(minutes * 60_000) }));
     }
     return { userName, ids };
   }
