@@ -1,6 +1,6 @@
 import type { AmendmentData } from '@larderbook/documents';
 
-export type Correctable = {
+type Correctable = {
   amendedBy?: string;
   amends?: string;
   reason: string;

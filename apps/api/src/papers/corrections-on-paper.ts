@@ -31,4 +31,4 @@ function voidedOn({ inputs, weighings, controlPoints }: Lot, say: Telling['say']
 }
 
 const sayReading = (entered: Lot['controlPoints'][number]['readings'][number]['entered'], say: Telling['say']): string =>
-  'answer' in entered ? say(entered.answer ? 'yes-answer' : 'no-answer') : `${entered.value} ${entered.unit}`;
+  'answer' in entered ? say(entered.answer ? 'yes' : 'no') : `${entered.value} ${entered.unit}`;

@@ -1,5 +1,4 @@
-import { massOf, formatMass, type EnteredMass, type MassUnit } from '@larderbook/haccp';
-import { massOfGrams } from '../platform/kept-weight';
+import { massIn, massOf, formatMass, type EnteredMass, type MassUnit } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
 /** Decimals that a scale of the trade shows. */
@@ -25,7 +24,9 @@ export function formatDifferenceTo(target: bigint, weighed: EnteredMass, say: Te
 export type FormatGrams = (grams: number) => string;
 
 /** "22.68 kg" or "50 lb"; grams below a pound or a kilogram. */
-export const formatGramsFor = (units: 'US' | 'metric'): FormatGrams => {
-  const [unit, heavy]: [MassUnit, number] = units === 'US' ? ['lb', 453.59237] : ['kg', 1000];
-  return (grams) => (Math.abs(grams) >= heavy ? formatMass(massOfGrams(grams), unit, 2) : formatMass(massOfGrams(grams), 'g', 1));
-};
+export const formatGramsFor =
+  (units: 'US' | 'metric'): FormatGrams =>
+  (grams) => {
+    const { value, unit } = massIn(units, grams);
+    return `${value} ${unit}`;
+  };

@@ -47,7 +47,7 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
     deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, time)),
     packages: packagesOnPaper(lot, time.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId, say)),
-    losses: lossesOnPaper(lot, say),
+    losses: lossesOnPaper(lot, time),
     balance: await balanceOnPaper(tx, lot, beside.weights, unit.mass, say),
     corrections: correctionsOnPaper(lot, time),
     reviews: await reviewsOnPaper(tx, lot, time),

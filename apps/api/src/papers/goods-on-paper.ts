@@ -1,8 +1,8 @@
-import { removalKinds, type Lot, type PlanContent } from '@larderbook/contracts';
+import type { Lot, PlanContent } from '@larderbook/contracts';
 import type { LossData, LotInputData, PackageData, WeighingData } from '@larderbook/documents';
 import { massOf } from '@larderbook/haccp';
-import { codeOf } from '@larderbook/messages';
 import type { Deviation } from '@larderbook/contracts';
+import { removedAs } from '../lots/removed-as';
 import { massOfGrams } from '../platform/kept-weight';
 import { numberIn } from './control-points-on-paper';
 import { amendmentsOf, corrected } from './corrected';
@@ -91,18 +91,12 @@ export const packagesOnPaper = ({ packings }: Lot, day: (day: string) => string)
     enteredAt: Date.parse(made.recordedAt),
   }));
 
-export const lossesOnPaper = ({ removals }: Lot, say: Telling['say']): LossData[] =>
+export const lossesOnPaper = ({ removals }: Lot, { said }: Telling): LossData[] =>
   removals.map(({ kind, weight, note, made }) => ({
-    what: removalOnPaper(kind, say),
+    what: said(removedAs(kind)),
     quantity: formatEntered(weight),
     why: note || undefined,
     by: made.name,
     at: Date.parse(made.at),
     enteredAt: Date.parse(made.recordedAt),
   }));
-
-/** An older record may name a kind that is no longer known. */
-function removalOnPaper(kind: string, say: Telling['say']): string {
-  const known = removalKinds.find((each) => each === kind);
-  return known ? say(codeOf('removed', known)) : kind;
-}

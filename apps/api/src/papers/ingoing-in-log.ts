@@ -8,7 +8,7 @@ import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';
 import { formatWeight } from './format-weight';
 import type { Telling } from './telling';
-import { toldWorst } from '../lots/told-worst';
+import { toldWorst } from './told-worst';
 
 type OfWeighing = Pick<MonitoredReadingData, 'beside'> & Partial<Pick<MonitoredReadingData, 'verdict'>>;
 

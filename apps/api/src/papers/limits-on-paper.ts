@@ -3,7 +3,6 @@ import type { JudgedData, JudgedLimitData } from '@larderbook/documents';
 import { canonicalJson, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import { numberOf } from './deviation-on-paper';
 import type { Telling } from './telling';
-import { toldAll } from '../lots/told-worst';
 
 export function limitsOnPaper(
   { controlPoint, judged }: ControlPointOnLot,
@@ -11,16 +10,16 @@ export function limitsOnPaper(
   unit: TemperatureUnit,
   { say, limits, tell }: Telling,
 ): JudgedLimitData[] {
-  return controlPoint.limits.map(({ limitId, limit }) => ({
-    what: limits.formatAbout(limit),
-    printed: limits.sayLimit(limit, unit),
-    source: limit.source,
-    verdict: toldAll(
-      judged.filter((one) => one.limitId === limitId),
-      tell,
-    )[0],
-    deviation: deviationOf(limit, controlPoint.controlPointId, own, say),
-  }));
+  return controlPoint.limits.map(({ limitId, limit }) => {
+    const found = judged.find((one) => one.limitId === limitId);
+    return {
+      what: limits.formatAbout(limit),
+      printed: limits.sayLimit(limit, unit),
+      source: limit.source,
+      verdict: found && tell(found.verdict, found.limit),
+      deviation: deviationOf(limit, controlPoint.controlPointId, own, say),
+    };
+  });
 }
 
 export const judgedOnPaper = (

@@ -1,6 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { Tell, Told } from '@larderbook/haccp';
-import { toldWorst } from '../lots/told-worst';
+import { toldWorst } from './told-worst';
 import { whereLotsStand } from '../lots/where-a-lot-stands';
 import type { Tx } from '../platform/database';
 import type { Logged } from './logged-rows.queries';

@@ -2,7 +2,7 @@ import { isOfSurroundings, knownFlags, type ControlPoint } from '@larderbook/con
 import type { AmendmentData, JudgedCurveData, MonitoredReadingData } from '@larderbook/documents';
 import { isTwoTimes, formatRead, type Told } from '@larderbook/haccp';
 import { flagsNow, type ChecksOf } from '../lots/instrument-flags';
-import { toldWorst } from '../lots/told-worst';
+import { toldWorst } from './told-worst';
 import { answerOnPaper } from './answer-on-paper';
 import { amendmentsOf, voidedOf, type Corrected } from './corrected';
 import { flagsOnPaper } from './flags-on-paper';
@@ -20,16 +20,14 @@ export function rowOf(one: Corrected<Logged>, { point, checks, telling }: Reader
   const moments = { at: Date.parse(at), enteredAt: Date.parse(recordedAt) };
   const limits = (judged.length > 0 ? judged : point.limits).map(({ limit }) => limit);
   return {
-    ...{
-      kind: 'reading',
-      lot: lotCode,
-      value: answerIn(value, telling.say),
-      unit,
-      what,
-      probe,
-      note: answerOnPaper(entry, telling.say),
-      by,
-    },
+    kind: 'reading',
+    lot: lotCode,
+    value: answerIn(value, telling.say),
+    unit,
+    what,
+    probe,
+    note: answerOnPaper(entry, telling.say),
+    by,
     limit: limits.map((limit) => telling.limits.sayLimit(limit, unit === '°C' ? '°C' : '°F')).join('; '),
     verdict: point.takenAs === 'curve' || struckBy ? undefined : toldWorst(judged, telling.tell),
     isOfCurve: (point.takenAs === 'curve' && !isOfSurroundings(point, { probe: probe ?? '' })) || undefined,
@@ -65,7 +63,12 @@ function flagsOf({ flags, instrumentId, made }: Logged, checks: Reader['checks']
 }
 
 export const curveOf = ({ at, lot, product, limit }: MonitoredReadingData, verdict: Told, number: string | undefined): JudgedCurveData => ({
-  ...{ kind: 'curve', at, lot, product, limit, verdict },
+  kind: 'curve',
+  at,
+  lot,
+  product,
+  limit,
+  verdict,
   deviation: verdict.kind === 'missed' ? number : undefined,
 });
 

@@ -2,7 +2,7 @@ import { type ControlPoint, type ControlPointOnLot, type Deviation, type Judged,
 import type { ReadingData } from '@larderbook/documents';
 import { isTwoTimes, formatRead } from '@larderbook/haccp';
 import { sayAnswered, sayHumidFrom } from '@larderbook/messages';
-import { toldWorst } from '../lots/told-worst';
+import { toldWorst } from './told-worst';
 import { clarified } from './clarified';
 import { amendmentsOf, corrected } from './corrected';
 import { numbersOf, type NumberOf } from './deviation-on-paper';
@@ -10,7 +10,7 @@ import { flagsOnPaper } from './flags-on-paper';
 import { judgedOnPaper } from './limits-on-paper';
 import { probeOnPaper } from './probe-on-paper';
 import type { Telling } from './telling';
-import { formatEntered as formatEnteredWeight } from './format-weight';
+import { formatEntered } from './format-weight';
 
 type Reading = ControlPointOnLot['readings'][number];
 type Weighing = Lot['weighings'][number];
@@ -24,7 +24,7 @@ export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly
 function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], telling: Telling): ReadingData[] {
   const { instant, say } = telling;
   const fields = {
-    [say('field-weight')]: ({ weight }: Weighing) => formatEnteredWeight(weight),
+    [say('field-weight')]: ({ weight }: Weighing) => formatEntered(weight),
     [say('field-time')]: ({ made }: Weighing) => instant(Date.parse(made.at)),
   };
   const here = corrected(weighings, ({ weighingId }) => weighingId).filter(({ entry }) => entry.controlPointId === controlPointId);
@@ -41,7 +41,7 @@ function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: 
 function readingsAt({ controlPoint, readings }: ControlPointOnLot, numberOf: NumberOf, telling: Telling): ReadingData[] {
   const { instant, say } = telling;
   const fields = {
-    [say('field-value')]: (reading: Reading) => formatEntered(reading, telling),
+    [say('field-value')]: (reading: Reading) => sayEntered(reading, telling),
     [say('field-probe')]: ({ probe }: Reading) => probe,
     [say('field-time')]: ({ made }: Reading) => instant(Date.parse(made.at)),
   };
@@ -72,10 +72,10 @@ function valueOf({ entered }: Reading, { say }: Telling): Pick<ReadingData, 'val
   if (!('answer' in entered)) return { value: String(entered.value), unit: entered.unit };
   const { answer, humidity } = entered;
   const note = [sayAnswered(entered, say), humidity && sayHumidFrom(humidity, say)].filter(Boolean).join('; ') || undefined;
-  return { value: say(answer ? 'yes-answer' : 'no-answer'), unit: '', note };
+  return { value: say(answer ? 'yes' : 'no'), unit: '', note };
 }
 
-function formatEntered(reading: Reading, telling: Telling): string {
+function sayEntered(reading: Reading, telling: Telling): string {
   const { value, unit, note } = valueOf(reading, telling);
   return [formatRead({ value, unit }), note].filter(Boolean).join(' ');
 }

@@ -28,7 +28,7 @@ export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, te
 const headings = ['control-points-heading', 'to-consider', 'entries-heading'] as const;
 
 /** Groups are those of the page. Findings that were met are left out. */
-export function grouped(findings: readonly Finding[], telling: Telling): NonNullable<ReviewData['findings']> {
+function grouped(findings: readonly Finding[], telling: Telling): NonNullable<ReviewData['findings']> {
   const worth = findings.filter(({ kind }) => kind !== 'met');
   const under = headings.map((code) => ({
     heading: telling.say(code),

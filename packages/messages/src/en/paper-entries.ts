@@ -43,8 +43,6 @@ export const paperEntries = {
   'weighing-of': 'weighing of {item}',
   'reading-at-point': 'reading at {point}',
   nothing: 'nothing',
-  'yes-answer': 'yes',
-  'no-answer': 'no',
 
   // control points
   'critical-number': 'CCP {number}',

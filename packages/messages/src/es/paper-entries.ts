@@ -42,8 +42,6 @@ export const paperEntries = translated<typeof english>()({
   'weighing-of': 'pesaje de {item}',
   'reading-at-point': 'lectura en {point}',
   nothing: 'nada',
-  'yes-answer': 'sí',
-  'no-answer': 'no',
 
   'critical-number': 'PCC {number}',
   'prerequisite-number': 'PRE {number}',

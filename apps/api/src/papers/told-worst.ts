@@ -7,5 +7,3 @@ export function toldWorst(judged: readonly Judged[], tell: Tell): Told | undefin
   const worst = worstVerdict(judged.map(({ verdict }) => verdict));
   return tell(worst, judged.find(({ verdict }) => verdict === worst)?.limit);
 }
-
-export const toldAll = (judged: readonly Judged[], tell: Tell): Told[] => judged.map(({ verdict, limit }) => tell(verdict, limit));
