@@ -14,7 +14,7 @@ import {
 import { contextOf, type PointRecords } from './judge-control-point';
 import type { PointOnLot } from './judge-points';
 import { asRead, seriesAt } from './judge-reading';
-import type { WentIn } from './what-went-in';
+import { reworkOf, type WentIn } from './what-went-in';
 
 export function explainLimits({ judged, records }: PointOnLot): PointExplained['limits'] {
   const recorded = recordedAt(records);
@@ -46,7 +46,7 @@ function weighedOf(substance: RestrictedSubstance, wentIn: WentIn, errors?: Inst
     (share): Brought => ({
       mass: carriedBy(share, substance),
       percent: 100,
-      name: { code: 'rework-of', figures: { code: share.code } },
+      name: reworkOf(share.code),
       error: scaleErrorOf(errors?.meat),
     }),
   );

@@ -1,5 +1,6 @@
 import type { ControlPoint, Judged } from '@larderbook/contracts';
 import type { Figure, Figures, RestrictedSubstance, Verdict } from '@larderbook/haccp';
+import { codeOf } from '@larderbook/messages';
 import { pointsJudging } from '../products/points-judging';
 import { publishedConcentration } from '../products/published-concentration';
 import { publishedLimitId } from './kept-judged';
@@ -8,10 +9,10 @@ import { judgeSubstance } from './judge-weighings';
 import type { WentIn } from './what-went-in';
 
 /** Shown beside the published limit and never met. */
-export type Unjudged = { substance: RestrictedSubstance; judged: Judged };
+type UnjudgedSubstance = { substance: RestrictedSubstance; judged: Judged };
 
 /** The formula cannot bring such a substance, or the lot would not have started. */
-export function unjudgedSubstances(points: readonly ControlPoint[], wentIn: WentIn): Unjudged[] {
+export function unjudgedSubstances(points: readonly ControlPoint[], wentIn: WentIn): UnjudgedSubstance[] {
   const { weighings, composition } = wentIn;
   const carried = [...composition.substances].flatMap(([substance, mass]) => (mass > 0n ? [substance] : []));
   const held = new Set([...carried, ...weighings.flatMap(({ substance }) => substance ?? [])]);
@@ -32,7 +33,7 @@ function inDoubt(substance: RestrictedSubstance, wentIn: WentIn): Verdict {
   return {
     kind: 'undetermined',
     finding: 'not-in-the-plan',
-    figures: { substance: { code: `substance-${substance.replace(' ', '-')}` }, ...figures },
+    figures: { substance: { code: codeOf('substance', substance) }, ...figures },
     notes: [{ code: `published-${published.kind}`, figures }],
   };
 }

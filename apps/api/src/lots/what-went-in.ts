@@ -13,7 +13,7 @@ import type { Tx } from '../platform/database';
 import { entriesIn, type Entry } from './entries-in.queries';
 
 /** `percent` is of the restricted substance. */
-export type WeighedRow = {
+type WeighedRow = {
   id: string;
   lotId: string;
   itemId: string;
@@ -24,7 +24,7 @@ export type WeighedRow = {
   saltPercent?: number;
   waterPercent?: number;
 };
-export type ReworkedRow = { mass: bigint; code: string; of: Composition; from: Pick<WentIn, 'held' | 'weighings' | 'reworked' | 'phase'> };
+type ReworkedRow = { mass: bigint; code: string; of: Composition; from: Pick<WentIn, 'held' | 'weighings' | 'reworked' | 'phase'> };
 
 export type WentIn = {
   /** As trimmed. */
@@ -100,7 +100,7 @@ export const phaseWithin = (
     })),
   );
 
-const reworkOf = (code: string) => ({ code: 'rework-of', figures: { code } });
+export const reworkOf = (code: string) => ({ code: 'rework-of', figures: { code } });
 
 function addUp({ inputs, held, weighings, reworked, scales }: Omit<WentIn, 'composition' | 'phase'>): WentIn {
   const freshMeat = held.map(({ mass }) => mass);
