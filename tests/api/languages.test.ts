@@ -6,6 +6,7 @@ import { aSausageKitchen } from '../builders/a-sausage-kitchen';
 import { aCurve, aSausageLot } from '../builders/a-sausage-lot';
 import { anotherShop, aShop, done, password } from '../builders/a-shop';
 import { decide } from '../builders/a-settlement';
+import { aDwellRow, ownLimits } from '../builders/own-limits';
 import { ask } from '../support/ask';
 import { aDevice } from '../support/device';
 import { printed } from '../support/printed';
@@ -77,5 +78,17 @@ test('a limit, a substance and what a release stands on are named in the reader�
   await done(shop.owner.post('/session/language', { language: 'es' }));
   const asked = { value: 150, unit: '°F' as const, limit: 'nitrite-comminuted' };
   const { body } = await ask(shop.owner, contract.calculateHold, asked);
-  expect([body.code, body.detail]).toEqual(['cannot-be-calculated', '“Nitrito en carne picada” es un límite de otro tipo.']);
+  expect([body.code, body.detail]).toEqual(['cannot-be-calculated', '“Nitrito en carne molida” es un límite de otro tipo.']);
+});
+
+test('what an owner wrote in limits of one’s own stays as typed where sets are laid side by side', async () => {
+  const shop = await anotherShop(larder);
+  const ownSetId = v7();
+  const rows = [aDwellRow({ rowId: 'of-our-own', title: 'Hot holding' })];
+  await done(ask(shop.owner, contract.recordOwnLimits, { ownSetId, ...ownLimits({ rows }) }));
+  await done(shop.owner.post('/session/language', { language: 'es' }));
+  const asked = { here: ownSetId, there: 'us-retail-2022' };
+  const told = await done<contract.ReplyOf<typeof contract.compareLimitSets>>(ask(shop.owner, contract.compareLimitSets, asked));
+  expect([...told.onlyHere, ...told.notRead]).toContain('Hot holding');
+  expect([...told.onlyThere, ...told.notRead]).toContain('Conservación en caliente');
 });

@@ -5,7 +5,7 @@ import { allWords } from '@larderbook/messages/all';
 import { limitsIn } from '../platform/tell';
 import { temperatureOf, timeHeld } from './otherwise';
 import { reasonsIn } from './reasons-in';
-import { headOf, knownSet } from './show-limit-set';
+import { headOf, knownSet, namesIn } from './show-limit-set';
 
 type Told = { what: string; here: string; there: string };
 
@@ -18,16 +18,18 @@ export function compareSets(
   const [here, there] = [knownSet(hereId, own), knownSet(thereId, own)];
   const { onlyHere, onlyThere, notRead, differing } = differencesBetween(here, there);
   const told = tellerOf(voice);
-  const { sayName } = limitsIn(voice);
+  const limits = limitsIn(voice);
+  const { sayName } = limits;
+  const [ofHere, ofThere] = [namesIn(here, limits), namesIn(there, limits)];
   return {
     here: headOf(here, sayName),
     there: headOf(there, sayName),
-    onlyHere: onlyHere.map(({ title }) => sayName(title)),
-    onlyThere: onlyThere.map(({ title }) => sayName(title)),
-    notRead: notRead.map(({ title }) => sayName(title)),
+    onlyHere: onlyHere.map(({ title }) => ofHere(title)),
+    onlyThere: onlyThere.map(({ title }) => ofThere(title)),
+    notRead: notRead.map((row) => (here.rows.includes(row) ? ofHere : ofThere)(row.title)),
     differing: differing.map(({ here: row, differences }) => ({
       rowId: row.id,
-      title: sayName(row.title),
+      title: ofHere(row.title),
       differences: differences.map(told),
     })),
   };

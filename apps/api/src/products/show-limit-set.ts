@@ -24,11 +24,13 @@ export function showSet(
   const set = knownSet(setId, own);
   const newer = newerEditionOf([...limitSets, ...own], { setId, today: now.toISOString().slice(0, 10) });
   const { sayName } = limits;
-  const told = 'own' in set ? { ...limits, sayName: asTyped } : limits;
+  const told = { ...limits, sayName: namesIn(set, limits) };
   return { set: headOf(set, sayName), newer: newer && headOf(newer, sayName), rows: set.rows.map((row) => rowOf(row, usedBy, told)) };
 }
 
 /** What an owner wrote is nobody's to translate. */
+export const namesIn = (set: LimitSet | OwnEdition, { sayName }: LimitTeller): LimitTeller['sayName'] => ('own' in set ? asTyped : sayName);
+
 const asTyped = (text: string): string => text;
 
 /** Throws `no-such-set`. */
