@@ -38,7 +38,7 @@ export const calculateInstrument = calculator(
   'What a thermometer must show so that a limit is held whatever its error',
   z.object({ figure: degreesIn, error: number(0, 50, 2), unit, side: z.enum(['min', 'max']) }),
 );
-/** Without one, the pressure is of a barometer at the place; a weather report gives the second. */
+/** A barometer gives the first, which is meant where nothing is said; a weather report gives the second. */
 export const pressuresOfAir = ['at the place', 'reduced to sea level'] as const;
 export const calculateBoiling = calculator(
   'thermometer-in-boiling-water',

@@ -26,8 +26,9 @@ export const startedBy = (controlPointId: string, points: readonly ControlPoint[
   });
 
 /**
- * The earliest answer counts, so the clock never starts later than somebody said. @param ended when the stage ended
- * (epoch ms) @param answers the yes answers that count
+ * The earliest answer counts, so the clock never starts later than somebody said.
+ * @param ended when the stage ended (epoch ms)
+ * @param answers the yes answers that count
  */
 export function startsAt(
   { stage, answer }: ClockStart,

@@ -4,8 +4,8 @@ import { told } from '../platform/told';
 type Asked = { amends?: string; reason?: string; lotId: string };
 
 /**
- * Throws `reason-missing`, `not-found` for an entry of another lot, and `already-amended`. @param find one entry, by
- * its own id or by the id it corrects
+ * Throws `reason-missing`, `not-found` for an entry of another lot, and `already-amended`.
+ * @param find one entry, by its own id or by the id it corrects
  */
 export async function entryToAmend<Row extends { lotId: string; voided: boolean | null }>(
   { amends, reason, lotId }: Asked,

@@ -5,8 +5,8 @@ import { readingsThatCount, type LotRows } from './lot-rows';
 import { recordsAt } from './records-at';
 
 /**
- * People decided about the curve as it stood then; it may have grown since. @param closedSeq the ledger line of the
- * closing
+ * People decided about the curve as it stood then; it may have grown since.
+ * @param closedSeq the ledger line of the closing
  */
 export function judgedWhenClosed(point: ControlPoint, rows: LotRows, closedSeq: bigint): Judged[] {
   const wasThere = ({ id }: { id: string }) => (rows.order.get(id) ?? closedSeq) < closedSeq;

@@ -8,7 +8,10 @@ import { told } from '../platform/told';
 type NewLot = { productId: string; productCode: string; takenAt: Date };
 const atOnce = 100;
 
-/** Counts this product's lots on this day of the shop, on to a free code. */
+/**
+ * Numbered after the product's lots of that day of the shop; a number whose code is taken is passed over. Throws
+ * `lot-code-taken`.
+ */
 export async function nextLotCode(tx: Tx, { productId, productCode, takenAt }: NewLot, { establishment }: Person): Promise<string> {
   const date = dayIn(establishment.timeZone, takenAt);
   const start = (await lotsThatDay(tx, productId, date, establishment.timeZone)) + 1;

@@ -38,8 +38,8 @@ export async function openForMisses(
 }
 
 /**
- * An open deviation, or one closed over this very miss, keeps its key; a changed miss gets a new one. @param where the
- * control point, where the miss can have grown since
+ * An open deviation, or one closed over this very miss, keeps its key; a changed miss gets a new one.
+ * @param where the control point, where the miss can have grown since
  */
 export async function dedupeKeyNow(
   tx: Tx,
