@@ -41,7 +41,7 @@ async function closeAll(opened: Closing[]): Promise<void> {
   if (last) await last().finally(() => closeAll(opened));
 }
 
-export async function openDatabase(settings: Settings, signal?: AbortSignal): Promise<OpenDatabase> {
+async function openDatabase(settings: Settings, signal?: AbortSignal): Promise<OpenDatabase> {
   return settings.database
     ? { ...settings.database, close: async () => {} }
     : openEmbeddedPostgres(settings.dataDir, signal, !settings.throwsAway);

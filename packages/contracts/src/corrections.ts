@@ -8,8 +8,8 @@ import { quantity, word } from './verdicts';
 export const amendment = { amends: id.optional(), reason: words().optional() };
 
 /** These keep the id they began with; the rest are listed row by row. */
-export const lastingKinds = ['receipt', 'stage-end', 'packing', 'shipment', 'removal', 'calibration'] as const;
-export const voidable = [...lastingKinds, 'reading', 'input', 'weighing', 'disposition', 'destruction', 'action'] as const;
+const lastingKinds = ['receipt', 'stage-end', 'packing', 'shipment', 'removal', 'calibration'] as const;
+const voidable = [...lastingKinds, 'reading', 'input', 'weighing', 'disposition', 'destruction', 'action'] as const;
 
 /** What a record says in one field. `at` is epoch ms. */
 export const said = z.union([z.string(), quantity, z.object({ at: z.number() }), z.object({ day: z.string() }), word]);

@@ -14,7 +14,7 @@ const actionTaken = z.object({ actionId: z.string(), action: correctiveAction, m
 const closing = z.object({ closingId: z.string(), note: z.string(), by: z.string(), at: z.string() });
 
 /** The first product is the one the deviation was opened on. */
-export const productConcerned = z.object({
+const productConcerned = z.object({
   ...whichProduct,
   what: z.string(),
   atStake: massReply,

@@ -13,7 +13,7 @@ const at = z.number();
 const phrase = z.union([z.string(), word]);
 const points = z.array(z.object({ at, value: z.number() }));
 
-export const explainedLimit = z.object({
+const explainedLimit = z.object({
   limitId: z.string(),
   limit: criticalLimit,
   verdict,
@@ -122,7 +122,7 @@ const growth = z.object({
   cautions: z.array(coded),
 });
 
-export const explainedSeries = z.object({
+const explainedSeries = z.object({
   drawing,
   used: z.number().int(),
   leftOut: z.number().int(),
@@ -133,7 +133,7 @@ export const explainedSeries = z.object({
 });
 export type ExplainedSeries = z.output<typeof explainedSeries>;
 
-export const pointExplained = z.object({
+const pointExplained = z.object({
   lotId: z.string(),
   lotCode: z.string(),
   productName: z.string(),

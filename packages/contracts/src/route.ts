@@ -8,7 +8,7 @@ export type Role = (typeof roles)[number];
 export const everyone: readonly Role[] = roles;
 export const floor: readonly Role[] = ['owner', 'operator', 'reviewer'];
 
-export type Stream = { stream: 'application/pdf' | 'application/x-ndjson' };
+type Stream = { stream: 'application/pdf' | 'application/x-ndjson' };
 
 /**
  * The API binds a route, the web calls it, OpenAPI is generated from it. Names in the path (`:lotId`) are UUIDs. A PUT

@@ -7,7 +7,7 @@ import { amends } from './receiving';
 import { everyone, floor, route } from './route';
 import { fault } from './fault';
 
-export const customerFields = z.object({ name, address: words(400), contact: words(200) });
+const customerFields = z.object({ name, address: words(400), contact: words(200) });
 export const customer = customerFields.extend({ customerId: z.string() });
 
 export const listCustomers = route({

@@ -4,7 +4,7 @@ import { id } from './fields';
 import { everyone, route } from './route';
 import { fault } from './fault';
 
-export const nodeKinds = ['receipt', 'lot', 'packing', 'customer'] as const;
+const nodeKinds = ['receipt', 'lot', 'packing', 'customer'] as const;
 
 /** `what` is the item, the product or the customer's address. */
 const described = {
@@ -146,7 +146,7 @@ const supplierLotTotals = z.object({
   customers: z.number().int(),
 });
 
-export const supplierLotTrace = z.object({
+const supplierLotTrace = z.object({
   /** As on the first delivery; case and blanks do not count. */
   supplierLot: z.string(),
   /** Includes suppliers not asked for. */

@@ -9,7 +9,7 @@ import { localeOf, type Voice } from './voice';
 
 export type Words = Readonly<Record<string, string>>;
 
-export type Arguments<Text extends string> = keyof ParametersOf<Text> extends never ? [] : [ParametersOf<Text>];
+type Arguments<Text extends string> = keyof ParametersOf<Text> extends never ? [] : [ParametersOf<Text>];
 
 /** An unknown code or parameter is a type error. */
 export type Say<W extends Words> = <Code extends keyof W & string>(code: Code, ...values: Arguments<W[Code]>) => string;

@@ -44,7 +44,7 @@ export class CorrectReceipt {
       const times = { takenAt: Date.parse(receipt.takenAt), recordedAt: await firstRecorded(tx, amending.firstId) };
       const row = rowOfDelivery({ input: receipt, judged, code: before.row.code }, flagTimes(times), by, at);
       await tx.receiptRow.create({ data: { ...row, ...amending, id: correctionId } });
-      if (judged.isMiss) await openMiss(tx, { input, judged, before, firstId: amending.firstId }, by, at);
+      if (judged.isMiss) await openMiss(tx, { input, judged, firstId: amending.firstId }, by, at);
       const made = { receiptId: amending.firstId, subjectId: correctionId, takenAt: new Date(receipt.takenAt) };
       await judgeWhatWasMade(tx, made, by, at);
       return { receiptId: amending.firstId, amends };
@@ -73,7 +73,7 @@ function checkStillFits({ weight, decision }: Input['receipt'], { row, leftFemto
   }
 }
 
-type Missed = { input: Input; judged: ReturnType<typeof judgeDelivery>; before: Before; firstId: string };
+type Missed = { input: Input; judged: ReturnType<typeof judgeDelivery>; firstId: string };
 
 async function openMiss(tx: Tx, { input, judged, firstId }: Missed, by: Person, at: Date): Promise<void> {
   const { limit, verdict } = judged;

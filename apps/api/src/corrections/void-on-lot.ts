@@ -16,7 +16,7 @@ import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
 
 type Input = InputOf<typeof voidRecord>;
-export type OnLot = 'reading' | 'input' | 'weighing';
+type OnLot = 'reading' | 'input' | 'weighing';
 type Entry = { lotId: string; subjectId: string; takenAt: Date };
 
 /** Returns the deviation that this opened, if any. */

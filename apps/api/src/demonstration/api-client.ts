@@ -3,7 +3,7 @@ import type { Send } from '../../../../prisma/demo/story';
 
 type Answer = { status: number; body: string; cookies: string[] };
 export type Transport = (method: string, path: string, headers: Record<string, string>, body?: string) => Promise<Answer>;
-export type Moment = <T>(moment: Date, work: () => Promise<T>) => Promise<T>;
+type Moment = <T>(moment: Date, work: () => Promise<T>) => Promise<T>;
 
 const tablet = 'tablet by the smoker';
 const fiveDays = 5 * 24 * 60 * 60 * 1000;

@@ -27,7 +27,7 @@ export async function namesNow(tx: Tx, wanted: Partial<Record<Described, readonl
 }
 
 /** From lasting id to the id of the row that counts. Without `ids`, all. */
-export async function rowsThatCount(tx: Tx, table: Described, ids?: readonly string[]): Promise<Map<string, string>> {
+async function rowsThatCount(tx: Tx, table: Described, ids?: readonly string[]): Promise<Map<string, string>> {
   const rows = await rowsNow<{ counts: string }>(tx, table, Prisma.sql`now.id AS counts`, ids);
   return new Map(rows.map(({ first, counts }) => [first, counts]));
 }

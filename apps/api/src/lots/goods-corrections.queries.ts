@@ -68,7 +68,7 @@ const tellPacking = (row: PackingRow): Told => ({
   ],
 });
 
-export async function shipmentCorrections(tx: Tx, packingIds: readonly string[], people: PersonNames): Promise<Correction[]> {
+async function shipmentCorrections(tx: Tx, packingIds: readonly string[], people: PersonNames): Promise<Correction[]> {
   if (packingIds.length === 0) return [];
   const named = await tx.shipmentLineRow.findMany({
     where: { packingId: { in: [...packingIds] } },

@@ -31,7 +31,7 @@ export function isSettled(point: ControlPoint, { stands, judged }: JudgedPoint, 
 }
 
 /** A decision about an early miss does not cover where the chill ends. */
-export const goesOn = ({ controlPointId, takenAs }: ControlPoint, { stageEnds }: Pick<LotRows, 'stageEnds'>): boolean =>
+const goesOn = ({ controlPointId, takenAs }: ControlPoint, { stageEnds }: Pick<LotRows, 'stageEnds'>): boolean =>
   takenAs === 'curve' && !stageEnds.some((end) => end.controlPointId === controlPointId);
 
 /**

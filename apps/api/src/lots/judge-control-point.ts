@@ -42,7 +42,7 @@ export type PointRecords = {
   piece?: Piece;
   liesIn?: Surroundings;
 };
-export type Stands = ControlPointOnLot['stands'];
+type Stands = ControlPointOnLot['stands'];
 export type JudgedPoint = {
   stands: Stands;
   /** A curve has one verdict; of single readings the governing one counts. */

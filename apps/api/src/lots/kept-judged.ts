@@ -3,7 +3,7 @@ import { RULES_VERSION, type RestrictedSubstance, type Verdict } from '@larderbo
 import { publishedConcentration } from '../products/published-concentration';
 
 /** The limit is frozen in the plan, or published for a substance that no control point judges. */
-export type KeptJudged = { limitId: string; rulesVersion: number } & Verdict;
+type KeptJudged = { limitId: string; rulesVersion: number } & Verdict;
 
 export const keptJudged = (judged: readonly Judged[]): KeptJudged[] =>
   judged.map(({ limitId, verdict }) => ({ limitId, rulesVersion: RULES_VERSION, ...verdict }));

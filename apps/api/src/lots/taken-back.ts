@@ -11,7 +11,7 @@ import type { RecordSince } from './records-since-review.queries';
 import { removedAs } from './removed-as';
 
 /** `reason` is given only by a person. */
-export type TakenBack = { what: Coded; personId: string; at: Date; reason?: string };
+type TakenBack = { what: Coded; personId: string; at: Date; reason?: string };
 export type ReviewStands = { reviewId: string; takenBack?: TakenBack };
 
 /**

@@ -26,7 +26,3 @@ export const gramsOf = (mass: bigint): number => Number(gramsText(mass));
 
 /** Rounds to the microgram. */
 export const massOfGrams = (grams: number): bigint => BigInt(Math.round(grams * 1e6)) * 1_000_000_000n;
-
-/** For example "100 lb". */
-export const formatEnteredWeight = ({ weightValue, weightUnit }: Pick<WeightColumns, 'weightValue' | 'weightUnit'>): string =>
-  `${weightValue.toString()} ${weightUnit}`;

@@ -10,7 +10,7 @@ export type Name = {
   code: keyof (WordsOf<'limits'> & WordsOf<'products'> & WordsOf<'set-faults'>);
   figures?: Readonly<Record<string, Value | number>>;
 };
-export type Figures = Readonly<Record<string, Value | Name | Account>>;
+type Figures = Readonly<Record<string, Value | Name | Account>>;
 
 export type Told = { code: keyof Texts; figures?: Figures };
 

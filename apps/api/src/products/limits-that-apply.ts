@@ -17,7 +17,7 @@ import {
 import type { LimitTeller } from '@larderbook/messages';
 import { inPlan, type JudgedBy } from './in-plan';
 
-export type Looked = {
+type Looked = {
   productClass: ProductClass | undefined;
   where: WhereItWorks;
   /** Undefined where there is no plan. */

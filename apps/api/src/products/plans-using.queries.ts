@@ -1,7 +1,7 @@
 import { figureOf, type CriticalLimit } from '@larderbook/haccp';
 import type { Tx } from '../platform/database';
 
-export type PlanNamed = { planId: string; title: string };
+type PlanNamed = { planId: string; title: string };
 export type PlansUsing = (limit: CriticalLimit) => PlanNamed[];
 
 type LimitInForce = PlanNamed & { limit: CriticalLimit };

@@ -51,5 +51,5 @@ export async function receiptLeft(tx: Tx, receiptId: string) {
 }
 
 /** The label of the delivery counts before the item. Percent. */
-export const fractionOf = (receipt: { fractionPercent: { toNumber(): number } | null }, item: ItemNow): number | undefined =>
+const fractionOf = (receipt: { fractionPercent: { toNumber(): number } | null }, item: ItemNow): number | undefined =>
   receipt.fractionPercent?.toNumber() ?? item.fractionPercent;

@@ -36,7 +36,7 @@ export class RecordReceipt {
       const flags = flagTimes({ takenAt: Date.parse(input.takenAt), recordedAt: at.getTime() });
       const row = rowOfDelivery({ input, judged, code }, flags, by, at);
       await tx.receiptRow.create({ data: { ...row, id: input.receiptId } });
-      if (judged.isMiss) await openMiss(tx, { input, judged, code }, by, at);
+      if (judged.isMiss) await openMiss(tx, input, judged, by, at);
       return {};
     });
     return this.db.transaction(by, (tx) => showReceipt(tx, input.receiptId));
@@ -76,7 +76,7 @@ export function rowOfDelivery({ input, judged, code }: Delivery, timeFlags: stri
   };
 }
 
-const openMiss = (tx: Tx, { input, judged }: Delivery & { input: Input }, by: Person, at: Date): Promise<string> =>
+const openMiss = (tx: Tx, input: Input, judged: JudgedDelivery, by: Person, at: Date): Promise<string> =>
   openDeviation(
     tx,
     {

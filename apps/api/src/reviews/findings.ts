@@ -2,6 +2,7 @@ import type { Deviation, Finding, Lot } from '@larderbook/contracts';
 import { codeOf } from '@larderbook/messages';
 import type { MassUnit } from '@larderbook/haccp';
 import type { LotWeights } from '../lots/lot-weights.queries';
+import type { Unjudged } from '../lots/where-a-lot-stands';
 import { named, sentence } from '../platform/account';
 import type { StrangeAllergens } from './allergens-beside-formula';
 import { controlPointFinding } from './control-point-findings';
@@ -47,8 +48,6 @@ function whatIsMissing({ inputs, packings }: Lot): Finding[] {
       : []),
   ];
 }
-
-type Unjudged = NonNullable<Lot['unjudged']>[number];
 
 /** An open deviation already says it. */
 const isNotSaid =

@@ -42,7 +42,7 @@ export async function besideLot(tx: Tx, lot: Lot, { establishment }: Person, now
   };
 }
 
-export const isRecorder = (by: Person, recorders: Recorder[]): boolean => recorders.some(({ personId }) => personId === by.personId);
+const isRecorder = (by: Person, recorders: Recorder[]): boolean => recorders.some(({ personId }) => personId === by.personId);
 
 type Circumstances = { ready: boolean; recorders: Recorder[]; alone: boolean };
 

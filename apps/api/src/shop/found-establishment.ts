@@ -4,7 +4,7 @@ import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { makeAccount, type Account } from './make-account';
 
-export type Founding = {
+type Founding = {
   establishmentId: string;
   demonstration: boolean;
   details: EstablishmentFields;

@@ -17,6 +17,3 @@ export async function listPeople(tx: Tx): Promise<ListedPerson[]> {
     ORDER BY p.recorded_at, p.id`;
   return rows.map((row) => ({ ...row, since: row.since.toISOString() }));
 }
-
-export const findPerson = async (tx: Tx, personId: string): Promise<ListedPerson | undefined> =>
-  (await listPeople(tx)).find((person) => person.personId === personId);

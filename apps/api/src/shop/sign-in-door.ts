@@ -14,7 +14,7 @@ import { cookiePrefix } from './session-cookie';
 /** A tablet stays signed in for a week. */
 const sessionSeconds = 7 * 24 * 3600;
 
-export type Entered = { token: string; cookies: string[] };
+type Entered = { token: string; cookies: string[] };
 
 /** The library checks passwords and signs cookies; none of its routes are open. */
 @Injectable()

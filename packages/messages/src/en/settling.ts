@@ -67,7 +67,6 @@ export const settling = {
   'decided-for': 'Deviation {number}: {what}',
   'decided-for-corrected': 'Deviation {number}: {what}, corrected',
   'on-what': 'On what basis is it released?',
-  bases: 'Bases',
   'basis-process-authority': 'Process authority',
   'basis-process-authority-detail': 'Somebody competent said so, in writing.',
   'basis-test-result': 'Test result',

@@ -69,7 +69,6 @@ export const settling = translated<typeof english>()({
   'decided-for': 'Desviación {number}: {what}',
   'decided-for-corrected': 'Desviación {number}: {what}, corregido',
   'on-what': '¿Con qué base se libera?',
-  bases: 'Bases',
   'basis-process-authority': 'Autoridad de procesos',
   'basis-process-authority-detail': 'Alguien competente lo dijo por escrito.',
   'basis-test-result': 'Resultado de análisis',

@@ -13,7 +13,7 @@ import { writeSpan } from '../figures/write-span';
 import type { LimitVoice } from './limit-voice';
 
 /** A longer table is told by its first and last row. */
-export const ROWS_TOLD = 3;
+const ROWS_TOLD = 3;
 
 const timeIn = (seconds: number) => timeOf(millisecondsOf(seconds));
 

@@ -11,7 +11,7 @@ import type { Teller } from './tell';
 export type SayLine = (linePart: LinePart, verdict?: Told) => string;
 
 /** Times of the day of `today` need no day. */
-export type ToldWith = Pick<Teller, 'tellRemark'> & Pick<LimitTeller, 'sayLimit'> & { today?: number };
+type ToldWith = Pick<Teller, 'tellRemark'> & Pick<LimitTeller, 'sayLimit'> & { today?: number };
 
 /**
  * A code without words here is told as a note of a verdict. @param words of several places: no code is in two of them

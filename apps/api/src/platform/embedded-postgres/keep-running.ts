@@ -2,7 +2,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import type { Cluster } from './cluster';
 import { freePort, startPostmaster, type Postmaster } from './postmaster';
 
-export type Server = { port: number; stop(): Promise<void> };
+type Server = { port: number; stop(): Promise<void> };
 
 /**
  * Restarts PostgreSQL on the same port when it ends unasked, so that connections find it again. Acknowledged commits
