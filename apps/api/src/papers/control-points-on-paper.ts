@@ -13,19 +13,19 @@ export function controlPointsOnPaper(
   plan: PlanContent,
   own: readonly Deviation[],
   unit: TemperatureUnit,
-  time: Telling,
+  telling: Telling,
 ): ControlPointRecordData[] {
   return lot.controlPoints.map((point) => {
     const { controlPoint } = point;
     const found = points.find((one) => one.point.controlPointId === controlPoint.controlPointId);
     const series = found && seriesOf(found, rows);
     return {
-      ...headOf(controlPoint, plan, time),
-      limits: limitsOnPaper(point, own, unit, time),
+      ...headOf(controlPoint, plan, telling),
+      limits: limitsOnPaper(point, own, unit, telling),
       isWeighed: controlPoint.takenAs === 'weighings',
-      readings: entriesOnPaper(lot, point, own, time),
-      figures: series ? [figureOf(controlPoint, series.drawing, time)] : [],
-      found: foundOnPaper(series?.findings ?? [], time),
+      readings: entriesOnPaper(lot, point, own, telling),
+      figures: series ? [figureOf(controlPoint, series.drawing, telling)] : [],
+      found: foundOnPaper(series?.findings ?? [], telling),
     };
   });
 }
@@ -33,10 +33,10 @@ export function controlPointsOnPaper(
 /** Only the page of the explanation shows more. */
 const mostFound = 12;
 
-function foundOnPaper(findings: readonly ToldFinding[], time: Telling): string[] {
-  const said = findings.slice(0, mostFound).map((finding) => sayFound(finding, time));
+function foundOnPaper(findings: readonly ToldFinding[], telling: Telling): string[] {
+  const said = findings.slice(0, mostFound).map((finding) => sayFound(finding, telling));
   const more = findings.length - said.length;
-  return more > 0 ? [...said, time.say('more-on-screen', { count: String(more) })] : said;
+  return more > 0 ? [...said, telling.say('more-on-screen', { count: String(more) })] : said;
 }
 
 /**

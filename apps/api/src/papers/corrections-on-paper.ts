@@ -4,8 +4,8 @@ import { voidedOf } from './corrected';
 import type { Telling } from './telling';
 import { formatEntered } from './format-weight';
 
-export const correctionsOnPaper = (lot: Lot, time: Telling): AmendmentData[] =>
-  [...lot.corrections.flatMap((correction) => ofGoods(correction, time)), ...voidedOn(lot, time.say)].sort((a, b) => a.at - b.at);
+export const correctionsOnPaper = (lot: Lot, telling: Telling): AmendmentData[] =>
+  [...lot.corrections.flatMap((correction) => ofGoods(correction, telling)), ...voidedOn(lot, telling.say)].sort((a, b) => a.at - b.at);
 
 function ofGoods({ what: thing, changes, reason, made, voided }: Lot['corrections'][number], { say, said }: Telling): AmendmentData[] {
   const signed = { why: said(reason), by: made.name, at: Date.parse(made.recordedAt) };

@@ -27,8 +27,8 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
   const { establishment } = by;
   const unit: { mass: MassUnit; heat: TemperatureUnit } =
     establishment.units === 'US' ? { mass: 'lb', heat: '°F' } : { mass: 'kg', heat: '°C' };
-  const time = tellingIn(by.voice);
-  const { say } = time;
+  const telling = tellingIn(by.voice);
+  const { say } = telling;
   const shown = await showLotWithPoints(tx, lotId, now);
   const { lot } = shown;
   const beside = await besideLot(tx, lot, by, now);
@@ -39,20 +39,20 @@ export async function gatherLotRecord(tx: Tx, lotId: string, by: Person, now: Da
 
   return {
     sheet: await sheetOf(tx, by, now),
-    lot: await lotOnPaper(tx, lot, unit.mass, time),
+    lot: await lotOnPaper(tx, lot, unit.mass, telling),
     inputs: inputsOnPaper(lot, await deliveriesTo(tx, lot), say),
     meatBlock: meatBlockOf(lot, unit.mass, say),
-    weighings: weighingsOnPaper(lot, plan.content, own, time),
-    controlPoints: controlPointsOnPaper(shown, plan.content, own, unit.heat, time),
-    deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, time)),
-    packages: packagesOnPaper(lot, time.day),
+    weighings: weighingsOnPaper(lot, plan.content, own, telling),
+    controlPoints: controlPointsOnPaper(shown, plan.content, own, unit.heat, telling),
+    deviations: oldestFirst.map((deviation) => deviationOnPaper(deviation, telling)),
+    packages: packagesOnPaper(lot, telling.day),
     shipments: (await shipmentsOfLot(tx, lotId)).map((shipment) => shipmentOnPaper(shipment, lotId, say)),
-    losses: lossesOnPaper(lot, time),
+    losses: lossesOnPaper(lot, telling),
     balance: await balanceOnPaper(tx, lot, beside.weights, unit.mass, say),
-    corrections: correctionsOnPaper(lot, time),
-    reviews: await reviewsOnPaper(tx, lot, time),
-    outstanding: outstandingOf(lot, findings(lot, beside), time),
-    instruments: await instrumentsOfLot(tx, lotId, time),
+    corrections: correctionsOnPaper(lot, telling),
+    reviews: await reviewsOnPaper(tx, lot, telling),
+    outstanding: outstandingOf(lot, findings(lot, beside), telling),
+    instruments: await instrumentsOfLot(tx, lotId, telling),
   };
 }
 

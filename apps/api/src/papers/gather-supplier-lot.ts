@@ -14,23 +14,23 @@ import { formatGramsFor, type FormatGrams } from './format-weight';
 export async function gatherSupplierLot(tx: Tx, asked: InputOf<typeof printSupplierLot>, by: Person, now: Date): Promise<SupplierLotData> {
   const trace = await traceSupplierLot(tx, asked);
   const weight = formatGramsFor(by.establishment.units);
-  const time = tellingIn(by.voice);
+  const telling = tellingIn(by.voice);
   return {
     sheet: await sheetOf(tx, by, now),
     supplierLot: trace.supplierLot.trim(),
     items: distinct(trace.deliveries.map(({ item }) => item)),
     suppliers: distinct(trace.deliveries.map(({ supplier }) => supplier)),
-    accounted: accountedOnPaper(trace.totals, weight, time.say),
-    totals: tracedTotals(trace.totals, weight, time.say),
-    alsoUsedBy: usedByOnPaper(trace.usedBy, asked.supplierId, time.say),
-    deliveries: trace.deliveries.map((delivery) => deliveryOnPaper(delivery, weight, time.say)),
-    lots: trace.balance.filter(({ kind }) => kind === 'lot').map((lot) => lotOnPaper(lot, weight, time.say)),
-    packages: tracedPackages(trace.forward, weight, time.say),
-    customers: trace.customers.map((customer) => customerOnPaper(customer, weight, time)),
+    accounted: accountedOnPaper(trace.totals, weight, telling.say),
+    totals: tracedTotals(trace.totals, weight, telling.say),
+    alsoUsedBy: usedByOnPaper(trace.usedBy, asked.supplierId, telling.say),
+    deliveries: trace.deliveries.map((delivery) => deliveryOnPaper(delivery, weight, telling.say)),
+    lots: trace.balance.filter(({ kind }) => kind === 'lot').map((lot) => lotOnPaper(lot, weight, telling.say)),
+    packages: tracedPackages(trace.forward, weight, telling.say),
+    customers: trace.customers.map((customer) => customerOnPaper(customer, weight, telling)),
     callSuppliers: trace.suppliers.map(({ name, establishmentNumber, address, contact }) => ({
       name,
-      where: [establishmentNumber, oneLine(address)].filter(Boolean).join(', ') || time.say('no-address'),
-      contact: contact || time.say('no-contact'),
+      where: [establishmentNumber, oneLine(address)].filter(Boolean).join(', ') || telling.say('no-address'),
+      contact: contact || telling.say('no-contact'),
     })),
   };
 }
@@ -105,15 +105,15 @@ const happened = (weight: FormatGrams, say: Telling['say'], parts: [what: Became
 function customerOnPaper(
   { name, address, contact, shipments }: SupplierLotTrace['customers'][number],
   weight: FormatGrams,
-  time: Telling,
+  telling: Telling,
 ): TracedCustomerData {
   const sum = (of: 'count' | 'grams') => shipments.reduce((total, shipment) => total + shipment[of], 0);
   return {
     name,
-    address: oneLine(address) || time.say('no-address'),
-    contact: contact || time.say('no-contact'),
+    address: oneLine(address) || telling.say('no-address'),
+    contact: contact || telling.say('no-contact'),
     got: shipments.map(({ number, packingCode, count, at }) =>
-      time.say('got-packages', { count, code: packingCode, number: String(number), at: time.instant(Date.parse(at)) }),
+      telling.say('got-packages', { count, code: packingCode, number: String(number), at: telling.instant(Date.parse(at)) }),
     ),
     packages: String(sum('count')),
     weight: weight(sum('grams')),

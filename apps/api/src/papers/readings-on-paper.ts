@@ -16,10 +16,10 @@ type Reading = ControlPointOnLot['readings'][number];
 type Weighing = Lot['weighings'][number];
 
 /** Oldest first. */
-export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], time: Telling): ReadingData[] =>
+export const entriesOnPaper = (lot: Lot, point: ControlPointOnLot, own: readonly Deviation[], telling: Telling): ReadingData[] =>
   point.controlPoint.takenAs === 'weighings'
-    ? weighingsAt(lot, point.controlPoint, own, time)
-    : readingsAt(point, numbersOf(own, time.say), time);
+    ? weighingsAt(lot, point.controlPoint, own, telling)
+    : readingsAt(point, numbersOf(own, telling.say), telling);
 
 function weighingsAt({ weighings }: Lot, { controlPointId }: ControlPoint, own: readonly Deviation[], telling: Telling): ReadingData[] {
   const { instant, say } = telling;
