@@ -12,7 +12,7 @@ const lastingKinds = ['receipt', 'stage-end', 'packing', 'shipment', 'removal', 
 const voidable = [...lastingKinds, 'reading', 'input', 'weighing', 'disposition', 'destruction', 'action'] as const;
 
 /** What a record says in one field. `at` is epoch ms. */
-export const said = z.union([z.string(), quantity, z.object({ at: z.number() }), z.object({ day: z.string() }), word]);
+const said = z.union([z.string(), quantity, z.object({ at: z.number() }), z.object({ day: z.string() }), word]);
 export type Said = z.output<typeof said>;
 
 /** What was recorded before is shown struck through. */

@@ -8,7 +8,7 @@ export type Decision = (typeof decisions)[number];
 export const releaseBases = ['process authority', 'test result', 'worked on and measured again', 'document on file'] as const;
 
 /** `at` is when the person says it was destroyed. */
-export const destruction = z.object({
+const destruction = z.object({
   destructionId: z.string(),
   method: z.string(),
   by: z.string(),

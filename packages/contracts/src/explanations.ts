@@ -37,7 +37,7 @@ const explainedLimit = z.object({
 });
 
 /** Temperatures in `unit` are for the eye only. Instants are epoch ms. */
-export const drawing = z.object({
+const drawing = z.object({
   unit: z.enum(['°C', '°F']),
   probes: z.array(z.object({ probe: z.string(), points })),
   surroundings: points,

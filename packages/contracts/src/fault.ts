@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 
 /** Each fault lists its figures. packages/messages has its text in every language, or types fail. */
-export const faults = {
+const faults = {
   'choose-or-enter': [],
   'not-right': [],
   'write-a-name': [],
@@ -141,7 +141,7 @@ export const faults = {
 export type FaultCode = keyof typeof faults;
 type FiguresOf<Code extends FaultCode> = Record<(typeof faults)[Code][number], number>;
 
-export type Fault = { code: FaultCode; figures?: Record<string, number> };
+type Fault = { code: FaultCode; figures?: Record<string, number> };
 
 /** Zod carries a fault as text. */
 export const fault = <Code extends FaultCode>(

@@ -95,7 +95,7 @@ export const temperatureReply = z.object({ value: z.number(), unit: z.enum(tempe
 export const madeBy = z.object({ personId: z.string(), name: z.string(), at: z.string(), recordedAt: z.string(), station: z.string() });
 
 /** Flags never refuse an entry. */
-export const flags = [
+const flags = [
   'in-the-future',
   'before-the-lot',
   'out-of-order',

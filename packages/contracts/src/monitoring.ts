@@ -22,7 +22,7 @@ const isDegrees = (unit: string) => (temperatureUnits as readonly string[]).incl
 /** A test weight may be heavy. */
 const shown = number(-100, 100_000);
 
-export const entered = z.union([
+const entered = z.union([
   z
     .object({ value: measured, unit: z.enum(readingUnits) })
     .refine(({ value, unit }) => !isDegrees(unit) || value <= 1000, { path: ['value'], message: fault('not-above', { most: 1000 }) }),
@@ -108,7 +108,7 @@ export const clarifyReadings = route({
 
 export const instrumentKinds = ['thermometer', 'scale', 'pH meter', 'other'] as const;
 export const instrumentUnits = ['°C', '°F', 'g', 'kg', 'oz', 'lb', 'pH', 'aw', '%'] as const;
-export const calibration = z.object({
+const calibration = z.object({
   calibrationId: z.string(),
   rowId: z.string(),
   method: z.string(),

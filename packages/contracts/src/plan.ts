@@ -41,7 +41,7 @@ export const piece = z.discriminatedUnion('shape', [
 const mostMinutes = 60 * 24 * 31;
 
 /** At least every so many minutes, or so many times in a lot. */
-export const frequency = z.union([
+const frequency = z.union([
   z.object({
     everyMinutes: z
       .number(fault('enter-how-many-minutes'))

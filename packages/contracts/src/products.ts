@@ -25,7 +25,7 @@ export const productFields = z.object({
 });
 
 export const formulaLine = z.object({ part: z.enum(['meat', 'ingredient']), itemId: id, percent: percent(100) });
-export const formula = z.object({
+const formula = z.object({
   formulaId: z.string(),
   version: z.number().int(),
   expectedYieldPercent: z.number(),
@@ -58,7 +58,7 @@ const productHead = productFields.extend({
   formulaVersion: z.number().int().optional(),
   planInForce: z.number().int().optional(),
 });
-export const product = productHead.extend({ formulas: z.array(formula), plans: z.array(planSummary) });
+const product = productHead.extend({ formulas: z.array(formula), plans: z.array(planSummary) });
 export type Product = z.output<typeof product>;
 
 export const listProducts = route({

@@ -50,7 +50,7 @@ const itemShape = z.object({
   allergens: z.array(z.enum(allergens)),
   receivingLimit: criticalLimit.optional(),
 });
-export const itemFields = itemShape
+const itemFields = itemShape
   .refine((item) => (item.substance === undefined) === (item.fractionPercent === undefined), {
     path: ['fractionPercent'],
     message: fault('substance-with-percentage'),
@@ -149,7 +149,7 @@ export const showReceipt = route({
   returns: receipt,
   problems: ['not-found'],
 });
-export const receiptFields = z.object({
+const receiptFields = z.object({
   itemId: id,
   supplierId: id,
   supplierLot: z.string().trim().min(1, fault('supplier-lot-from-label')).max(80),

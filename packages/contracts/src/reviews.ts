@@ -6,7 +6,7 @@ import { everyone, route } from './route';
 import { fault } from './fault';
 
 /** A finding with `blocks` keeps the lot from being cleared. */
-export const finding = z.object({
+const finding = z.object({
   about: z.enum(['control-point', 'deviation', 'input', 'weighing', 'weight', 'shipment', 'entry']),
   kind: z.enum(['missing', 'undetermined', 'missed', 'open', 'flagged', 'settled', 'met']),
   what: account,
@@ -18,7 +18,7 @@ export const finding = z.object({
 });
 export type Finding = z.output<typeof finding>;
 
-export const whyNotSign = ['a-reviewer-signs', 'made-records-of-it', 'still-missing-or-open'] as const;
+const whyNotSign = ['a-reviewer-signs', 'made-records-of-it', 'still-missing-or-open'] as const;
 
 export const showReview = route({
   method: 'GET',

@@ -53,7 +53,7 @@ export const listPackings = route({
   returns: z.object({ packings: z.array(packing.extend({ standing: z.string(), mayShip: z.boolean(), because: account })) }),
   problems: [],
 });
-export const shipment = z.object({
+const shipment = z.object({
   shipmentId: z.string(),
   /** A correction names this row. */
   rowId: z.string(),

@@ -4,13 +4,13 @@ import { everyone, roles, route } from './route';
 import { id, language, name, sentence } from './fields';
 import { fault } from './fault';
 
-export const role = z.enum(roles);
+const role = z.enum(roles);
 export const userName = z
   .string()
   .trim()
   .toLowerCase()
   .regex(/^[a-z0-9][a-z0-9._-]{2,39}$/, fault('user-name-letters'));
-export const password = z
+const password = z
   .string()
   .min(10, fault('password-length'))
   .max(128, fault('at-most-characters', { most: 128 }));
@@ -146,7 +146,7 @@ export const changePassword = route({
   problems: ['wrong-user-name-or-password', 'too-many-attempts'],
 });
 
-export const person = z.object({ personId: z.string(), name: z.string(), userName: z.string(), roles: z.array(role), since: z.string() });
+const person = z.object({ personId: z.string(), name: z.string(), userName: z.string(), roles: z.array(role), since: z.string() });
 
 export const listPeople = route({
   method: 'GET',

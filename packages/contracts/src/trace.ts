@@ -34,7 +34,7 @@ export const findTrace = route({
 });
 
 /** `count` is packages. Unexplained weight is named, never hidden. */
-export const trace = z.object({
+const trace = z.object({
   start: node.omit({ at: true }),
   backward: z.object({
     nodes: z.array(node),

@@ -4,7 +4,7 @@ import type { LotWeights } from '../lots/lot-weights.queries';
 import { codesOf } from '../platform/codes-of.test-data';
 import { findings as found, type Beside } from './findings';
 
-export const nothingAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
+const nothingAside = { condemned: 0n, toRework: 0n, opened: 0n, pending: 0n };
 export const kg = (value: number) => massOf({ value, unit: 'kg' });
 /** Ten kilograms went in, nine were packed: what the formula expects. */
 export const weights = (some: Partial<LotWeights> = {}): LotWeights => ({
@@ -28,8 +28,8 @@ export const made = {
   recordedAt: '2026-03-02T10:00:00.000Z',
   station: '',
 };
-export const source = { citation: 'House plan', edition: '1', confirmed: true };
-export const weight = { value: 10, unit: 'kg' as const, grams: 10_000 };
+const source = { citation: 'House plan', edition: '1', confirmed: true };
+const weight = { value: 10, unit: 'kg' as const, grams: 10_000 };
 export const entry = { flags: [], made, reason: '' };
 
 export const aPoint = (
@@ -90,7 +90,7 @@ export const aDeviation = (deviation: Partial<Deviation> = {}): Deviation => ({
   dispositions: [],
   ...deviation,
 });
-export const disposition: Deviation['dispositions'][number] = {
+const disposition: Deviation['dispositions'][number] = {
   dispositionId: 'x',
   decision: 'release',
   lotId: 'lot',

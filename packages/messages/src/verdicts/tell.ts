@@ -20,7 +20,7 @@ export type Teller = { tell: Tell; tellRemark: TellRemark };
 
 const tellers = byVoice<Teller>();
 
-export type VerdictWords = { verdicts: Words; limits: LimitWords };
+type VerdictWords = { verdicts: Words; limits: LimitWords };
 
 export const teller = ({ verdicts, limits }: VerdictWords, voice: Voice): Teller =>
   tellers(verdicts, voice, () => newTeller(spoken(verdicts, voice), limitTeller(limits, voice)));
