@@ -51,8 +51,8 @@ describe('what is kept of a verdict with an entry', () => {
     expect(ofCook.length).toBeGreaterThan(2);
     expect(Math.max(...ofCook.map(sizeOf))).toBeLessThanOrEqual(1024);
     expect(Math.max(...kept.map(sizeOf))).toBeLessThanOrEqual(2048);
-    const { rows: replies } = await owner.query<{ reply: object }>('SELECT reply FROM acknowledgement');
-    for (const { reply } of replies) expect(JSON.stringify(reply)).not.toContain('"citation"');
+    const { rows: replies } = await owner.query<{ reply: string }>('SELECT reply FROM ledger_entry');
+    for (const { reply } of replies) expect(reply).not.toContain('"citation"');
   });
 
   test('says so of a delivery, of the deviation it opened, and of a check of an instrument', async () => {

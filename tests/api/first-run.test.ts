@@ -48,7 +48,7 @@ describe('the first run', () => {
     const [account] = await rowsIn('sign_in_account');
     expect(account?.password).toMatch(/^\$argon2id\$v=19\$m=19456,t=2,p=1\$/);
     const everything = JSON.stringify(
-      await Promise.all(['ledger_entry', 'acknowledgement', 'person', 'sign_in', 'sign_in_account'].map(rowsIn)),
+      await Promise.all(['ledger_entry', 'ledger_text', 'person', 'sign_in', 'sign_in_account'].map(rowsIn)),
     );
     expect(everything).not.toContain(password);
   });

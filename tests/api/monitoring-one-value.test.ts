@@ -208,7 +208,7 @@ describe('a lot that has been shipped', () => {
 describe('nothing is half-saved, and nothing is changed', () => {
   test('a reading whose ledger line fails leaves nothing behind, and can be sent again', async () => {
     const reading = inColdRoom(fahrenheit(46));
-    const appendEntry = 'append_entry(uuid, timestamptz, uuid, text, text, uuid, text, jsonb)';
+    const appendEntry = 'append_entry(uuid, timestamptz, uuid, text, text, uuid, text, text)';
     await run(larder.database.ownerUrl, `REVOKE EXECUTE ON FUNCTION ${appendEntry} FROM larderbook_api`);
     expect((await send(reading)).status).toBe(500);
     expect(await run(larder.database.ownerUrl, 'SELECT id FROM reading WHERE id = $1', [reading.readingId])).toEqual([]);

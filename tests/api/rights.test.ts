@@ -5,8 +5,8 @@ import { cloneDatabase, type TestDatabase } from '../support/database';
 
 /** Nobody's records: sessions end, passwords change, tries are forgotten. Everything else is a record. */
 const signInTables = ['sign_in', 'sign_in_account', 'sign_in_attempt', 'sign_in_session', 'sign_in_verification'];
-/** Written by append_entry alone. */
-const chain = ['acknowledgement', 'ledger_entry'];
+/** Written by the ledger's own functions alone. */
+const chain = ['ledger_entry', 'ledger_text'];
 const [ours, theirs] = [v7(), v7()];
 
 let database: TestDatabase;
@@ -67,6 +67,15 @@ afterAll(async () => {
 const isMigrations = ({ name }: Table) => name === '_prisma_migrations';
 const records = () => tables.filter((table) => ![...signInTables, ...chain].includes(table.name) && !isMigrations(table));
 
+const foreignKeysOf = async (table: string) =>
+  (
+    await owner.query<{ name: string; columns: string[] }>(
+      `SELECT conname::text AS name, ARRAY(SELECT attname::text FROM pg_attribute WHERE attrelid = conrelid AND attnum = ANY(conkey)) AS columns
+       FROM pg_constraint WHERE contype = 'f' AND conrelid = $1::regclass`,
+      [table],
+    )
+  ).rows;
+
 /** Problems one by one, so that a table which is wrong is named. */
 async function refusals(sql: (table: Table) => string): Promise<Record<string, string>> {
   const told: Record<string, string> = {};
@@ -104,6 +113,26 @@ describe('by the catalogue, the role of the API', () => {
     expect(changeable).toEqual(signInTables);
   });
 
+  test('adds no record that is not noted, and names no row that there is not', async () => {
+    const { rows } = await owner.query<{ name: string }>(
+      `SELECT tgrelid::regclass::text AS name FROM pg_trigger WHERE tgfoid = 'note_records'::regproc AND tgenabled = 'O'
+         AND tgtype = 4 AND tgnewtable = 'added' AND tgqual IS NULL ORDER BY 1`, // after an insert, once a statement
+    );
+    expect(rows.map(({ name }) => name)).toEqual(records().map(({ name }) => name));
+
+    const ofManyKinds = ['control_point_id', 'limit_id', 'subject_id'];
+    for (const table of records()) {
+      const { rows: columns } = await owner.query<{ name: string }>(
+        `SELECT attname::text AS name FROM pg_attribute WHERE attrelid = $1::regclass AND attnum > 0 AND NOT attisdropped
+           AND (attname LIKE '%\\_id' OR attname = 'recorded_by')`,
+        [table.name],
+      );
+      const named = columns.map(({ name }) => name).filter((name) => !ofManyKinds.includes(name));
+      const keyed = (await foreignKeysOf(table.name)).flatMap(({ columns }) => columns);
+      expect([table.name, named.filter((name) => !keyed.includes(name))]).toEqual([table.name, []]);
+    }
+  });
+
   test('owns nothing, makes nothing, and stands under row security', async () => {
     const { rows } = await api.query(`
       SELECT rolsuper, rolbypassrls, rolcreaterole, rolcreatedb,
@@ -120,7 +149,7 @@ describe('by the catalogue, the role of the API', () => {
       `SELECT proname::text AS name, proconfig AS config FROM pg_proc
        WHERE pronamespace = 'public'::regnamespace AND prosecdef ORDER BY 1`,
     );
-    expect(rows.map(({ name }) => name)).toEqual(['append_entry', 'first_run', 'signed_in']);
+    expect(rows.map(({ name }) => name)).toEqual(['append_entry', 'first_run', 'note_records', 'signed_in']);
     for (const { config } of rows) expect(config).toContain('search_path=public, pg_temp');
   });
 });
@@ -147,10 +176,11 @@ describe('row security', () => {
 
   test('shows nothing while no establishment is named, or another one', async () => {
     const id = v7();
+    for (const { name } of await foreignKeysOf('customer')) await owner.query(`ALTER TABLE customer DROP CONSTRAINT ${name}`);
     await owner.query('ALTER TABLE customer DISABLE TRIGGER USER');
     await owner.query(
-      `INSERT INTO customer (establishment_id, id, name, address, contact, recorded_at, recorded_by)
-       VALUES ($1, $2, 'Fenwick Deli', '', '', now(), $2)`,
+      `INSERT INTO customer (establishment_id, id, seq, name, address, contact, recorded_at, recorded_by)
+       VALUES ($1, $2, 1, 'Fenwick Deli', '', '', now(), $2)`,
       [ours, id],
     );
     const seenBy = async (establishmentId: string) => {
@@ -174,14 +204,18 @@ describe('in practice the role of the API is refused', () => {
     for (const said of Object.values(await refusals(sql))) expect(said).toMatch(refused);
   });
 
-  test.each(chain)('to add a line to %s beside append_entry', async (name) => {
+  test.each(chain)('to write to %s itself', async (name) => {
     const line = `INSERT INTO ${name} (establishment_id) VALUES ('${ours}')`;
     await expect(api.query(line)).rejects.toThrow('permission denied');
   });
 
-  test('to keep a record that no line of the ledger covers', async () => {
-    await expect(api.query(`INSERT INTO establishment (id, demonstration, recorded_at) VALUES ('${ours}', true, now())`)).rejects.toThrow(
-      'A record was added to establishment without a ledger entry',
-    );
+  test.each([
+    ['without a line', '', 'violates not-null constraint'],
+    ['under a line that nobody closes', '1', 'violates foreign key constraint "ledger_text_establishment_id_seq_fkey"'],
+    ['under another line than the next', '7', 'A record was added to establishment under line 7, which is not the next'],
+  ])('to keep a record %s of the ledger', async (_how, line, refusal) => {
+    await api.query(`SELECT set_config('larderbook.line', $1, false)`, [line]);
+    const add = api.query(`INSERT INTO establishment (id, demonstration, recorded_at) VALUES ('${ours}', true, now())`);
+    await expect(add).rejects.toThrow(refusal);
   });
 });

@@ -33,7 +33,7 @@ afterAll(() => larder.close());
 test('a sound book: one line for each establishment, exit code 0, also while it is in use', () => {
   expect(verify(bookOf(larder.database))).toEqual({
     status: 0,
-    stdout: 'Wrenfold Smokehouse: 1 entry and 4 records, all as they were written.\n',
+    stdout: 'Wrenfold Smokehouse: 1 entry and 5 records, all as they were written.\n',
     stderr: '',
   });
 });

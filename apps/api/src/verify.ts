@@ -12,7 +12,7 @@ try {
     let books = 0;
     for await (const book of verifyEveryBook(database)) {
       books += 1;
-      console.log(sayVerified(book));
+      for (const line of sayVerified(book)) console.log(line);
       if (!book.sound) process.exitCode = 1;
     }
     if (books === 0) console.log('No establishment has been set up yet: there is nothing to verify.');

@@ -10,7 +10,16 @@ export const ledgerHead = route({
   returns: z.object({
     head: z.object({ seq: z.number().int(), hash: z.string() }).optional(),
     latest: z.array(
-      z.object({ seq: z.number().int(), at: z.string(), person: z.string(), kind: z.string(), subject: z.string(), hash: z.string() }),
+      z.object({
+        seq: z.number().int(),
+        at: z.string(),
+        /** The clock said an earlier time than at the line before. */
+        ranBack: z.boolean(),
+        person: z.string(),
+        kind: z.string(),
+        subject: z.string(),
+        hash: z.string(),
+      }),
     ),
   }),
   problems: [],
@@ -24,7 +33,11 @@ export const verifyLedger = route({
     entries: z.number().int(),
     records: z.number().int(),
     sound: z.boolean(),
-    firstBreak: z.object({ seq: z.number().int(), because: coded }).optional(),
+    /** In the order of the lines, and no more than can be read; `broken` counts them all. */
+    breaks: z.array(z.object({ seq: z.number().int(), because: coded })),
+    broken: z.number().int(),
+    /** Lines at which the clock said an earlier time than at the line before; no break. */
+    ranBack: z.array(z.number().int()),
   }),
   problems: [],
 });

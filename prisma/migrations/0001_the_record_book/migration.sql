@@ -1,21 +1,48 @@
--- The first shop: tables, the rights of the API, row security and the ledger. They belong together and come first.
+-- The record book: its tables, what can never be true of them, the rows that count, the rights of the API, row security and
+-- the ledger.
 
--- CreateSchema
-CREATE SCHEMA IF NOT EXISTS "public";
+-- ═══ Who may ask ══════════════════════════════════════════════════════════════════════════════════════════════════
+-- The API signs in as a plain role that is a member of larderbook_api. That role may read and add records, and nothing
+-- else: no UPDATE, no DELETE, no TRUNCATE. Sign-in tables are not records (sessions end), so those it may change.
 
--- CreateTable
+DO $$
+BEGIN
+  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = 'larderbook_api') THEN
+    CREATE ROLE larderbook_api NOLOGIN NOSUPERUSER NOCREATEDB NOCREATEROLE NOBYPASSRLS;
+  END IF;
+EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; -- another database of this server made it just now
+END $$;
+
+GRANT USAGE ON SCHEMA public TO larderbook_api;
+
+-- Every transaction names its establishment with set_config('larderbook.establishment', …, true). Without it nothing
+-- is visible and nothing can be added.
+CREATE FUNCTION current_establishment() RETURNS uuid LANGUAGE sql STABLE PARALLEL SAFE AS
+$$ SELECT nullif(current_setting('larderbook.establishment', true), '')::uuid $$;
+
+-- The line of the ledger that this write will close. What begin_write says is checked by note_records.
+CREATE FUNCTION current_line() RETURNS bigint LANGUAGE sql STABLE PARALLEL SAFE AS
+$$ SELECT nullif(current_setting('larderbook.line', true), '')::bigint $$;
+
+-- Signing in happens before the establishment is known; the connections that do it say so.
+CREATE FUNCTION at_the_sign_in_door() RETURNS boolean LANGUAGE sql STABLE PARALLEL SAFE AS
+$$ SELECT coalesce(current_setting('larderbook.door', true), '') = 'sign-in' $$;
+
+-- ═══ Tables ═══════════════════════════════════════════════════════════════════════════════════════════════════════
+
 CREATE TABLE "establishment" (
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "demonstration" BOOLEAN NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
 
     CONSTRAINT "establishment_pkey" PRIMARY KEY ("id")
 );
 
--- CreateTable
 CREATE TABLE "establishment_details" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "name" TEXT NOT NULL,
     "number" TEXT NOT NULL,
     "address" TEXT NOT NULL,
@@ -23,16 +50,19 @@ CREATE TABLE "establishment_details" (
     "units" TEXT NOT NULL,
     "paper" TEXT NOT NULL,
     "lot_code_pattern" TEXT NOT NULL,
+    "jurisdiction" TEXT,
+    "place" TEXT,
+    "limit_set" TEXT,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
 
     CONSTRAINT "establishment_details_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "person" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "name" TEXT NOT NULL,
     "user_name" TEXT NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
@@ -41,10 +71,10 @@ CREATE TABLE "person" (
     CONSTRAINT "person_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "role_grant" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "person_id" UUID NOT NULL,
     "roles" TEXT[],
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
@@ -53,7 +83,18 @@ CREATE TABLE "role_grant" (
     CONSTRAINT "role_grant_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
+CREATE TABLE "credential" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "person_id" UUID NOT NULL,
+    "digest" TEXT NOT NULL,
+    "recorded_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_by" UUID NOT NULL,
+
+    CONSTRAINT "credential_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
 CREATE TABLE "sign_in" (
     "id" UUID NOT NULL,
     "establishment_id" UUID NOT NULL,
@@ -63,13 +104,13 @@ CREATE TABLE "sign_in" (
     "image" TEXT,
     "username" TEXT NOT NULL,
     "display_username" TEXT,
+    "language" TEXT,
     "created_at" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
     "updated_at" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
 
     CONSTRAINT "sign_in_pkey" PRIMARY KEY ("id")
 );
 
--- CreateTable
 CREATE TABLE "sign_in_session" (
     "id" UUID NOT NULL,
     "establishment_id" UUID NOT NULL,
@@ -84,7 +125,6 @@ CREATE TABLE "sign_in_session" (
     CONSTRAINT "sign_in_session_pkey" PRIMARY KEY ("id")
 );
 
--- CreateTable
 CREATE TABLE "sign_in_account" (
     "id" UUID NOT NULL,
     "establishment_id" UUID NOT NULL,
@@ -104,7 +144,6 @@ CREATE TABLE "sign_in_account" (
     CONSTRAINT "sign_in_account_pkey" PRIMARY KEY ("id")
 );
 
--- CreateTable
 CREATE TABLE "sign_in_verification" (
     "id" UUID NOT NULL,
     "establishment_id" UUID,
@@ -117,7 +156,6 @@ CREATE TABLE "sign_in_verification" (
     CONSTRAINT "sign_in_verification_pkey" PRIMARY KEY ("id")
 );
 
--- CreateTable
 CREATE TABLE "sign_in_attempt" (
     "id" UUID NOT NULL,
     "establishment_id" UUID,
@@ -127,10 +165,10 @@ CREATE TABLE "sign_in_attempt" (
     CONSTRAINT "sign_in_attempt_pkey" PRIMARY KEY ("id")
 );
 
--- CreateTable
 CREATE TABLE "supplier" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "name" TEXT NOT NULL,
     "establishment_number" TEXT,
     "address" TEXT NOT NULL,
@@ -142,15 +180,17 @@ CREATE TABLE "supplier" (
     CONSTRAINT "supplier_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "item" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "name" TEXT NOT NULL,
     "kind" TEXT NOT NULL,
     "species" TEXT,
     "substance" TEXT,
     "fraction_percent" DECIMAL(9,4),
+    "salt_percent" DECIMAL(7,4),
+    "water_percent" DECIMAL(7,4),
     "allergens" TEXT[],
     "receiving_limit" JSONB,
     "amends_id" UUID,
@@ -160,10 +200,10 @@ CREATE TABLE "item" (
     CONSTRAINT "item_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "receipt" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "code" TEXT NOT NULL,
     "item_id" UUID NOT NULL,
     "supplier_id" UUID NOT NULL,
@@ -186,18 +226,23 @@ CREATE TABLE "receipt" (
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "receipt_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "product" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "name" TEXT NOT NULL,
     "code" TEXT NOT NULL,
     "process" TEXT NOT NULL,
     "species" TEXT NOT NULL,
+    "product_class" TEXT,
     "storage" TEXT NOT NULL,
     "use_by_days" INTEGER NOT NULL,
     "amends_id" UUID,
@@ -207,10 +252,10 @@ CREATE TABLE "product" (
     CONSTRAINT "product_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "formula" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "product_id" UUID NOT NULL,
     "version" INTEGER NOT NULL,
     "expected_yield_percent" DECIMAL(7,4) NOT NULL,
@@ -220,10 +265,10 @@ CREATE TABLE "formula" (
     CONSTRAINT "formula_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "formula_line" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "formula_id" UUID NOT NULL,
     "position" INTEGER NOT NULL,
     "part" TEXT NOT NULL,
@@ -233,10 +278,10 @@ CREATE TABLE "formula_line" (
     CONSTRAINT "formula_line_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "plan" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "product_id" UUID NOT NULL,
     "version" INTEGER NOT NULL,
     "content" JSONB NOT NULL,
@@ -246,10 +291,10 @@ CREATE TABLE "plan" (
     CONSTRAINT "plan_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "plan_adoption" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "plan_id" UUID NOT NULL,
     "statement" TEXT NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
@@ -258,10 +303,25 @@ CREATE TABLE "plan_adoption" (
     CONSTRAINT "plan_adoption_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
+CREATE TABLE "own_limit_set" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "title" TEXT NOT NULL,
+    "edition" TEXT NOT NULL,
+    "valid_from" DATE NOT NULL,
+    "replaces_id" UUID,
+    "rows" JSONB NOT NULL,
+    "recorded_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_by" UUID NOT NULL,
+
+    CONSTRAINT "own_limit_set_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
 CREATE TABLE "lot" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "code" TEXT NOT NULL,
     "product_id" UUID NOT NULL,
     "formula_id" UUID NOT NULL,
@@ -276,10 +336,10 @@ CREATE TABLE "lot" (
     CONSTRAINT "lot_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "lot_input" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "lot_id" UUID NOT NULL,
     "receipt_id" UUID,
     "source_lot_id" UUID,
@@ -291,6 +351,7 @@ CREATE TABLE "lot_input" (
     "trimmed_grams" DECIMAL(30,15) NOT NULL,
     "amends_id" UUID,
     "reason" TEXT NOT NULL,
+    "voided" BOOLEAN,
     "flags" TEXT[],
     "station" TEXT NOT NULL,
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
@@ -300,10 +361,10 @@ CREATE TABLE "lot_input" (
     CONSTRAINT "lot_input_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "weighing" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "lot_id" UUID NOT NULL,
     "item_id" UUID NOT NULL,
     "receipt_id" UUID,
@@ -317,6 +378,7 @@ CREATE TABLE "weighing" (
     "instrument_id" UUID,
     "amends_id" UUID,
     "reason" TEXT NOT NULL,
+    "voided" BOOLEAN,
     "flags" TEXT[],
     "station" TEXT NOT NULL,
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
@@ -326,10 +388,10 @@ CREATE TABLE "weighing" (
     CONSTRAINT "weighing_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "removal" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "lot_id" UUID,
     "receipt_id" UUID,
     "kind" TEXT NOT NULL,
@@ -341,14 +403,18 @@ CREATE TABLE "removal" (
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "removal_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "instrument" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "name" TEXT NOT NULL,
     "kind" TEXT NOT NULL,
     "unit" TEXT NOT NULL,
@@ -360,10 +426,10 @@ CREATE TABLE "instrument" (
     CONSTRAINT "instrument_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "calibration" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "instrument_id" UUID NOT NULL,
     "method" TEXT NOT NULL,
     "expected" DECIMAL(9,3) NOT NULL,
@@ -375,14 +441,18 @@ CREATE TABLE "calibration" (
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "calibration_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "reading" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "lot_id" UUID NOT NULL,
     "control_point_id" UUID NOT NULL,
     "plan_id" UUID NOT NULL,
@@ -392,9 +462,11 @@ CREATE TABLE "reading" (
     "unit" TEXT,
     "answer" BOOLEAN,
     "seen" TEXT NOT NULL,
+    "humidity" JSONB,
     "judged" JSONB NOT NULL,
     "amends_id" UUID,
     "reason" TEXT NOT NULL,
+    "voided" BOOLEAN,
     "flags" TEXT[],
     "station" TEXT NOT NULL,
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
@@ -404,10 +476,37 @@ CREATE TABLE "reading" (
     CONSTRAINT "reading_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
+CREATE TABLE "clarification" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "lot_id" UUID NOT NULL,
+    "control_point_id" UUID NOT NULL,
+    "word" TEXT NOT NULL,
+    "reason" TEXT NOT NULL,
+    "judged" JSONB NOT NULL,
+    "station" TEXT NOT NULL,
+    "taken_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_by" UUID NOT NULL,
+
+    CONSTRAINT "clarification_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
+CREATE TABLE "clarified_reading" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "clarification_id" UUID NOT NULL,
+    "reading_id" UUID NOT NULL,
+
+    CONSTRAINT "clarified_reading_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
 CREATE TABLE "stage_end" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "lot_id" UUID NOT NULL,
     "control_point_id" UUID NOT NULL,
     "judged" JSONB NOT NULL,
@@ -415,22 +514,27 @@ CREATE TABLE "stage_end" (
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "stage_end_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "deviation" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "number" INTEGER NOT NULL,
-    "cause" TEXT NOT NULL,
+    "dedupe_key" TEXT NOT NULL,
     "lot_id" UUID,
     "receipt_id" UUID,
     "control_point_id" UUID,
     "limit_id" UUID,
     "subject_id" UUID,
-    "description" TEXT NOT NULL,
+    "description" TEXT,
+    "substance" TEXT,
     "limit" JSONB,
     "verdict" JSONB,
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
@@ -440,42 +544,77 @@ CREATE TABLE "deviation" (
     CONSTRAINT "deviation_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "corrective_action" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "deviation_id" UUID NOT NULL,
-    "cause" TEXT NOT NULL,
-    "control" TEXT NOT NULL,
-    "prevention" TEXT NOT NULL,
-    "product" TEXT NOT NULL,
+    "form" TEXT NOT NULL,
+    "parts" JSONB NOT NULL,
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "corrective_action_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "disposition" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
-    "deviation_id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "lot_id" UUID,
+    "receipt_id" UUID,
     "decision" TEXT NOT NULL,
     "weight_value" DECIMAL(12,3) NOT NULL,
     "weight_unit" TEXT NOT NULL,
     "grams" DECIMAL(30,15) NOT NULL,
-    "basis" TEXT NOT NULL,
+    "reason" TEXT NOT NULL,
+    "basis" TEXT,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "disposition_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
+CREATE TABLE "decided_deviation" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "disposition_id" UUID NOT NULL,
+    "deviation_id" UUID NOT NULL,
+
+    CONSTRAINT "decided_deviation_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
+CREATE TABLE "destruction" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "disposition_id" UUID NOT NULL,
+    "method" TEXT NOT NULL,
+    "taken_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
+
+    CONSTRAINT "destruction_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
 CREATE TABLE "deviation_closing" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "deviation_id" UUID NOT NULL,
     "note" TEXT NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
@@ -484,24 +623,49 @@ CREATE TABLE "deviation_closing" (
     CONSTRAINT "deviation_closing_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
+CREATE TABLE "closing_taken_back" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "closing_id" UUID NOT NULL,
+    "reason" TEXT NOT NULL,
+    "recorded_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_by" UUID NOT NULL,
+
+    CONSTRAINT "closing_taken_back_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
 CREATE TABLE "review" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "lot_id" UUID NOT NULL,
     "findings" JSONB NOT NULL,
     "statement" TEXT NOT NULL,
     "sole_worker" BOOLEAN NOT NULL,
+    "rules_version" INTEGER,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
 
     CONSTRAINT "review_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
+CREATE TABLE "review_taken_back" (
+    "establishment_id" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
+    "review_id" UUID NOT NULL,
+    "reason" TEXT NOT NULL,
+    "recorded_at" TIMESTAMPTZ(3) NOT NULL,
+    "recorded_by" UUID NOT NULL,
+
+    CONSTRAINT "review_taken_back_pkey" PRIMARY KEY ("establishment_id","id")
+);
+
 CREATE TABLE "packing" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "lot_id" UUID NOT NULL,
     "code" TEXT NOT NULL,
     "count" INTEGER NOT NULL,
@@ -514,14 +678,18 @@ CREATE TABLE "packing" (
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "packing_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "customer" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "name" TEXT NOT NULL,
     "address" TEXT NOT NULL,
     "contact" TEXT NOT NULL,
@@ -532,10 +700,10 @@ CREATE TABLE "customer" (
     CONSTRAINT "customer_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "shipment" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "number" INTEGER NOT NULL,
     "customer_id" UUID NOT NULL,
     "document" TEXT NOT NULL,
@@ -543,14 +711,18 @@ CREATE TABLE "shipment" (
     "taken_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_at" TIMESTAMPTZ(3) NOT NULL,
     "recorded_by" UUID NOT NULL,
+    "amends_id" UUID,
+    "first_id" UUID,
+    "amend_reason" TEXT,
+    "voided" BOOLEAN,
 
     CONSTRAINT "shipment_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "shipment_line" (
     "establishment_id" UUID NOT NULL,
     "id" UUID NOT NULL,
+    "seq" BIGINT NOT NULL DEFAULT current_line(),
     "shipment_id" UUID NOT NULL,
     "packing_id" UUID NOT NULL,
     "count" INTEGER NOT NULL,
@@ -558,455 +730,425 @@ CREATE TABLE "shipment_line" (
     CONSTRAINT "shipment_line_pkey" PRIMARY KEY ("establishment_id","id")
 );
 
--- CreateTable
 CREATE TABLE "ledger_entry" (
     "establishment_id" UUID NOT NULL,
     "seq" BIGINT NOT NULL,
+    "id" UUID NOT NULL,
     "at" TIMESTAMPTZ(3) NOT NULL,
     "person" UUID NOT NULL,
     "station" TEXT NOT NULL,
     "kind" TEXT NOT NULL,
     "subject" UUID NOT NULL,
-    "records" TEXT NOT NULL,
-    "digest" TEXT NOT NULL,
-    "previous_hash" TEXT NOT NULL,
-    "hash" TEXT NOT NULL,
+    "request_digest" BYTEA NOT NULL,
+    "reply" TEXT NOT NULL,
+    "digest" BYTEA NOT NULL,
+    "previous_hash" BYTEA NOT NULL,
+    "hash" BYTEA NOT NULL,
 
     CONSTRAINT "ledger_entry_pkey" PRIMARY KEY ("establishment_id","seq")
 );
 
--- CreateTable
-CREATE TABLE "acknowledgement" (
+CREATE TABLE "ledger_text" (
     "establishment_id" UUID NOT NULL,
-    "id" UUID NOT NULL,
-    "kind" TEXT NOT NULL,
-    "request_digest" TEXT NOT NULL,
-    "reply" JSONB NOT NULL,
     "seq" BIGINT NOT NULL,
+    "place" INTEGER NOT NULL,
+    "records" TEXT NOT NULL,
 
-    CONSTRAINT "acknowledgement_pkey" PRIMARY KEY ("establishment_id","id")
+    CONSTRAINT "ledger_text_pkey" PRIMARY KEY ("establishment_id","seq","place")
 );
 
--- CreateIndex
-CREATE INDEX "role_grant_establishment_id_person_id_recorded_at_idx" ON "role_grant"("establishment_id", "person_id", "recorded_at");
-
--- CreateIndex
+CREATE INDEX "role_grant_establishment_id_person_id_seq_idx" ON "role_grant"("establishment_id", "person_id", "seq");
+CREATE INDEX "credential_establishment_id_person_id_seq_idx" ON "credential"("establishment_id", "person_id", "seq");
 CREATE UNIQUE INDEX "sign_in_email_key" ON "sign_in"("email");
-
--- CreateIndex
 CREATE UNIQUE INDEX "sign_in_username_key" ON "sign_in"("username");
-
--- CreateIndex
 CREATE INDEX "sign_in_establishment_id_idx" ON "sign_in"("establishment_id");
-
--- CreateIndex
 CREATE UNIQUE INDEX "sign_in_session_token_key" ON "sign_in_session"("token");
-
--- CreateIndex
 CREATE INDEX "sign_in_session_user_id_idx" ON "sign_in_session"("user_id");
-
--- CreateIndex
 CREATE INDEX "sign_in_account_user_id_idx" ON "sign_in_account"("user_id");
-
--- CreateIndex
 CREATE INDEX "sign_in_verification_identifier_idx" ON "sign_in_verification"("identifier");
-
--- CreateIndex
 CREATE INDEX "sign_in_attempt_user_name_at_idx" ON "sign_in_attempt"("user_name", "at");
-
--- CreateIndex
 CREATE UNIQUE INDEX "supplier_establishment_id_amends_id_key" ON "supplier"("establishment_id", "amends_id");
-
--- CreateIndex
 CREATE UNIQUE INDEX "item_establishment_id_amends_id_key" ON "item"("establishment_id", "amends_id");
-
--- CreateIndex
 CREATE INDEX "receipt_establishment_id_supplier_lot_idx" ON "receipt"("establishment_id", "supplier_lot");
-
--- CreateIndex
 CREATE INDEX "receipt_establishment_id_item_id_taken_at_idx" ON "receipt"("establishment_id", "item_id", "taken_at");
-
--- CreateIndex
-CREATE UNIQUE INDEX "receipt_establishment_id_code_key" ON "receipt"("establishment_id", "code");
-
--- CreateIndex
+CREATE UNIQUE INDEX "receipt_establishment_id_amends_id_key" ON "receipt"("establishment_id", "amends_id");
 CREATE UNIQUE INDEX "product_establishment_id_amends_id_key" ON "product"("establishment_id", "amends_id");
-
--- CreateIndex
 CREATE UNIQUE INDEX "formula_establishment_id_product_id_version_key" ON "formula"("establishment_id", "product_id", "version");
-
--- CreateIndex
 CREATE UNIQUE INDEX "formula_line_establishment_id_formula_id_position_key" ON "formula_line"("establishment_id", "formula_id", "position");
-
--- CreateIndex
 CREATE UNIQUE INDEX "plan_establishment_id_product_id_version_key" ON "plan"("establishment_id", "product_id", "version");
-
--- CreateIndex
 CREATE UNIQUE INDEX "plan_adoption_establishment_id_plan_id_key" ON "plan_adoption"("establishment_id", "plan_id");
-
--- CreateIndex
+CREATE UNIQUE INDEX "own_limit_set_establishment_id_replaces_id_key" ON "own_limit_set"("establishment_id", "replaces_id");
 CREATE INDEX "lot_establishment_id_taken_at_idx" ON "lot"("establishment_id", "taken_at");
-
--- CreateIndex
 CREATE UNIQUE INDEX "lot_establishment_id_code_key" ON "lot"("establishment_id", "code");
-
--- CreateIndex
 CREATE INDEX "lot_input_establishment_id_lot_id_idx" ON "lot_input"("establishment_id", "lot_id");
-
--- CreateIndex
 CREATE INDEX "lot_input_establishment_id_receipt_id_idx" ON "lot_input"("establishment_id", "receipt_id");
-
--- CreateIndex
 CREATE INDEX "lot_input_establishment_id_source_lot_id_idx" ON "lot_input"("establishment_id", "source_lot_id");
-
--- CreateIndex
 CREATE UNIQUE INDEX "lot_input_establishment_id_amends_id_key" ON "lot_input"("establishment_id", "amends_id");
-
--- CreateIndex
 CREATE INDEX "weighing_establishment_id_lot_id_idx" ON "weighing"("establishment_id", "lot_id");
-
--- CreateIndex
 CREATE INDEX "weighing_establishment_id_receipt_id_idx" ON "weighing"("establishment_id", "receipt_id");
-
--- CreateIndex
 CREATE UNIQUE INDEX "weighing_establishment_id_amends_id_key" ON "weighing"("establishment_id", "amends_id");
-
--- CreateIndex
 CREATE INDEX "removal_establishment_id_lot_id_idx" ON "removal"("establishment_id", "lot_id");
-
--- CreateIndex
 CREATE INDEX "removal_establishment_id_receipt_id_idx" ON "removal"("establishment_id", "receipt_id");
-
--- CreateIndex
+CREATE UNIQUE INDEX "removal_establishment_id_amends_id_key" ON "removal"("establishment_id", "amends_id");
 CREATE INDEX "calibration_establishment_id_instrument_id_taken_at_idx" ON "calibration"("establishment_id", "instrument_id", "taken_at");
-
--- CreateIndex
+CREATE UNIQUE INDEX "calibration_establishment_id_amends_id_key" ON "calibration"("establishment_id", "amends_id");
 CREATE INDEX "reading_establishment_id_lot_id_control_point_id_taken_at_idx" ON "reading"("establishment_id", "lot_id", "control_point_id", "taken_at");
-
--- CreateIndex
 CREATE INDEX "reading_establishment_id_control_point_id_taken_at_idx" ON "reading"("establishment_id", "control_point_id", "taken_at");
-
--- CreateIndex
 CREATE UNIQUE INDEX "reading_establishment_id_amends_id_key" ON "reading"("establishment_id", "amends_id");
-
--- CreateIndex
-CREATE UNIQUE INDEX "stage_end_establishment_id_lot_id_control_point_id_key" ON "stage_end"("establishment_id", "lot_id", "control_point_id");
-
--- CreateIndex
+CREATE INDEX "clarification_establishment_id_lot_id_control_point_id_idx" ON "clarification"("establishment_id", "lot_id", "control_point_id");
+CREATE INDEX "clarified_reading_establishment_id_clarification_id_idx" ON "clarified_reading"("establishment_id", "clarification_id");
+CREATE UNIQUE INDEX "clarified_reading_establishment_id_reading_id_clarification_key" ON "clarified_reading"("establishment_id", "reading_id", "clarification_id");
+CREATE UNIQUE INDEX "stage_end_establishment_id_amends_id_key" ON "stage_end"("establishment_id", "amends_id");
 CREATE INDEX "deviation_establishment_id_lot_id_idx" ON "deviation"("establishment_id", "lot_id");
-
--- CreateIndex
 CREATE INDEX "deviation_establishment_id_receipt_id_idx" ON "deviation"("establishment_id", "receipt_id");
-
--- CreateIndex
-CREATE UNIQUE INDEX "deviation_establishment_id_cause_key" ON "deviation"("establishment_id", "cause");
-
--- CreateIndex
+CREATE UNIQUE INDEX "deviation_establishment_id_dedupe_key_key" ON "deviation"("establishment_id", "dedupe_key");
 CREATE UNIQUE INDEX "deviation_establishment_id_number_key" ON "deviation"("establishment_id", "number");
-
--- CreateIndex
 CREATE INDEX "corrective_action_establishment_id_deviation_id_idx" ON "corrective_action"("establishment_id", "deviation_id");
-
--- CreateIndex
-CREATE UNIQUE INDEX "disposition_establishment_id_deviation_id_key" ON "disposition"("establishment_id", "deviation_id");
-
--- CreateIndex
-CREATE UNIQUE INDEX "deviation_closing_establishment_id_deviation_id_key" ON "deviation_closing"("establishment_id", "deviation_id");
-
--- CreateIndex
-CREATE INDEX "review_establishment_id_lot_id_recorded_at_idx" ON "review"("establishment_id", "lot_id", "recorded_at");
-
--- CreateIndex
+CREATE UNIQUE INDEX "corrective_action_establishment_id_amends_id_key" ON "corrective_action"("establishment_id", "amends_id");
+CREATE INDEX "disposition_establishment_id_lot_id_idx" ON "disposition"("establishment_id", "lot_id");
+CREATE INDEX "disposition_establishment_id_receipt_id_idx" ON "disposition"("establishment_id", "receipt_id");
+CREATE UNIQUE INDEX "disposition_establishment_id_amends_id_key" ON "disposition"("establishment_id", "amends_id");
+CREATE INDEX "decided_deviation_establishment_id_disposition_id_idx" ON "decided_deviation"("establishment_id", "disposition_id");
+CREATE UNIQUE INDEX "decided_deviation_establishment_id_deviation_id_disposition_key" ON "decided_deviation"("establishment_id", "deviation_id", "disposition_id");
+CREATE INDEX "destruction_establishment_id_disposition_id_idx" ON "destruction"("establishment_id", "disposition_id");
+CREATE UNIQUE INDEX "destruction_establishment_id_amends_id_key" ON "destruction"("establishment_id", "amends_id");
+CREATE INDEX "deviation_closing_establishment_id_deviation_id_idx" ON "deviation_closing"("establishment_id", "deviation_id");
+CREATE UNIQUE INDEX "closing_taken_back_establishment_id_closing_id_key" ON "closing_taken_back"("establishment_id", "closing_id");
+CREATE INDEX "review_establishment_id_lot_id_seq_idx" ON "review"("establishment_id", "lot_id", "seq");
+CREATE UNIQUE INDEX "review_taken_back_establishment_id_review_id_key" ON "review_taken_back"("establishment_id", "review_id");
 CREATE INDEX "packing_establishment_id_lot_id_idx" ON "packing"("establishment_id", "lot_id");
-
--- CreateIndex
-CREATE UNIQUE INDEX "packing_establishment_id_code_key" ON "packing"("establishment_id", "code");
-
--- CreateIndex
+CREATE UNIQUE INDEX "packing_establishment_id_amends_id_key" ON "packing"("establishment_id", "amends_id");
 CREATE UNIQUE INDEX "customer_establishment_id_amends_id_key" ON "customer"("establishment_id", "amends_id");
-
--- CreateIndex
 CREATE INDEX "shipment_establishment_id_customer_id_idx" ON "shipment"("establishment_id", "customer_id");
-
--- CreateIndex
-CREATE UNIQUE INDEX "shipment_establishment_id_number_key" ON "shipment"("establishment_id", "number");
-
--- CreateIndex
+CREATE UNIQUE INDEX "shipment_establishment_id_amends_id_key" ON "shipment"("establishment_id", "amends_id");
 CREATE INDEX "shipment_line_establishment_id_packing_id_idx" ON "shipment_line"("establishment_id", "packing_id");
-
--- CreateIndex
 CREATE INDEX "shipment_line_establishment_id_shipment_id_idx" ON "shipment_line"("establishment_id", "shipment_id");
+CREATE UNIQUE INDEX "ledger_entry_establishment_id_id_key" ON "ledger_entry"("establishment_id", "id");
 
--- AddForeignKey
-ALTER TABLE "sign_in_session" ADD CONSTRAINT "sign_in_session_user_id_fkey" FOREIGN KEY ("user_id") REFERENCES "sign_in"("id") ON DELETE CASCADE ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "sign_in_account" ADD CONSTRAINT "sign_in_account_user_id_fkey" FOREIGN KEY ("user_id") REFERENCES "sign_in"("id") ON DELETE CASCADE ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "receipt" ADD CONSTRAINT "receipt_establishment_id_item_id_fkey" FOREIGN KEY ("establishment_id", "item_id") REFERENCES "item"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "receipt" ADD CONSTRAINT "receipt_establishment_id_supplier_id_fkey" FOREIGN KEY ("establishment_id", "supplier_id") REFERENCES "supplier"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "formula" ADD CONSTRAINT "formula_establishment_id_product_id_fkey" FOREIGN KEY ("establishment_id", "product_id") REFERENCES "product"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "formula_line" ADD CONSTRAINT "formula_line_establishment_id_formula_id_fkey" FOREIGN KEY ("establishment_id", "formula_id") REFERENCES "formula"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "formula_line" ADD CONSTRAINT "formula_line_establishment_id_item_id_fkey" FOREIGN KEY ("establishment_id", "item_id") REFERENCES "item"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "plan" ADD CONSTRAINT "plan_establishment_id_product_id_fkey" FOREIGN KEY ("establishment_id", "product_id") REFERENCES "product"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "plan_adoption" ADD CONSTRAINT "plan_adoption_establishment_id_plan_id_fkey" FOREIGN KEY ("establishment_id", "plan_id") REFERENCES "plan"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "lot" ADD CONSTRAINT "lot_establishment_id_product_id_fkey" FOREIGN KEY ("establishment_id", "product_id") REFERENCES "product"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "lot" ADD CONSTRAINT "lot_establishment_id_formula_id_fkey" FOREIGN KEY ("establishment_id", "formula_id") REFERENCES "formula"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "lot" ADD CONSTRAINT "lot_establishment_id_plan_id_fkey" FOREIGN KEY ("establishment_id", "plan_id") REFERENCES "plan"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "lot_input" ADD CONSTRAINT "lot_input_establishment_id_lot_id_fkey" FOREIGN KEY ("establishment_id", "lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "lot_input" ADD CONSTRAINT "lot_input_establishment_id_receipt_id_fkey" FOREIGN KEY ("establishment_id", "receipt_id") REFERENCES "receipt"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "lot_input" ADD CONSTRAINT "lot_input_establishment_id_source_lot_id_fkey" FOREIGN KEY ("establishment_id", "source_lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "weighing" ADD CONSTRAINT "weighing_establishment_id_lot_id_fkey" FOREIGN KEY ("establishment_id", "lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "weighing" ADD CONSTRAINT "weighing_establishment_id_item_id_fkey" FOREIGN KEY ("establishment_id", "item_id") REFERENCES "item"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "weighing" ADD CONSTRAINT "weighing_establishment_id_receipt_id_fkey" FOREIGN KEY ("establishment_id", "receipt_id") REFERENCES "receipt"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "removal" ADD CONSTRAINT "removal_establishment_id_lot_id_fkey" FOREIGN KEY ("establishment_id", "lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "removal" ADD CONSTRAINT "removal_establishment_id_receipt_id_fkey" FOREIGN KEY ("establishment_id", "receipt_id") REFERENCES "receipt"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "calibration" ADD CONSTRAINT "calibration_establishment_id_instrument_id_fkey" FOREIGN KEY ("establishment_id", "instrument_id") REFERENCES "instrument"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "reading" ADD CONSTRAINT "reading_establishment_id_lot_id_fkey" FOREIGN KEY ("establishment_id", "lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "stage_end" ADD CONSTRAINT "stage_end_establishment_id_lot_id_fkey" FOREIGN KEY ("establishment_id", "lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "corrective_action" ADD CONSTRAINT "corrective_action_establishment_id_deviation_id_fkey" FOREIGN KEY ("establishment_id", "deviation_id") REFERENCES "deviation"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "disposition" ADD CONSTRAINT "disposition_establishment_id_deviation_id_fkey" FOREIGN KEY ("establishment_id", "deviation_id") REFERENCES "deviation"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "deviation_closing" ADD CONSTRAINT "deviation_closing_establishment_id_deviation_id_fkey" FOREIGN KEY ("establishment_id", "deviation_id") REFERENCES "deviation"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "review" ADD CONSTRAINT "review_establishment_id_lot_id_fkey" FOREIGN KEY ("establishment_id", "lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "packing" ADD CONSTRAINT "packing_establishment_id_lot_id_fkey" FOREIGN KEY ("establishment_id", "lot_id") REFERENCES "lot"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "shipment" ADD CONSTRAINT "shipment_establishment_id_customer_id_fkey" FOREIGN KEY ("establishment_id", "customer_id") REFERENCES "customer"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "shipment_line" ADD CONSTRAINT "shipment_line_establishment_id_shipment_id_fkey" FOREIGN KEY ("establishment_id", "shipment_id") REFERENCES "shipment"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "shipment_line" ADD CONSTRAINT "shipment_line_establishment_id_packing_id_fkey" FOREIGN KEY ("establishment_id", "packing_id") REFERENCES "packing"("establishment_id", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "sign_in_session" ADD CONSTRAINT "sign_in_session_user_id_fkey" FOREIGN KEY ("user_id") REFERENCES "sign_in"("id") ON DELETE CASCADE;
+ALTER TABLE "sign_in_account" ADD CONSTRAINT "sign_in_account_user_id_fkey" FOREIGN KEY ("user_id") REFERENCES "sign_in"("id") ON DELETE CASCADE;
+ALTER TABLE "ledger_text" ADD CONSTRAINT "ledger_text_establishment_id_seq_fkey" FOREIGN KEY ("establishment_id", "seq") REFERENCES "ledger_entry"("establishment_id", "seq") DEFERRABLE INITIALLY DEFERRED;
 
 -- ═══ What can never be true ═══════════════════════════════════════════════════════════════════════════════════════
+
 ALTER TABLE receipt ADD CHECK (grams > 0), ADD CHECK (decision IN ('accepted', 'refused'));
 ALTER TABLE lot_input ADD CHECK (grams > 0 AND trimmed_grams > 0 AND trimmed_grams <= grams),
   ADD CHECK ((receipt_id IS NULL) <> (source_lot_id IS NULL));
 ALTER TABLE weighing ADD CHECK (grams > 0);
 ALTER TABLE removal ADD CHECK (grams > 0), ADD CHECK ((lot_id IS NULL) <> (receipt_id IS NULL));
 ALTER TABLE reading ADD CHECK ((value IS NULL) <> (answer IS NULL)), ADD CHECK ((value IS NULL) = (unit IS NULL));
+ALTER TABLE clarification ADD CHECK (word IN ('not of the core', 'time is right', 'as recorded')), ADD CHECK (reason <> '');
 ALTER TABLE packing ADD CHECK (count > 0 AND net_grams > 0);
 ALTER TABLE shipment_line ADD CHECK (count > 0);
 ALTER TABLE formula_line ADD CHECK (percent > 0), ADD CHECK (part IN ('meat', 'ingredient'));
-ALTER TABLE disposition ADD CHECK (decision IN ('release', 'rework', 'reprocess', 'condemn'));
+ALTER TABLE own_limit_set ADD CHECK (replaces_id <> id), ADD CHECK (jsonb_array_length(rows) > 0);
+ALTER TABLE deviation ADD CHECK (description IS NOT NULL OR verdict IS NOT NULL OR receipt_id IS NOT NULL),
+  ADD CHECK (substance IN ('sodium nitrite', 'sodium nitrate', 'sodium erythorbate', 'phosphate'));
+ALTER TABLE corrective_action ADD CHECK (form IN ('critical', 'unforeseen', 'prerequisite'));
+ALTER TABLE disposition ADD CHECK (decision IN ('release', 'rework', 'condemn', 'return', 'recall')),
+  ADD CHECK ((lot_id IS NULL) <> (receipt_id IS NULL)), ADD CHECK (grams > 0),
+  ADD CHECK ((decision = 'release') = (basis IS NOT NULL)),
+  ADD CHECK (decision <> 'return' OR lot_id IS NULL), ADD CHECK (decision NOT IN ('rework', 'recall') OR receipt_id IS NULL);
+ALTER TABLE review ADD CHECK (rules_version > 0);
+ALTER TABLE closing_taken_back ADD CHECK (reason <> '');
+ALTER TABLE review_taken_back ADD CHECK (reason <> '');
 
--- ═══ Rights ═══════════════════════════════════════════════════════════════════════════════════════════════════════
--- The API signs in as a plain role that is a member of larderbook_api. That role may read and add records, and nothing
--- else: no UPDATE, no DELETE, no TRUNCATE. Sign-in tables are not records (sessions end), so those it may change.
-
-DO $$
-BEGIN
-  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = 'larderbook_api') THEN
-    CREATE ROLE larderbook_api NOLOGIN NOSUPERUSER NOCREATEDB NOCREATEROLE NOBYPASSRLS;
-  END IF;
-EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; -- another database of this server made it just now
-END $$;
-
-GRANT USAGE ON SCHEMA public TO larderbook_api;
-
--- ═══ Row security ═════════════════════════════════════════════════════════════════════════════════════════════════
--- Every transaction names its establishment with set_config('larderbook.establishment', …, true). Without it nothing
--- is visible and nothing can be added.
-
-CREATE FUNCTION current_establishment() RETURNS uuid LANGUAGE sql STABLE PARALLEL SAFE AS
-$$ SELECT nullif(current_setting('larderbook.establishment', true), '')::uuid $$;
-
--- Signing in happens before the establishment is known; the connections that do it say so.
-CREATE FUNCTION at_the_sign_in_door() RETURNS boolean LANGUAGE sql STABLE PARALLEL SAFE AS
-$$ SELECT coalesce(current_setting('larderbook.door', true), '') = 'sign-in' $$;
-
-ALTER TABLE establishment ENABLE ROW LEVEL SECURITY;
-CREATE POLICY own_establishment ON establishment
-  USING (id = current_establishment()) WITH CHECK (id = current_establishment());
-GRANT SELECT, INSERT ON establishment TO larderbook_api;
-
-DO $$
-DECLARE t text;
-BEGIN
-  FOR t IN SELECT table_name FROM information_schema.columns
-           WHERE table_schema = 'public' AND column_name = 'establishment_id'
-  LOOP
-    EXECUTE format('ALTER TABLE %I ENABLE ROW LEVEL SECURITY', t);
-    IF t LIKE 'sign\_in%' THEN
-      EXECUTE format('CREATE POLICY own_establishment ON %I
-        USING (establishment_id = current_establishment() OR at_the_sign_in_door())
-        WITH CHECK (establishment_id = current_establishment() OR at_the_sign_in_door())', t);
-      EXECUTE format('GRANT SELECT, INSERT, UPDATE, DELETE ON %I TO larderbook_api', t);
-    ELSE
-      EXECUTE format('CREATE POLICY own_establishment ON %I
-        USING (establishment_id = current_establishment()) WITH CHECK (establishment_id = current_establishment())', t);
-      IF t IN ('ledger_entry', 'acknowledgement') THEN
-        EXECUTE format('GRANT SELECT ON %I TO larderbook_api', t); -- written by append_entry alone
-      ELSE
-        EXECUTE format('GRANT SELECT, INSERT ON %I TO larderbook_api', t);
-      END IF;
-    END IF;
-  END LOOP;
-END $$;
+-- A number is given once: to the first row. The rows that correct it repeat it.
+CREATE UNIQUE INDEX "receipt_establishment_id_code_key" ON "receipt" ("establishment_id", "code") WHERE "amends_id" IS NULL;
+CREATE UNIQUE INDEX "packing_establishment_id_code_key" ON "packing" ("establishment_id", "code") WHERE "amends_id" IS NULL;
+CREATE UNIQUE INDEX "shipment_establishment_id_number_key" ON "shipment" ("establishment_id", "number") WHERE "amends_id" IS NULL;
+CREATE UNIQUE INDEX "stage_end_establishment_id_lot_id_control_point_id_key" ON "stage_end" ("establishment_id", "lot_id", "control_point_id")
+  WHERE "amends_id" IS NULL;
 
 -- ═══ The ledger ═══════════════════════════════════════════════════════════════════════════════════════════════════
--- Every row added to a record table is noted with its digest; append_entry closes the note into one line of the chain
--- in the same transaction. A transaction that adds a record without a ledger entry cannot commit.
+-- One line per write. Each statement that adds records keeps, as one text of the line to come, what it added; in the same
+-- transaction append_entry closes the texts into the line. A record without its line cannot commit: its text names one.
 --
---   row digest   = SHA-256 of the row as a flat JSON object in the form of RFC 8785: every value that is not null as
---                  text, as PostgreSQL prints it in UTC, members sorted by name
---   entry digest = SHA-256 of the canonical JSON list [{"digest","id","table"}, …] in the order of writing
---   entry hash   = SHA-256 of the previous hash (64 zeros before the first) followed by the canonical JSON of
---                  {"at","digest","establishment","kind","person","seq","station","subject"}
+--   text         = canonical JSON (RFC 8785) of [{"id","row","table"}, …]; `row` is a flat object of the columns that are
+--                  not null, as PostgreSQL prints them in UTC, without those that the line says itself (establishment, seq)
+--   entry digest = SHA-256 of the SHA-256 (32 bytes each) of its texts, one after the other
+--   entry hash   = SHA-256 of the previous hash in hex (64 zeros before the first) followed by the canonical JSON of
+--                  {"answer","at","digest","establishment","id","kind","person","request","seq","station","subject"};
+--                  "answer" is the SHA-256 of the reply, "request" that of what was asked
 
-CREATE FUNCTION sha256_hex(said text) RETURNS text LANGUAGE sql IMMUTABLE PARALLEL SAFE AS
-$$ SELECT encode(sha256(convert_to(said, 'UTF8')), 'hex') $$;
+CREATE FUNCTION sha256_of(said text) RETURNS bytea LANGUAGE sql IMMUTABLE PARALLEL SAFE AS
+$$ SELECT sha256(convert_to(said, 'UTF8')) $$;
 
--- A column that is added to a table of records later is null in every row that was there before. What is null is left
--- out, so those rows still give the digest they had when they were written. Nothing can be hidden in this: a value put
--- in the place of a null changes the text, and so does a null in the place of a value.
 CREATE FUNCTION canonical_row(r jsonb) RETURNS text LANGUAGE sql IMMUTABLE PARALLEL SAFE AS $$
   SELECT '{' || string_agg(to_json(key)::text || ':' || to_json(value)::text, ',' ORDER BY key COLLATE "C") || '}'
   FROM jsonb_each_text(r) WHERE value IS NOT NULL
 $$;
 
-CREATE FUNCTION note_record() RETURNS trigger LANGUAGE plpgsql SET timezone = 'UTC' AS $$
-BEGIN
-  PERFORM set_config('larderbook.noted',
-    coalesce(current_setting('larderbook.noted', true), '') ||
-    '{"digest":"' || sha256_hex(canonical_row(to_jsonb(new))) || '","id":"' || new.id || '","table":"' || tg_table_name || '"},',
-    true);
-  RETURN NULL;
-END $$;
+CREATE FUNCTION next_line(p_establishment uuid) RETURNS bigint LANGUAGE sql STABLE AS
+$$ SELECT coalesce(max(seq), 0) + 1 FROM ledger_entry WHERE establishment_id = p_establishment $$;
 
-CREATE FUNCTION refuse_unledgered() RETURNS trigger LANGUAGE plpgsql AS $$
+-- SECURITY DEFINER: the API's role can neither write a text itself nor take one back.
+CREATE FUNCTION note_records() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER
+SET search_path = public, pg_temp SET timezone = 'UTC' AS $$
+DECLARE
+  v_added record;
 BEGIN
-  IF coalesce(current_setting('larderbook.noted', true), '') <> '' THEN
-    RAISE EXCEPTION 'A record was added to % without a ledger entry', tg_table_name USING ERRCODE = 'integrity_constraint_violation';
-  END IF;
-  RETURN NULL;
-END $$;
-
-DO $$
-DECLARE t text;
-BEGIN
-  FOR t IN SELECT table_name FROM information_schema.tables
-           WHERE table_schema = 'public' AND table_type = 'BASE TABLE'
-             AND table_name NOT LIKE 'sign\_in%' AND table_name NOT LIKE '\_prisma%'
-             AND table_name NOT IN ('ledger_entry', 'acknowledgement')
+  FOR v_added IN
+    SELECT coalesce(r ->> 'establishment_id', r ->> 'id')::uuid AS establishment, (r ->> 'seq')::bigint AS line,
+      '[' || string_agg('{"id":' || to_json(r ->> 'id') || ',"row":' || canonical_row(r - '{establishment_id,id,seq}'::text[]) ||
+        ',"table":' || to_json(tg_table_name::text) || '}', ',') || ']' AS records
+    FROM (SELECT to_jsonb(a) AS r FROM added a) rows GROUP BY 1, 2
   LOOP
-    EXECUTE format('CREATE TRIGGER note_record AFTER INSERT ON %I FOR EACH ROW EXECUTE FUNCTION note_record()', t);
-    EXECUTE format('CREATE CONSTRAINT TRIGGER refuse_unledgered AFTER INSERT ON %I
-      DEFERRABLE INITIALLY DEFERRED FOR EACH ROW EXECUTE FUNCTION refuse_unledgered()', t);
+    IF v_added.line <> next_line(v_added.establishment) THEN
+      RAISE EXCEPTION 'A record was added to % under line %, which is not the next', tg_table_name, v_added.line
+        USING ERRCODE = 'integrity_constraint_violation';
+    END IF;
+    INSERT INTO ledger_text (establishment_id, seq, place, records)
+      SELECT v_added.establishment, v_added.line, count(*), v_added.records FROM ledger_text t
+      WHERE t.establishment_id = v_added.establishment AND t.seq = v_added.line;
   END LOOP;
+  RETURN NULL;
 END $$;
 
--- Opens a write: names the establishment, lets its writes happen one after the other (what is left of a receipt, the
--- next number, the head of the chain are read without a race), and returns the answer given if this id came before.
+-- Opens a write: names the establishment and the line, lets its writes happen one after the other (what is left of a
+-- receipt, the next number, the head of the chain are read without a race), and returns the answer given if this id came
+-- before.
 CREATE FUNCTION begin_write(p_establishment uuid, p_id uuid)
-RETURNS TABLE (kind text, request_digest text, reply jsonb) LANGUAGE plpgsql AS $$
+RETURNS TABLE (kind text, request text, reply text) LANGUAGE plpgsql AS $$
 BEGIN
   PERFORM set_config('larderbook.establishment', p_establishment::text, true);
   PERFORM pg_advisory_xact_lock(hashtextextended(p_establishment::text, 0));
-  RETURN QUERY SELECT a.kind, a.request_digest, a.reply FROM acknowledgement a
-               WHERE a.establishment_id = p_establishment AND a.id = p_id;
+  PERFORM set_config('larderbook.line', next_line(p_establishment)::text, true);
+  RETURN QUERY SELECT e.kind, encode(e.request_digest, 'hex'), e.reply FROM ledger_entry e
+               WHERE e.establishment_id = p_establishment AND e.id = p_id;
 END $$;
 
 -- Closes a write. SECURITY DEFINER: the API's role has no right of its own to add a line to the chain.
 CREATE FUNCTION append_entry(p_id uuid, p_at timestamptz, p_person uuid, p_station text, p_kind text, p_subject uuid,
-                             p_request_digest text, p_reply jsonb)
+                             p_request text, p_reply text)
 RETURNS TABLE (seq bigint, hash text) LANGUAGE plpgsql SECURITY DEFINER SET search_path = public, pg_temp AS $$
 DECLARE
   v_establishment uuid := current_establishment();
-  v_records text := '[' || rtrim(coalesce(current_setting('larderbook.noted', true), ''), ',') || ']';
-  v_digest text := sha256_hex(v_records);
-  v_seq bigint;
-  v_previous text;
-  v_hash text;
+  v_line bigint;
+  v_previous bytea;
+  v_digest bytea;
+  v_hash bytea;
 BEGIN
   IF v_establishment IS NULL THEN
     RAISE EXCEPTION 'A ledger entry needs its establishment';
   END IF;
-  SELECT e.seq, e.hash INTO v_seq, v_previous FROM ledger_entry e
+  SELECT e.seq, e.hash INTO v_line, v_previous FROM ledger_entry e
     WHERE e.establishment_id = v_establishment ORDER BY e.seq DESC LIMIT 1;
-  v_seq := coalesce(v_seq, 0) + 1;
-  v_previous := coalesce(v_previous, repeat('0', 64));
-  v_hash := sha256_hex(v_previous ||
-    '{"at":"' || to_char(p_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') || '","digest":"' || v_digest ||
-    '","establishment":"' || v_establishment || '","kind":' || to_json(p_kind) || ',"person":"' || p_person ||
-    '","seq":' || v_seq || ',"station":' || to_json(p_station) || ',"subject":"' || p_subject || '"}');
-  INSERT INTO ledger_entry (establishment_id, seq, at, person, station, kind, subject, records, digest, previous_hash, hash)
-    VALUES (v_establishment, v_seq, p_at, p_person, p_station, p_kind, p_subject, v_records, v_digest, v_previous, v_hash);
-  INSERT INTO acknowledgement (establishment_id, id, kind, request_digest, reply, seq)
-    VALUES (v_establishment, p_id, p_kind, p_request_digest, p_reply, v_seq);
-  PERFORM set_config('larderbook.noted', '', true);
-  RETURN QUERY SELECT v_seq, v_hash;
+  v_line := coalesce(v_line, 0) + 1;
+  v_previous := coalesce(v_previous, decode(repeat('0', 64), 'hex'));
+  SELECT sha256(coalesce(string_agg(sha256_of(t.records), '' ORDER BY t.place), '')) INTO v_digest FROM ledger_text t
+    WHERE t.establishment_id = v_establishment AND t.seq = v_line;
+  v_hash := sha256_of(encode(v_previous, 'hex') ||
+    '{"answer":"' || encode(sha256_of(p_reply), 'hex') ||
+    '","at":"' || to_char(p_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') || '","digest":"' || encode(v_digest, 'hex') ||
+    '","establishment":"' || v_establishment || '","id":"' || p_id || '","kind":' || to_json(p_kind) ||
+    ',"person":"' || p_person || '","request":"' || p_request || '","seq":' || v_line ||
+    ',"station":' || to_json(p_station) || ',"subject":"' || p_subject || '"}');
+  INSERT INTO ledger_entry (establishment_id, seq, id, at, person, station, kind, subject, request_digest, reply, digest,
+      previous_hash, hash)
+    VALUES (v_establishment, v_line, p_id, p_at, p_person, p_station, p_kind, p_subject, decode(p_request, 'hex'), p_reply,
+      v_digest, v_previous, v_hash);
+  RETURN QUERY SELECT v_line, encode(v_hash, 'hex');
 END $$;
 
+-- ═══ A table of records ═══════════════════════════════════════════════════════════════════════════════════════════
+-- Makes one of a table whose columns stand: seen by its establishment alone, only ever added to, noted in the ledger, and
+-- every id in it one of a row there is. What a correction amends is a row of its own table; a thing keeps the id of its
+-- first row. Ids of a plan's control points and limits, and of the record that a deviation is about, are of many kinds.
+
+CREATE FUNCTION record_table(p_table regclass) RETURNS void LANGUAGE plpgsql AS $$
+DECLARE
+  v_own text := CASE p_table::text WHEN 'establishment' THEN 'id' ELSE 'establishment_id' END;
+  v_column text;
+  v_of text;
+BEGIN
+  EXECUTE format('ALTER TABLE %s ENABLE ROW LEVEL SECURITY', p_table);
+  EXECUTE format('CREATE POLICY own_establishment ON %1$s USING (%2$I = current_establishment())
+    WITH CHECK (%2$I = current_establishment())', p_table, v_own);
+  EXECUTE format('GRANT SELECT, INSERT ON %s TO larderbook_api', p_table);
+  EXECUTE format('CREATE TRIGGER note_records AFTER INSERT ON %s REFERENCING NEW TABLE AS added
+    FOR EACH STATEMENT EXECUTE FUNCTION note_records()', p_table);
+
+  FOR v_column IN SELECT attname FROM pg_attribute WHERE attrelid = p_table AND attnum > 0 AND NOT attisdropped
+    AND (attname LIKE '%\_id' OR attname = 'recorded_by')
+    AND attname NOT IN ('establishment_id', 'control_point_id', 'limit_id', 'subject_id') ORDER BY attnum
+  LOOP
+    v_of := CASE v_column
+      WHEN 'amends_id' THEN p_table::text WHEN 'first_id' THEN p_table::text WHEN 'replaces_id' THEN p_table::text
+      WHEN 'recorded_by' THEN 'person' WHEN 'source_lot_id' THEN 'lot' WHEN 'closing_id' THEN 'deviation_closing'
+      ELSE left(v_column, -3) END;
+    EXECUTE format('ALTER TABLE %s ADD FOREIGN KEY (establishment_id, %I) REFERENCES %I (establishment_id, id)',
+      p_table, v_column, v_of);
+    IF v_column = 'first_id' THEN
+      EXECUTE format('ALTER TABLE %s ADD CHECK ((amends_id IS NULL) = (first_id IS NULL)),
+        ADD CHECK ((amends_id IS NULL) = (amend_reason IS NULL))', p_table);
+      EXECUTE format('CREATE INDEX ON %s (establishment_id, (coalesce(first_id, id)))', p_table);
+    END IF;
+  END LOOP;
+  IF v_own <> 'id' THEN
+    EXECUTE format('ALTER TABLE %s ADD FOREIGN KEY (establishment_id) REFERENCES establishment (id)', p_table);
+  END IF;
+  IF EXISTS (SELECT FROM pg_attribute WHERE attrelid = p_table AND attname = 'voided') THEN
+    EXECUTE format('ALTER TABLE %s ADD CHECK (voided IS NOT TRUE OR amends_id IS NOT NULL)', p_table);
+  END IF;
+END $$;
+
+SELECT record_table('establishment');
+SELECT record_table('establishment_details');
+SELECT record_table('person');
+SELECT record_table('role_grant');
+SELECT record_table('credential');
+SELECT record_table('supplier');
+SELECT record_table('item');
+SELECT record_table('receipt');
+SELECT record_table('product');
+SELECT record_table('formula');
+SELECT record_table('formula_line');
+SELECT record_table('plan');
+SELECT record_table('plan_adoption');
+SELECT record_table('own_limit_set');
+SELECT record_table('lot');
+SELECT record_table('lot_input');
+SELECT record_table('weighing');
+SELECT record_table('removal');
+SELECT record_table('instrument');
+SELECT record_table('calibration');
+SELECT record_table('reading');
+SELECT record_table('clarification');
+SELECT record_table('clarified_reading');
+SELECT record_table('stage_end');
+SELECT record_table('deviation');
+SELECT record_table('corrective_action');
+SELECT record_table('disposition');
+SELECT record_table('decided_deviation');
+SELECT record_table('destruction');
+SELECT record_table('deviation_closing');
+SELECT record_table('closing_taken_back');
+SELECT record_table('review');
+SELECT record_table('review_taken_back');
+SELECT record_table('packing');
+SELECT record_table('customer');
+SELECT record_table('shipment');
+SELECT record_table('shipment_line');
+
+-- The chain is written by append_entry alone.
+DO $$
+DECLARE t text;
+BEGIN
+  FOREACH t IN ARRAY ARRAY['ledger_entry', 'ledger_text'] LOOP
+    EXECUTE format('ALTER TABLE %I ENABLE ROW LEVEL SECURITY', t);
+    EXECUTE format('CREATE POLICY own_establishment ON %I
+      USING (establishment_id = current_establishment()) WITH CHECK (establishment_id = current_establishment())', t);
+    EXECUTE format('GRANT SELECT ON %I TO larderbook_api', t);
+  END LOOP;
+  FOR t IN SELECT table_name FROM information_schema.columns
+           WHERE table_schema = 'public' AND column_name = 'establishment_id' AND table_name LIKE 'sign\_in%'
+  LOOP
+    EXECUTE format('ALTER TABLE %I ENABLE ROW LEVEL SECURITY', t);
+    EXECUTE format('CREATE POLICY own_establishment ON %I
+      USING (establishment_id = current_establishment() OR at_the_sign_in_door())
+      WITH CHECK (establishment_id = current_establishment() OR at_the_sign_in_door())', t);
+    EXECUTE format('GRANT SELECT, INSERT, UPDATE, DELETE ON %I TO larderbook_api', t);
+  END LOOP;
+END $$;
+-- ═══ The rows that count ══════════════════════════════════════════════════════════════════════════════════════════
+-- Whatever is recorded may be corrected or voided. A correction is a row of its own that names the row it amends and the
+-- first row of all; whatever points at the thing goes on pointing at that first row. `row_id` is the row that says what
+-- counts of it now.
+
+CREATE VIEW receipt_now WITH (security_invoker = true) AS
+  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq,
+  r.code, r.item_id, r.supplier_id, r.supplier_lot, r.supplier_establishment_number, r.kill_date, r.pack_date,
+  r.weight_value, r.weight_unit, r.grams, r.temperature_value, r.temperature_unit, r."limit", r.verdict,
+  r.decision, r.reason, r.fraction_percent, r.flags, r.station, r.taken_at, r.recorded_at, r.recorded_by
+  FROM receipt r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM receipt later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW stage_end_now WITH (security_invoker = true) AS
+  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq,
+  r.lot_id, r.control_point_id, r.judged, r.station, r.taken_at, r.recorded_at, r.recorded_by
+  FROM stage_end r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM stage_end later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW packing_now WITH (security_invoker = true) AS
+  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq,
+  r.lot_id, r.code, r."count", r.net_value, r.net_unit, r.net_grams, r.use_by, r.flags, r.station, r.taken_at,
+  r.recorded_at, r.recorded_by
+  FROM packing r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM packing later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW shipment_now WITH (security_invoker = true) AS
+  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq, coalesce(first.recorded_at, r.recorded_at) AS first_recorded_at,
+  r.number, r.customer_id, r.document, r.station, r.taken_at, r.recorded_at, r.recorded_by
+  FROM shipment r LEFT JOIN shipment first ON first.establishment_id = r.establishment_id AND first.id = r.first_id
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM shipment later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW calibration_now WITH (security_invoker = true) AS
+  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq, coalesce(first.recorded_at, r.recorded_at) AS first_recorded_at,
+  r.instrument_id, r.method, r.expected, r.observed, r.unit, r.verdict, r.action, r.station, r.taken_at,
+  r.recorded_at, r.recorded_by
+  FROM calibration r LEFT JOIN calibration first ON first.establishment_id = r.establishment_id AND first.id = r.first_id
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM calibration later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW removal_now WITH (security_invoker = true) AS
+  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq,
+  r.lot_id, r.receipt_id, r.kind, r.weight_value, r.weight_unit, r.grams, r.note, r.station, r.taken_at,
+  r.recorded_at, r.recorded_by
+  FROM removal r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM removal later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW shipment_line_now WITH (security_invoker = true) AS
+  SELECT l.establishment_id, l.id, s.id AS shipment_id, l.packing_id, l.count
+  FROM shipment_line l JOIN shipment_now s ON s.establishment_id = l.establishment_id AND s.row_id = l.shipment_id;
+CREATE VIEW reading_now WITH (security_invoker = true) AS
+  SELECT r.* FROM reading r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM reading later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW lot_input_now WITH (security_invoker = true) AS
+  SELECT r.* FROM lot_input r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM lot_input later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW weighing_now WITH (security_invoker = true) AS
+  SELECT r.* FROM weighing r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM weighing later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW disposition_now WITH (security_invoker = true) AS
+  SELECT r.* FROM disposition r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM disposition later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW destruction_now WITH (security_invoker = true) AS
+  SELECT r.* FROM destruction r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM destruction later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW corrective_action_now WITH (security_invoker = true) AS
+  SELECT r.* FROM corrective_action r
+  WHERE r.voided IS NOT TRUE AND NOT EXISTS
+  (SELECT FROM corrective_action later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
+CREATE VIEW deviation_closing_now WITH (security_invoker = true) AS
+  SELECT r.* FROM deviation_closing r WHERE NOT EXISTS
+  (SELECT FROM closing_taken_back t WHERE t.establishment_id = r.establishment_id AND t.closing_id = r.id);
+
+GRANT SELECT ON receipt_now, stage_end_now, packing_now, shipment_now, calibration_now, removal_now, shipment_line_now, reading_now, lot_input_now, weighing_now, disposition_now, destruction_now, corrective_action_now, deviation_closing_now TO larderbook_api;
+
 -- ═══ Who is asking ════════════════════════════════════════════════════════════════════════════════════════════════
--- One statement for every request: the session's person, what they may do now, and their establishment.
+-- One statement for every request: the session's person, what they may do now, and their establishment. What holds is the
+-- newest by the ledger: a clock may have been ahead.
 
 CREATE FUNCTION signed_in(p_token text, p_now timestamptz)
-RETURNS TABLE (person_id uuid, name text, user_name text, roles text[], establishment_id uuid, demonstration boolean,
+RETURNS TABLE (person_id uuid, name text, user_name text, language text, roles text[], establishment_id uuid, demonstration boolean,
                establishment_name text, establishment_number text, address text, time_zone text, units text, paper text,
-               lot_code_pattern text)
+               lot_code_pattern text, jurisdiction text, place text, limit_set text)
 LANGUAGE sql STABLE SECURITY DEFINER SET search_path = public, pg_temp AS $$
-  SELECT p.id, p.name, p.user_name, g.roles, e.id, e.demonstration, d.name, d.number, d.address, d.time_zone, d.units, d.paper,
-         d.lot_code_pattern
+  SELECT p.id, p.name, p.user_name, i.language, g.roles, e.id, e.demonstration, d.name, d.number, d.address, d.time_zone, d.units,
+         d.paper, d.lot_code_pattern, d.jurisdiction, d.place, d.limit_set
   FROM sign_in_session s
+  JOIN sign_in i ON i.id = s.user_id
   JOIN person p ON p.establishment_id = s.establishment_id AND p.id = s.user_id
   JOIN establishment e ON e.id = s.establishment_id
   CROSS JOIN LATERAL (SELECT r.roles FROM role_grant r
-    WHERE r.establishment_id = s.establishment_id AND r.person_id = s.user_id ORDER BY r.recorded_at DESC, r.id DESC LIMIT 1) g
+    WHERE r.establishment_id = s.establishment_id AND r.person_id = s.user_id ORDER BY r.seq DESC LIMIT 1) g
   CROSS JOIN LATERAL (SELECT x.* FROM establishment_details x
-    WHERE x.establishment_id = s.establishment_id ORDER BY x.recorded_at DESC, x.id DESC LIMIT 1) d
+    WHERE x.establishment_id = s.establishment_id ORDER BY x.seq DESC LIMIT 1) d
   WHERE s.token = p_token AND s.expires_at > p_now AND cardinality(g.roles) > 0
 $$;
 
@@ -1018,3 +1160,4 @@ $$;
 
 REVOKE ALL ON ALL FUNCTIONS IN SCHEMA public FROM PUBLIC;
 GRANT EXECUTE ON ALL FUNCTIONS IN SCHEMA public TO larderbook_api;
+REVOKE EXECUTE ON FUNCTION record_table(regclass) FROM larderbook_api;

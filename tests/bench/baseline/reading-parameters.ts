@@ -15,9 +15,9 @@ export const readingParameters = ({ database }: Larder, shops: readonly BenchSho
 async function lastReading(owner: pg.Client, establishmentId: string): Promise<ReadingParameters> {
   const { rows } = await owner.query<ReadingParameters>(
     `SELECT r.establishment_id AS establishment, r.lot_id AS lot, r.control_point_id AS point, r.plan_id AS plan, r.instrument_id AS instrument,
-       r.judged::text, r.recorded_by AS person, a.request_digest AS digest, a.reply::text
-     FROM reading r JOIN acknowledgement a ON a.establishment_id = r.establishment_id AND a.id = r.id
-     WHERE r.establishment_id = $1 ORDER BY r.recorded_at DESC LIMIT 1`,
+       r.judged::text, r.recorded_by AS person, encode(e.request_digest, 'hex') AS digest, e.reply
+     FROM reading r JOIN ledger_entry e ON e.establishment_id = r.establishment_id AND e.seq = r.seq
+     WHERE r.establishment_id = $1 ORDER BY r.seq DESC LIMIT 1`,
     [establishmentId],
   );
   const [last] = rows;

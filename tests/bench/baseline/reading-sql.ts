@@ -9,7 +9,7 @@ export const readingSql = [
      reason, flags, station, taken_at, recorded_at, recorded_by)
    VALUES (:establishment::uuid, :id::uuid, :lot::uuid, :point::uuid, :plan::uuid, 'core', :instrument::uuid, 42, '°F', '', :judged::jsonb,
      '', '{}', 'tablet by the smoker', now(), now(), :person::uuid)`,
-  `SELECT seq FROM append_entry(:id::uuid, now(), :person::uuid, 'tablet by the smoker', 'reading', :lot::uuid, :digest::text, :reply::jsonb)`,
+  `SELECT seq FROM append_entry(:id::uuid, now(), :person::uuid, 'tablet by the smoker', 'reading', :lot::uuid, :digest::text, :reply)`,
   'COMMIT',
 ];
 

@@ -31,9 +31,9 @@ export async function voidOnLot(tx: Tx, input: Input, what: OnLot, by: Person, a
   }
 }
 
-/** A voiding row copies the entry and counts for nothing. */
+/** A voiding row copies the entry, under a line of its own in the ledger, and counts for nothing. */
 const struck = ({ voidId: id, amends: amendsId, reason }: Input, by: Person, at: Date) => ({
-  ...{ id, amendsId, reason, voided: true, flags: [] },
+  ...{ id, amendsId, reason, voided: true, flags: [], seq: undefined },
   ...{ station: by.station, recordedAt: at, recordedBy: by.personId },
 });
 

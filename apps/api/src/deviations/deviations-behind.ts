@@ -52,15 +52,15 @@ export async function deviationsBehind(tx: Tx, lotIds: readonly string[]): Promi
 
 /** A corrected decision counts for the deviations it named before and names now. */
 const dealtWith = Prisma.sql`
-  SELECT p.id, p.recorded_at AS at, p.recorded_by AS person_id, 'decision ' || CASE WHEN p.voided THEN 'voided'
+  SELECT p.id, p.seq, p.recorded_at AS at, p.recorded_by AS person_id, 'decision ' || CASE WHEN p.voided THEN 'voided'
       WHEN p.amends_id IS NOT NULL THEN 'corrected' ELSE 'recorded' END AS what
     FROM decided_deviation s JOIN disposition p ON p.id = s.disposition_id OR p.amends_id = s.disposition_id
     WHERE s.deviation_id = d.id
   UNION
-  SELECT c.id, c.recorded_at, c.recorded_by, 'action ' || CASE WHEN c.voided THEN 'voided' ELSE 'corrected' END
+  SELECT c.id, c.seq, c.recorded_at, c.recorded_by, 'action ' || CASE WHEN c.voided THEN 'voided' ELSE 'corrected' END
     FROM corrective_action c WHERE c.deviation_id = d.id AND c.amends_id IS NOT NULL
   UNION
-  SELECT t.id, t.recorded_at, t.recorded_by, 'closing taken back'
+  SELECT t.id, t.seq, t.recorded_at, t.recorded_by, 'closing taken back'
     FROM closing_taken_back t JOIN deviation_closing k ON k.id = t.closing_id WHERE k.deviation_id = d.id`;
 
 function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
@@ -81,16 +81,16 @@ function behind(tx: Tx, lotIds: readonly string[]): Promise<Row[]> {
       UNION
       SELECT u.lot_id, d.id FROM used u JOIN deviation d ON d.receipt_id = u.receipt_id
     )
-    SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.cause AS "dedupeKey", d.control_point_id AS "controlPointId",
+    SELECT s.lot_id AS "lotId", d.id AS "deviationId", d.number, d.dedupe_key AS "dedupeKey", d.control_point_id AS "controlPointId",
       d.limit_id AS "limitId", ${openedWithOf('d')} AS "openedWith", d.substance, d.limit,
       d.recorded_at AS "openedAt", d.recorded_by AS "openedBy",
       d.lot_id IS NOT DISTINCT FROM s.lot_id AS "isOwn",
       EXISTS (SELECT FROM corrective_action_now c WHERE c.deviation_id = d.id) AS "hasAction",
       c.id IS NOT NULL AS "isClosed", d.subject_id AS "subjectId",
-      (SELECT max(a.seq) FROM acknowledgement a WHERE a.id IN (d.id, d.subject_id)) AS "openedSeq",
-      (SELECT a.seq FROM acknowledgement a WHERE a.id = c.id) AS "closedSeq",
-      (SELECT coalesce(json_agg(json_build_object('seq', a.seq::text, 'at', x.at, 'personId', x.person_id, 'what', x.what)
-          ORDER BY a.seq), '[]') FROM (${dealtWith}) x JOIN acknowledgement a ON a.id = x.id) AS "dealtWith"
+      d.seq AS "openedSeq",
+      c.seq AS "closedSeq",
+      (SELECT coalesce(json_agg(json_build_object('seq', x.seq::text, 'at', x.at, 'personId', x.person_id, 'what', x.what)
+          ORDER BY x.seq), '[]') FROM (${dealtWith}) x) AS "dealtWith"
     FROM standing s JOIN deviation d ON d.id = s.deviation_id LEFT JOIN deviation_closing_now c ON c.deviation_id = d.id
     ORDER BY d.number`;
 }

@@ -18,8 +18,8 @@ import { showActions } from './show-actions';
 import { showClosings } from './show-closings';
 
 const everyPart = {
-  actions: { orderBy: { recordedAt: 'asc' } },
-  closings: { include: { takenBack: true }, orderBy: { recordedAt: 'asc' } },
+  actions: { orderBy: { seq: 'asc' } },
+  closings: { include: { takenBack: true }, orderBy: { seq: 'asc' } },
 } satisfies Prisma.DeviationInclude;
 type Row = Prisma.DeviationGetPayload<{ include: typeof everyPart }>;
 

@@ -10,7 +10,7 @@ const everyPart = {
     select: { deviation: { select: { id: true, number: true } } },
     orderBy: { deviation: { number: 'asc' } },
   },
-  destructions: { orderBy: { recordedAt: 'asc' } },
+  destructions: { orderBy: { seq: 'asc' } },
 } satisfies Prisma.DispositionInclude;
 type Row = Prisma.DispositionGetPayload<{ include: typeof everyPart }>;
 /** `toDestroy` selects decisions that count and whose product is not yet destroyed. */
@@ -24,7 +24,7 @@ export async function dispositionsFor(tx: Tx, which: Which, names: PersonNames):
     'toDestroy' in which
       ? { id: { in: await toBeDestroyed(tx) } }
       : { voided: null, speaksFor: { some: { deviationId: { in: [...which.deviationIds] } } } };
-  const orderBy: Prisma.DispositionOrderByWithRelationInput[] = [{ recordedAt: 'asc' }, { id: 'asc' }];
+  const orderBy: Prisma.DispositionOrderByWithRelationInput = { seq: 'asc' };
   const rows = await tx.disposition.findMany({ where, include: everyPart, orderBy });
   const codes = await codesOf(tx, rows);
   const voids = await tx.disposition.findMany({ where: { amendsId: { in: rows.map(({ id }) => id) } } });

@@ -66,17 +66,16 @@ export async function readHeld(tx: Tx, deviationIds: readonly string[], without?
 const decidedSince = Prisma.sql`
   SELECT max(x.seq) FROM decided_deviation s
   JOIN LATERAL (
-    SELECT a.seq, false AS voids FROM acknowledgement a WHERE a.id = s.disposition_id
+    SELECT s.seq, false AS voids
     UNION ALL
-    SELECT a.seq, true FROM disposition v JOIN acknowledgement a ON a.id = v.id WHERE v.amends_id = s.disposition_id
+    SELECT v.seq, true FROM disposition v WHERE v.amends_id = s.disposition_id
   ) x ON true
   WHERE s.deviation_id = c.id HAVING max(x.seq) FILTER (WHERE x.voids) IS NOT NULL`;
 
 const whatTheyReached = (tx: Tx, deviationIds: readonly string[]) => tx.$queryRaw<DeviationRow[]>`
   ${reachedLots(deviationIds)}
   SELECT c.id, coalesce(c.lot_id, c.receipt_id) AS "productId",
-    (SELECT greatest(a.seq, (${decidedSince}))
-      FROM deviation_closing_now k JOIN acknowledgement a ON a.id = k.id WHERE k.deviation_id = c.id) AS "closedSeq",
+    (SELECT greatest(k.seq, (${decidedSince})) FROM deviation_closing_now k WHERE k.deviation_id = c.id) AS "closedSeq",
     ARRAY(SELECT r.lot_id FROM reached r WHERE r.deviation_id = c.id) AS reached
   FROM chosen c`;
 
@@ -94,16 +93,16 @@ const productsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<ProductRow[]
 
 /** Includes what other lots took from these lots and deliveries. */
 const entriesOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<EntryRow[]>`
-  SELECT e.*, a.seq FROM (
-    SELECT i.id, i.lot_id AS "lotId", coalesce(i.receipt_id, i.source_lot_id) AS "sourceId", i.grams::text AS grams,
+  SELECT e.* FROM (
+    SELECT i.id, i.seq, i.lot_id AS "lotId", coalesce(i.receipt_id, i.source_lot_id) AS "sourceId", i.grams::text AS grams,
       i.trimmed_grams::text AS counted, i.weight_unit AS unit, i.amends_id AS "amendsId",
       i.voided IS TRUE OR EXISTS (SELECT FROM lot_input x WHERE x.amends_id = i.id) AS "isCorrected"
     FROM lot_input i WHERE i.lot_id = ANY(${ids}::uuid[])
     UNION ALL
-    SELECT w.id, w.lot_id, w.receipt_id, w.grams::text, w.grams::text, w.weight_unit, w.amends_id,
+    SELECT w.id, w.seq, w.lot_id, w.receipt_id, w.grams::text, w.grams::text, w.weight_unit, w.amends_id,
       w.voided IS TRUE OR EXISTS (SELECT FROM weighing x WHERE x.amends_id = w.id)
     FROM weighing w WHERE w.lot_id = ANY(${ids}::uuid[])
-  ) e JOIN acknowledgement a ON a.id = e.id ORDER BY a.seq`;
+  ) e ORDER BY e.seq`;
 
 const removalsOf = (tx: Tx, ids: readonly string[]) => tx.$queryRaw<HeldRows['removals']>`
   SELECT lot_id AS "productId", grams::text AS grams FROM removal_now WHERE lot_id = ANY(${ids}::uuid[])
@@ -114,10 +113,10 @@ const dispositionsOf = (tx: Tx, ids: readonly string[], without?: string) => tx.
   SELECT p."productId", p.decision, p.grams::text AS grams,
     ARRAY(SELECT s.deviation_id FROM decided_deviation s WHERE s.disposition_id = p.id) AS "speaksFor"
   FROM (
-    SELECT id, lot_id AS "productId", decision, grams FROM disposition_now WHERE lot_id = ANY(${ids}::uuid[])
+    SELECT id, seq, lot_id AS "productId", decision, grams FROM disposition_now WHERE lot_id = ANY(${ids}::uuid[])
     UNION ALL
-    SELECT id, receipt_id, decision, grams FROM disposition_now WHERE receipt_id = ANY(${ids}::uuid[])
-  ) p JOIN acknowledgement a ON a.id = p.id WHERE p.id IS DISTINCT FROM ${without ?? null}::uuid ORDER BY a.seq`;
+    SELECT id, seq, receipt_id, decision, grams FROM disposition_now WHERE receipt_id = ANY(${ids}::uuid[])
+  ) p WHERE p.id IS DISTINCT FROM ${without ?? null}::uuid ORDER BY p.seq`;
 
 function rootsIn(entries: readonly EntryRow[]): (entry: EntryRow) => bigint {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));

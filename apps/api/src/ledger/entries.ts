@@ -1,17 +1,21 @@
 import type { LedgerEntry } from '@larderbook/haccp';
 import { z } from 'zod';
 import type { Tx } from '../platform/database';
+import { sha256 } from './sha256';
 
 /** Each look is a short transaction of its own; a long walk takes many. */
 export type Look = <T>(work: (tx: Tx) => Promise<T>) => Promise<T>;
 
-/** `digest` is the one taken when the row was written. */
-export type Covered = { digest: string; id: string; table: string };
+/** A record as it was when it was added: its columns that were not null, as PostgreSQL prints them. */
+export type Covered = { id: string; row: Record<string, string>; table: string };
 
-/** `records` is kept word for word. `covers` is empty when it cannot be read. */
-export type ListedEntry = { line: LedgerEntry; records: string; covers: Covered[] };
+/** A text of a line, word for word as it was digested. */
+export type Text = { seq: number; records: string };
 
 const batch = 500;
+
+/** `reply` is what was answered, word for word. */
+export type ListedEntry = { line: LedgerEntry; reply: string };
 
 /** Includes `last`. */
 export async function* entries(look: Look, establishmentId: string, last: bigint): AsyncGenerator<ListedEntry[]> {
@@ -19,21 +23,43 @@ export async function* entries(look: Look, establishmentId: string, last: bigint
     const where = { establishmentId, seq: { gt: after, lte: last } };
     const found = await look((tx) => tx.ledgerEntry.findMany({ where, orderBy: { seq: 'asc' }, take: batch }));
     if (found.length === 0) return;
-    yield found.map(({ establishmentId: establishment, at, seq, records, ...entry }) => ({
-      line: { ...entry, establishment, at: at.toISOString(), seq: Number(seq) },
-      records,
-      covers: read(records),
-    }));
+    yield found.map(({ establishmentId: establishment, at, seq, reply, requestDigest, digest, previousHash, hash, ...entry }) => {
+      const digests = { request: hex(requestDigest), digest: hex(digest), previousHash: hex(previousHash), hash: hex(hash) };
+      return { line: { ...entry, ...digests, establishment, at: at.toISOString(), seq: Number(seq), answer: sha256(reply) }, reply };
+    });
     after = found.at(-1)?.seq ?? last;
   }
 }
 
-const Records = z.array(z.object({ digest: z.string(), id: z.uuid(), table: z.string() }));
+/** Few at a time: a write of thousands of records has long ones. */
+const textsAtOnce = 128;
 
-/** Only a forged list cannot be read, and its digest does not fit either. */
-function read(records: string): Covered[] {
+/** The texts of these lines, in order, both included. */
+export async function* texts(look: Look, establishmentId: string, first: number, last: number): AsyncGenerator<Text[]> {
+  for (let [seq, place] = [first, -1]; ; ) {
+    const [line, from] = [BigInt(seq), place];
+    const found = await look((tx) =>
+      tx.ledgerText.findMany({
+        where: { establishmentId, OR: [{ seq: line, place: { gt: from } }, { seq: { gt: line, lte: BigInt(last) } }] },
+        orderBy: [{ seq: 'asc' }, { place: 'asc' }],
+        take: textsAtOnce,
+      }),
+    );
+    const end = found.at(-1);
+    if (!end) return;
+    yield found.map(({ seq, records }) => ({ seq: Number(seq), records }));
+    [seq, place] = [Number(end.seq), end.place];
+  }
+}
+
+export const hex = (bytes: Uint8Array): string => Buffer.from(bytes).toString('hex');
+
+const Records = z.array(z.object({ id: z.uuid(), row: z.record(z.string(), z.string()), table: z.string() }));
+
+/** Empty where it cannot be read: only a forged text cannot, and its digest does not fit either. */
+export function recordsIn(text: string): Covered[] {
   try {
-    return Records.safeParse(JSON.parse(records)).data ?? [];
+    return Records.safeParse(JSON.parse(text)).data ?? [];
   } catch (failure) {
     if (failure instanceof SyntaxError) return [];
     throw failure;

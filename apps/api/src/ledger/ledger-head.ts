@@ -1,7 +1,8 @@
 import type { Tx } from '../platform/database';
+import { hex } from './entries';
 
 /** Undefined before the first write. Every paper prints it, which pins the chain. */
 export async function ledgerHead(tx: Tx): Promise<{ seq: number; hash: string } | undefined> {
   const head = await tx.ledgerEntry.findFirst({ orderBy: { seq: 'desc' }, select: { seq: true, hash: true } });
-  return head ? { seq: Number(head.seq), hash: head.hash } : undefined;
+  return head ? { seq: Number(head.seq), hash: hex(head.hash) } : undefined;
 }

@@ -1,30 +1,41 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import { ownRows, recordTables } from './record-tables';
+import type { Numerics } from './rows-now';
 
-export type Book = { head: bigint; acknowledged: bigint; rows: Map<string, number> };
+/** `added` is the latest line that a record names. */
+export type Book = { head: bigint; added: bigint; rows: ReadonlyMap<string, number>; tables: ReadonlyMap<string, Numerics> };
+
+type Measured = { head: bigint | null; added: bigint | null; rows: Record<string, number> };
 
 /** One statement, so that a concurrent write is in all figures or in none. */
 export async function measureBook(tx: Tx, establishmentId: string): Promise<Book> {
-  const tables = await recordTables(tx);
-  const counts = tables.map(
+  const names = await recordTables(tx);
+  const counts = names.map(
     (table) =>
       Prisma.sql`
-        SELECT ${table}::text AS name, count(*) AS n FROM ${Prisma.raw(`"${table}"`)} r
+        SELECT ${table}::text AS name, count(*) AS n, max(r.seq) AS latest FROM ${Prisma.raw(`"${table}"`)} r
         WHERE ${ownRows(table, establishmentId)}`,
   );
-  const [book] = await tx.$queryRaw<{ head: bigint | null; acknowledged: bigint | null; rows: Record<string, number> }[]>`
+  const [book] = await tx.$queryRaw<Measured[]>`
     SELECT (SELECT max(seq) FROM ledger_entry WHERE establishment_id = ${establishmentId}::uuid) AS head,
-           (SELECT max(seq) FROM acknowledgement WHERE establishment_id = ${establishmentId}::uuid) AS acknowledged,
-           (SELECT jsonb_object_agg(name, n) FROM (${Prisma.join(counts, ' UNION ALL ')}) counted) AS rows`;
+      max(latest) AS added, jsonb_object_agg(name, n) AS rows FROM (${Prisma.join(counts, ' UNION ALL ')}) counted`;
   return {
     head: book?.head ?? 0n,
-    acknowledged: book?.acknowledged ?? 0n,
+    added: book?.added ?? 0n,
     rows: new Map(Object.entries(book?.rows ?? {})),
+    tables: await numericsOf(tx, names),
   };
 }
 
-/** `after` is the last line before the row's own time of recording. */
+async function numericsOf(tx: Tx, tables: readonly string[]): Promise<ReadonlyMap<string, Numerics>> {
+  const found = await tx.$queryRaw<{ name: string; numerics: string[] }[]>`
+    SELECT t.name, ARRAY(SELECT attname::text FROM pg_attribute WHERE attrelid = format('%I', t.name)::regclass AND NOT attisdropped
+      AND atttypid = 'numeric'::regtype) AS numerics FROM unnest(${tables}::text[]) AS t (name)`;
+  return new Map(found.map(({ name, numerics }) => [name, new Set(numerics)]));
+}
+
+/** Whose line does not name it. `after` is the last line up to the row's own. */
 export async function firstUncovered(
   tx: Tx,
   establishmentId: string,
@@ -32,10 +43,10 @@ export async function firstUncovered(
 ): Promise<{ id: string; after: bigint | null } | undefined> {
   const [row] = await tx.$queryRaw<{ id: string; after: bigint | null }[]>`
     SELECT r.id::text AS id, (SELECT max(e.seq) FROM ledger_entry e WHERE e.establishment_id = ${establishmentId}::uuid
-      AND e.at <= coalesce((to_jsonb(r)->>'recorded_at')::timestamptz, 'infinity')) AS after
-    FROM ${Prisma.raw(`"${table}"`)} r WHERE ${ownRows(table, establishmentId)} AND r.id NOT IN (
-      SELECT (covered->>'id')::uuid FROM ledger_entry e, jsonb_array_elements(e.records::jsonb) covered
-      WHERE e.establishment_id = ${establishmentId}::uuid AND covered->>'table' = ${table})
-    ORDER BY r.id LIMIT 1`;
+      AND e.seq <= r.seq) AS after
+    FROM ${Prisma.raw(`"${table}"`)} r WHERE ${ownRows(table, establishmentId)} AND NOT EXISTS (
+      SELECT FROM ledger_text t WHERE t.establishment_id = ${establishmentId}::uuid AND t.seq = r.seq
+        AND strpos(t.records, '{"id":"' || r.id || '","row":') > 0)
+    ORDER BY r.seq, r.id LIMIT 1`;
   return row;
 }

@@ -15,7 +15,7 @@ type Sent = {
   happenedAt?: string;
 };
 type Writer = { personId: string; establishmentId: string; station: string };
-type Earlier = { kind: string; request_digest: string; reply: unknown };
+type Earlier = { kind: string; request: string; reply: string };
 
 /**
  * The same id with the same content gets the same answer; with other content, `sent-differently`. Writes of one
@@ -41,15 +41,15 @@ export class RecordOnce {
       const kept = await work(tx, at);
       await tx.$queryRaw`
         SELECT seq FROM append_entry(${sent.id}::uuid, ${at}, ${by.personId}::uuid, ${by.station}, ${sent.kind},
-          ${sent.subject ?? sent.id}::uuid, ${digest}, ${JSON.stringify(kept)}::jsonb)`;
+          ${sent.subject ?? sent.id}::uuid, ${digest}, ${JSON.stringify(kept)})`;
       return kept;
     });
   }
 }
 
 function answerAgain<Kept>(earlier: Earlier, kind: string, digest: string): Kept {
-  if (earlier.kind !== kind || earlier.request_digest !== digest) throw new Problem('sent-differently');
-  return earlier.reply as Kept;
+  if (earlier.kind !== kind || earlier.request !== digest) throw new Problem('sent-differently');
+  return JSON.parse(earlier.reply) as Kept;
 }
 
 /** Throws `in-the-future`. */

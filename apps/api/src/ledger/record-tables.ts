@@ -1,11 +1,12 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 
-/** The ledger covers tables with the trigger `note_record`, even where it is switched off. */
+/** The tables whose rows carry the line of the ledger that added them. */
 export async function recordTables(tx: Tx): Promise<string[]> {
   const found = await tx.$queryRaw<{ name: string }[]>`
-    SELECT c.relname::text AS name FROM pg_trigger t JOIN pg_class c ON c.oid = t.tgrelid
-    WHERE t.tgname = 'note_record' ORDER BY 1`;
+    SELECT c.relname::text AS name FROM pg_class c JOIN pg_attribute a ON a.attrelid = c.oid
+    WHERE c.relnamespace = 'public'::regnamespace AND c.relkind = 'r' AND a.attname = 'seq' AND NOT a.attisdropped
+      AND c.relname NOT LIKE 'ledger\\_%' ORDER BY 1`;
   return found.map(({ name }) => name);
 }
 

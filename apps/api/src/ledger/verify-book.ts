@@ -1,72 +1,112 @@
 import type { ReplyOf, verifyLedger } from '@larderbook/contracts';
-import { checkChain, coded, type Coded } from '@larderbook/haccp';
-import { canonicalRows, type CanonicalRows } from './canonical-rows';
-import { entries, type ListedEntry, type Look } from './entries';
+import { checkChain, coded, type ChainHead, type Coded, type LedgerEntry } from '@larderbook/haccp';
+import { createHash, type Hash } from 'node:crypto';
+import { credentialBreaks } from './credential';
+import { entries, recordsIn, texts, type Look } from './entries';
 import { firstUncovered, measureBook, type Book } from './measure-book';
+import { movedColumns, type MovedColumns } from './moved-columns';
+import { expectedNow, rowsNow, type Expected, type RowsNow } from './rows-now';
 import { sha256 } from './sha256';
 
 export type Verification = ReplyOf<typeof verifyLedger>;
-type Break = NonNullable<Verification['firstBreak']>;
+type Break = Verification['breaks'][number];
+
+/** As many as a person can look into; the rest is counted. */
+const told = 100;
+
+/** `printed` are heads seen on paper: the chain has to pass through each. */
+export type Against = { moved?: MovedColumns; printed?: readonly ChainHead[] };
 
 /**
- * Finds the first line or row changed, removed, moved or added outside the ledger, or lines missing at the end. Leaves
- * out writes made meanwhile.
+ * Finds every line, text, row and sign-in that was changed, removed, moved or put in outside the ledger, and lines missing
+ * at the end. Of the chain only the first break is told: all after it hangs on it. Leaves out writes made meanwhile.
  */
-export async function verifyBook(look: Look, establishmentId: string): Promise<Verification> {
+export async function verifyBook(look: Look, establishmentId: string, against: Against = {}): Promise<Verification> {
+  const { moved = movedColumns, printed = [] } = against;
   const book = await look((tx) => measureBook(tx, establishmentId));
-  const chain = checkChain(sha256);
+  const chain = checkChain(sha256, printed);
   const covered = new Map<string, number>();
-  let rowBreak: Break | undefined;
+  const breaks: Break[] = [];
+  const ranBack: number[] = [];
+  let before = '';
+  let records = 0;
 
-  for await (const batch of entries(look, establishmentId, book.head)) {
-    const rows = await look((tx) => canonicalRows(tx, establishmentId, batch));
-    for (const entry of batch) {
-      chain.next(entry.line);
-      rowBreak ??= breakOfRows(entry, rows);
-      for (const { table } of entry.covers) covered.set(table, (covered.get(table) ?? 0) + 1);
+  for await (const listed of entries(look, establishmentId, book.head)) {
+    const lines = listed.map(({ line }) => line);
+    for (const line of lines) {
+      chain.next(line);
+      if (line.at < before) ranBack.push(line.seq);
+      before = line.at;
     }
+    const digests = digestsOf(lines);
+    for await (const page of texts(look, establishmentId, lines.at(0)?.seq ?? 0, lines.at(-1)?.seq ?? 0)) {
+      const added = page.flatMap(({ seq, records }) => recordsIn(records).map((record) => ({ seq, record })));
+      const expected = added.flatMap(({ seq, record }) => expectedNow(record, seq, moved));
+      for (const text of page) digests.add(text.seq, text.records);
+      for (const { table } of expected) covered.set(table, (covered.get(table) ?? 0) + 1);
+      records += added.length;
+      breaks.push(...breaksOfRows(expected, await look((tx) => rowsNow(tx, establishmentId, expected, book.tables))));
+    }
+    breaks.push(...digests.breaks());
   }
 
-  const { entries: seen, firstBreak: chainBreak } = chain.finish();
-  const firstBreak = earlier(chainBreak, rowBreak) ?? breakAtTheEnd(book) ?? (await breakBeside(look, establishmentId, book, covered));
-  const records = [...covered.values()].reduce((sum, count) => sum + count, 0);
-  return { entries: seen, records, sound: !firstBreak, firstBreak };
+  const { entries: seen, firstBreak } = chain.finish();
+  if (firstBreak) breaks.push({ seq: firstBreak.seq, because: firstBreak.because });
+  breaks.push(...breaksAtTheEnd(book), ...(await breaksBeside(look, establishmentId, book, covered)));
+  breaks.push(...(await breaksOfSignIns(look, establishmentId, book)));
+  breaks.sort((one, other) => one.seq - other.seq);
+  const common = { entries: seen, records, ranBack: ranBack.slice(0, told) };
+  return { ...common, sound: breaks.length === 0, breaks: breaks.slice(0, told), broken: breaks.length };
 }
 
-function breakOfRows({ line: { seq, digest }, records, covers }: ListedEntry, rows: CanonicalRows): Break | undefined {
-  if (sha256(records) !== digest) return { seq, because: coded('records-list-altered', { seq: String(seq) }) };
-  for (const row of covers) {
-    const said = rows(row);
-    if (said === undefined) return { seq, because: ofRecord('record-gone', row.table, row.id, seq) };
-    if (sha256(said) !== row.digest) return { seq, because: ofRecord('record-altered', row.table, row.id, seq) };
-  }
-  return undefined;
-}
-
-const earlier = (one: Break | undefined, other: Break | undefined): Break | undefined =>
-  one && other ? (one.seq <= other.seq ? one : other) : (one ?? other);
-
-function breakAtTheEnd({ head, acknowledged }: Book): Break | undefined {
-  if (acknowledged <= head) return undefined;
+/** Holds the texts of these lines against their digests. A text of no line is found by the record that it names. */
+function digestsOf(lines: readonly LedgerEntry[]) {
+  const hashes = new Map<number, Hash>(lines.map(({ seq }) => [seq, createHash('sha256')]));
   return {
-    seq: Number(head) + 1,
-    because: coded('ends-before-acknowledged', { last: String(head), latest: String(acknowledged) }),
+    add: (seq: number, text: string) => hashes.get(seq)?.update(createHash('sha256').update(text, 'utf8').digest()),
+    breaks: (): Break[] =>
+      lines
+        .filter(({ seq, digest }) => hashes.get(seq)?.digest('hex') !== digest)
+        .map(({ seq }) => ({ seq, because: coded('records-list-altered', { seq: String(seq) }) })),
   };
 }
 
-async function breakBeside(
+const breaksOfRows = (expected: readonly Expected[], now: RowsNow): Break[] =>
+  expected.flatMap((row) => {
+    const found = now(row);
+    if (found === 'as written') return [];
+    return [{ seq: row.seq, because: ofRecord(found === 'gone' ? 'record-gone' : 'record-altered', row.table, row.id, row.seq) }];
+  });
+
+function breaksAtTheEnd({ head, added }: Book): Break[] {
+  if (added <= head) return [];
+  const because = coded('ends-before-acknowledged', { last: String(head), latest: String(added) });
+  return [{ seq: Number(head) + 1, because }];
+}
+
+/** The first of each table. */
+async function breaksBeside(
   look: Look,
   establishmentId: string,
   { rows, head }: Book,
-  covered: Map<string, number>,
-): Promise<Break | undefined> {
+  covered: ReadonlyMap<string, number>,
+): Promise<Break[]> {
+  const breaks: Break[] = [];
   for (const [table, count] of rows) {
     if (count <= (covered.get(table) ?? 0)) continue;
     const row = await look((tx) => firstUncovered(tx, establishmentId, table));
     const seq = Number(row?.after ?? head);
-    return { seq, because: ofRecord('record-beside', table, row?.id ?? '', seq) };
+    breaks.push({ seq, because: ofRecord('record-beside', table, row?.id ?? '', seq) });
   }
-  return undefined;
+  return breaks;
+}
+
+async function breaksOfSignIns(look: Look, establishmentId: string, { head }: Book): Promise<Break[]> {
+  const found = await look((tx) => credentialBreaks(tx, establishmentId));
+  return found.map(({ person, seq }) => {
+    const at = seq ?? Number(head);
+    return { seq: at, because: coded(seq === undefined ? 'sign-in-beside' : 'sign-in-altered', { person, seq: String(at) }) };
+  });
 }
 
 const ofRecord = (code: string, table: string, id: string, seq: number): Coded =>

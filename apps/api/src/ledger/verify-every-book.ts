@@ -24,20 +24,28 @@ export async function* verifyEveryBook({ ownerUrl, apiUrl }: DatabaseUrls): Asyn
 
 type Named = { id: string; name: string };
 
-/** Row security shows the API's role one establishment at a time. */
+/**
+ * Row security shows the API's role one establishment at a time. A book whose establishment is gone is found by its lines
+ * and by who works there.
+ */
 const establishments = (ownerUrl: string): Promise<Named[]> =>
   connected(ownerUrl, async (owner) => {
     const { rows: tables } = await owner.query<{ made: boolean }>(`SELECT to_regclass('establishment') IS NOT NULL AS made`);
     if (!tables[0]?.made) return [];
     const { rows } = await owner.query<Named>(`
       SELECT e.id, coalesce((SELECT d.name FROM establishment_details d WHERE d.establishment_id = e.id
-        ORDER BY d.recorded_at DESC, d.id DESC LIMIT 1), e.id::text) AS name
-      FROM establishment e ORDER BY e.recorded_at, e.id`);
+        ORDER BY d.seq DESC LIMIT 1), e.id::text) AS name
+      FROM (SELECT id FROM establishment UNION SELECT establishment_id FROM ledger_entry
+        UNION SELECT establishment_id FROM person UNION SELECT establishment_id FROM sign_in) e
+      LEFT JOIN establishment made ON made.id = e.id ORDER BY made.recorded_at, e.id`);
     return rows;
   });
 
-export function sayVerified({ establishment, entries, records, firstBreak }: VerifiedBook): string {
-  if (firstBreak) return `${establishment}: broken at entry ${firstBreak.seq}. ${codedText(inEnglish, firstBreak.because)}`;
+/** One line a finding. */
+export function sayVerified({ establishment, entries, records, breaks, broken, ranBack }: VerifiedBook): string[] {
+  const clock = ranBack.map((seq) => `${establishment}: the clock ran back at entry ${seq}.`);
+  const found = breaks.map(({ seq, because }) => `${establishment}: broken at entry ${seq}. ${codedText(inEnglish, because)}`);
+  if (broken > breaks.length) found.push(`${establishment}: ${broken - breaks.length} more breaks.`);
   const counted = `${entries} ${entries === 1 ? 'entry' : 'entries'} and ${records} records`;
-  return `${establishment}: ${counted}, all as they were written.`;
+  return [...clock, ...(broken > 0 ? found : [`${establishment}: ${counted}, all as they were written.`])];
 }

@@ -21,8 +21,8 @@ export const clarificationsOf = (tx: Tx, lotIds: readonly string[]): Promise<Cla
     SELECT c.id, c.lot_id AS "lotId", c.word, c.reason, c.station, c.taken_at AS "takenAt",
       c.recorded_at AS "recordedAt", c.recorded_by AS "recordedBy",
       ARRAY(SELECT x.reading_id::text FROM clarified_reading x WHERE x.clarification_id = c.id) AS "readingIds"
-    FROM clarification c JOIN acknowledgement a ON a.id = c.id
-    WHERE c.lot_id = ANY(${lotIds}::uuid[]) ORDER BY a.seq`;
+    FROM clarification c
+    WHERE c.lot_id = ANY(${lotIds}::uuid[]) ORDER BY c.seq`;
 
 /** Only the last word counts; no entry where it takes the others back. */
 export function wordsFrom(clarifications: readonly Pick<Clarification, 'word' | 'readingIds'>[]): ReadonlyMap<string, Word> {

@@ -15,13 +15,13 @@ export async function lastChecksOf(tx: Tx, instrumentId: string | undefined, tak
     SELECT i.check_every_days AS "checkEveryDays", coalesce(c.checks, '[]') AS checks FROM instrument i
     LEFT JOIN LATERAL (
       SELECT json_agg(json_build_object('takenAt', x.taken_at, 'kind', x.verdict ->> 'kind', 'enteredAt', x.first_recorded_at)
-        ORDER BY x.taken_at, x.recorded_at) AS checks
+        ORDER BY x.taken_at, x.seq) AS checks
       FROM (
         (SELECT n.* FROM calibration_now n WHERE n.instrument_id = i.id AND n.taken_at <= ${takenAt}
-          ORDER BY n.taken_at DESC, n.recorded_at DESC LIMIT 1)
+          ORDER BY n.taken_at DESC, n.seq DESC LIMIT 1)
         UNION
         (SELECT n.* FROM calibration_now n WHERE n.instrument_id = i.id AND n.taken_at <= ${takenAt}
-          AND n.first_recorded_at <= ${takenAt} ORDER BY n.taken_at DESC, n.recorded_at DESC LIMIT 1)
+          AND n.first_recorded_at <= ${takenAt} ORDER BY n.taken_at DESC, n.seq DESC LIMIT 1)
       ) x
     ) c ON true
     WHERE i.id = ${instrumentId}::uuid`;
@@ -84,7 +84,7 @@ export async function checksOfInstruments(tx: Tx, ids: readonly string[]): Promi
       checkEveryDays: true,
       calibrations: {
         select: { takenAt: true, verdict: true, firstRecordedAt: true },
-        orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }],
+        orderBy: [{ takenAt: 'asc' }, { seq: 'asc' }],
       },
     },
   });

@@ -51,7 +51,7 @@ const columns = {
       amendsId: true,
       voided: true,
     },
-    orderBy: [{ takenAt: 'asc' }, { recordedAt: 'asc' }, { id: 'asc' }],
+    orderBy: [{ takenAt: 'asc' }, { seq: 'asc' }, { id: 'asc' }],
   },
   stageEnds: {
     select: { id: true, rowId: true, controlPointId: true, takenAt: true, recordedAt: true, recordedBy: true, station: true },
@@ -59,7 +59,7 @@ const columns = {
   packings: { select: { id: true, count: true, netUnit: true, shipmentLines: { select: { count: true } } } },
   reviews: {
     select: { id: true, statement: true, soleWorker: true, rulesVersion: true, recordedAt: true, recordedBy: true },
-    orderBy: [{ recordedAt: 'desc' }, { id: 'desc' }],
+    orderBy: { seq: 'desc' },
   },
 } satisfies Prisma.LotSelect;
 type Row = Prisma.LotGetPayload<{ select: typeof columns }>;

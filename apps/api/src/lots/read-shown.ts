@@ -4,7 +4,7 @@ import { checksOfInstruments, type ChecksOf } from './instrument-flags';
 import { personNames, type PersonNames } from '../shop/person-names';
 import type { Tx } from '../platform/database';
 
-const inOrder = [{ takenAt: 'asc' as const }, { recordedAt: 'asc' as const }, { id: 'asc' as const }];
+const inOrder = [{ takenAt: 'asc' as const }, { seq: 'asc' as const }, { id: 'asc' as const }];
 const made = { flags: true, station: true, takenAt: true, recordedAt: true, recordedBy: true } as const;
 const amendable = { ...made, id: true, amendsId: true, voided: true, reason: true } as const;
 const weight = { weightValue: true, weightUnit: true, grams: true } as const;

@@ -9,25 +9,26 @@ export async function setAsideIn(tx: Tx, lotIds: readonly string[]): Promise<Rea
   const rows = await tx.$queryRaw<Row[]>`
     WITH RECURSIVE decided AS (
       SELECT DISTINCT lot_id FROM disposition_now WHERE lot_id = ANY(${lotIds}::uuid[]) AND decision IN ('condemn', 'rework')
-    ), taken(id, lot_id, grams, first_id) AS (
-      SELECT i.id, i.source_lot_id, i.grams, i.id FROM decided c JOIN lot_input_now i ON i.source_lot_id = c.lot_id
+    ), taken(lot_id, grams, first_id, seq) AS (
+      SELECT i.source_lot_id, i.grams, i.id, i.seq FROM decided c JOIN lot_input_now i ON i.source_lot_id = c.lot_id
       UNION ALL
-      SELECT t.id, t.lot_id, t.grams, i.amends_id FROM taken t JOIN lot_input i ON i.id = t.first_id
-        WHERE i.amends_id IS NOT NULL
+      SELECT t.lot_id, t.grams, b.id, b.seq FROM taken t JOIN lot_input i ON i.id = t.first_id
+        JOIN lot_input b ON b.id = i.amends_id
     )
     SELECT h.lot_id AS "lotId", h.kind, h.grams::text AS grams FROM (
-      SELECT p.id, p.lot_id, 'packed' AS kind, p.count * p.net_grams AS grams
-        FROM decided c JOIN packing_now p ON p.lot_id = c.lot_id
+      SELECT f.seq, p.lot_id, 'packed' AS kind, p.count * p.net_grams AS grams
+        FROM decided c JOIN packing_now p ON p.lot_id = c.lot_id JOIN packing f ON f.id = p.id
       UNION ALL
-      SELECT l.shipment_id, p.lot_id, 'shipped', l.count * p.net_grams
+      SELECT f.seq, p.lot_id, 'shipped', l.count * p.net_grams
         FROM decided c JOIN packing_now p ON p.lot_id = c.lot_id JOIN shipment_line_now l ON l.packing_id = p.id
+        JOIN shipment f ON f.id = l.shipment_id
       UNION ALL
-      SELECT x.id, x.lot_id, CASE x.decision WHEN 'condemn' THEN 'condemned' ELSE 'to-rework' END, x.grams
+      SELECT x.seq, x.lot_id, CASE x.decision WHEN 'condemn' THEN 'condemned' ELSE 'to-rework' END, x.grams
         FROM decided c JOIN disposition_now x ON x.lot_id = c.lot_id AND x.decision IN ('condemn', 'rework')
       UNION ALL
-      SELECT t.first_id, t.lot_id, 'reworked', t.grams FROM taken t
+      SELECT t.seq, t.lot_id, 'reworked', t.grams FROM taken t
         WHERE NOT EXISTS (SELECT FROM lot_input i WHERE i.id = t.first_id AND i.amends_id IS NOT NULL)
-    ) h JOIN acknowledgement a ON a.id = h.id ORDER BY a.seq`;
+    ) h ORDER BY h.seq`;
 
   const events = new Map<string, ProductEvent[]>();
   for (const { lotId, kind, grams } of rows) {

@@ -47,7 +47,7 @@ export class EndStage {
  * `stage-ended-already`, and what `rowToCorrect` throws.
  */
 async function stageToEnd(tx: Tx, { lotId, controlPointId, amends, reason }: Input): Promise<Amending | undefined> {
-  const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { recordedAt: 'desc' } });
+  const last = await tx.stageEndRow.findMany({ where: { lotId, controlPointId }, orderBy: { seq: 'desc' } });
   const counts = await tx.stageEnd.findFirst({ where: { lotId, controlPointId } });
   if (amends) {
     if (!last.some(({ id }) => id === amends)) throw new Problem('not-found', told('no-end-to-correct'));

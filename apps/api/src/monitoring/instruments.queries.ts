@@ -18,7 +18,7 @@ import { told } from '../platform/told';
 export type Instrument = ReplyOf<typeof contract>['instruments'][number];
 
 const withLastCheck = {
-  calibrations: { orderBy: [{ takenAt: 'desc' }, { recordedAt: 'desc' }], take: 1 },
+  calibrations: { orderBy: [{ takenAt: 'desc' }, { seq: 'desc' }], take: 1 },
 } satisfies Prisma.InstrumentInclude;
 type Row = Prisma.InstrumentGetPayload<{ include: typeof withLastCheck }>;
 

@@ -69,13 +69,13 @@ export async function lotAtPoint(tx: Tx, lotId: string, controlPointId: string):
       SELECT json_agg(json_build_object('id', r.id, 'probe', r.probe, 'takenAt', r.taken_at, 'value', r.value,
         'unit', r.unit, 'answer', r.answer, 'seen', r.seen, 'humidity', r.humidity, 'amendsId', r.amends_id, 'voided', r.voided,
         'recordedAt', r.recorded_at, 'word', said.word)
-        ORDER BY r.taken_at, r.recorded_at, r.id) AS readings
+        ORDER BY r.taken_at, r.seq, r.id) AS readings
       FROM reading r
       LEFT JOIN (
         SELECT DISTINCT ON (x.reading_id) x.reading_id, s.word FROM clarification s
-        JOIN clarified_reading x ON x.clarification_id = s.id JOIN acknowledgement a ON a.id = s.id
+        JOIN clarified_reading x ON x.clarification_id = s.id
         WHERE s.lot_id = ${lotId}::uuid AND s.control_point_id = ${controlPointId}::uuid
-        ORDER BY x.reading_id, a.seq DESC
+        ORDER BY x.reading_id, s.seq DESC
       ) said ON said.reading_id = r.id
       WHERE r.lot_id = l.id AND r.control_point_id = ${controlPointId}::uuid
     ) curve ON c.point ->> 'takenAs' IN ('curve', 'attestation')

@@ -66,7 +66,7 @@ async function versionsOf(tx: Tx, controlPointId: string): Promise<Version[]> {
   const holder = JSON.stringify({ controlPoints: [{ controlPointId }] });
   const plans = await tx.$queryRaw<{ version: number; productId: string; content: PlanContent }[]>`
     SELECT p.version, p.product_id AS "productId", p.content FROM plan p JOIN plan_adoption a ON a.plan_id = p.id
-    WHERE p.content @> ${holder}::jsonb ORDER BY a.recorded_at DESC, a.id DESC`;
+    WHERE p.content @> ${holder}::jsonb ORDER BY a.seq DESC`;
   return plans.flatMap((plan) => {
     const point = plan.content.controlPoints.find((one) => one.controlPointId === controlPointId);
     return point ? [{ ...plan, point }] : [];
@@ -92,6 +92,6 @@ async function reviewsOf(tx: Tx, { point, from, until }: Stretch, say: Telling['
     WHERE v.recorded_at >= ${from} AND v.recorded_at < ${until} AND (
       EXISTS (SELECT FROM reading r WHERE r.lot_id = l.id AND r.control_point_id = ${point.controlPointId}::uuid)
       OR EXISTS (SELECT FROM weighing w WHERE w.lot_id = l.id AND w.control_point_id = ${point.controlPointId}::uuid))
-    ORDER BY v.recorded_at`;
+    ORDER BY v.seq`;
   return rows.map(({ code, statement, by, at }) => ({ text: say('lot-statement', { code, statement }), by, at: at.getTime() }));
 }

@@ -46,7 +46,7 @@ async function used(tx: Tx, which: Prisma.Sql, telling: Said): Promise<Instrumen
       UNION ALL SELECT instrument_id, taken_at, recorded_at, flags FROM weighing_now ${which}) u
     LEFT JOIN LATERAL (
       SELECT n.id FROM calibration_now n WHERE n.instrument_id = u.instrument_id AND n.taken_at <= u.taken_at
-        AND n.first_recorded_at <= u.recorded_at ORDER BY n.taken_at DESC, n.recorded_at DESC LIMIT 1) c ON true
+        AND n.first_recorded_at <= u.recorded_at ORDER BY n.taken_at DESC, n.seq DESC LIMIT 1) c ON true
     WHERE u.instrument_id IS NOT NULL`;
   const [instruments, checks] = await Promise.all([
     tx.$queryRaw<Use[]>`
@@ -63,8 +63,8 @@ async function used(tx: Tx, which: Prisma.Sql, telling: Said): Promise<Instrumen
       WHERE n.id IN (SELECT check_id FROM u)
         OR (n.verdict ->> 'kind' IS DISTINCT FROM 'met' AND n.id = (
           SELECT x.id FROM calibration_now x WHERE x.instrument_id = span.instrument_id AND x.taken_at > span.last
-          ORDER BY x.taken_at, x.recorded_at LIMIT 1))
-      ORDER BY n.taken_at, n.recorded_at`,
+          ORDER BY x.taken_at, x.seq LIMIT 1))
+      ORDER BY n.taken_at, n.seq`,
   ]);
   const names = await personNames(tx);
   return instruments.map((use) =>

@@ -9,7 +9,7 @@ import type { Telling } from './telling';
 
 /** Oldest first. Only a review that still covers everything clears the lot. */
 export async function reviewsOnPaper(tx: Tx, { lotId, review, reviews }: Lot, telling: Telling): Promise<ReviewData[]> {
-  const rows = await tx.review.findMany({ where: { lotId }, orderBy: [{ recordedAt: 'asc' }, { id: 'asc' }] });
+  const rows = await tx.review.findMany({ where: { lotId }, orderBy: { seq: 'asc' } });
   const names = await personNames(tx);
   return rows.map((row) => ({
     by: madeBy(row, names).name,

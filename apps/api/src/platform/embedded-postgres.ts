@@ -1,4 +1,4 @@
-import { chmodSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readFileSync, realpathSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { join } from 'node:path';
 import { CannotStart } from './cannot-start';
@@ -32,10 +32,15 @@ export async function openEmbeddedPostgres(dataDir: string, signal?: AbortSignal
   }
 }
 
-/** Joins a running Larderbook's database, or opens it. Closing leaves the other's running. */
+/**
+ * Joins a running Larderbook's database, or opens it. Closing leaves the other's running. The files of a copied folder
+ * still name the server of the first one, which is never joined in its place.
+ */
 export async function joinEmbeddedPostgres(dataDir: string, signal?: AbortSignal): Promise<OpenDatabase> {
-  const [pid, , , port, , , , status] = linesOf(join(dataDir, 'postgres', 'postmaster.pid'));
-  const isRunning = status?.trim() === 'ready' && bornAt(Number(pid)) !== undefined;
+  const folder = join(dataDir, 'postgres');
+  const [pid, named = '', , port, , , , status] = linesOf(join(folder, 'postmaster.pid'));
+  const isOwn = existsSync(named) && realpathSync(named) === realpathSync(folder);
+  const isRunning = isOwn && status?.trim() === 'ready' && bornAt(Number(pid)) !== undefined;
   if (!isRunning) return openEmbeddedPostgres(dataDir, signal);
   return { ...urls(Number(port), readPasswords(secretsOf(dataDir))), close: async () => {} };
 }

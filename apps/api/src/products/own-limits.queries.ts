@@ -18,7 +18,7 @@ export async function ownEditions(tx: Tx): Promise<OwnEdition[]> {
     SELECT s.id, s.title, s.edition, s.valid_from::text AS "validFrom", s.rows, s.replaces_id AS replaces,
       later.id AS "replacedBy", s.recorded_at AS "recordedAt", s.recorded_by AS "recordedBy"
     FROM own_limit_set s LEFT JOIN own_limit_set later ON later.replaces_id = s.id
-    ORDER BY s.recorded_at DESC, s.id DESC`;
+    ORDER BY s.seq DESC`;
   if (rows.length === 0) return [];
   const names = await personNames(tx);
   return rows.map(({ replaces, replacedBy, recordedAt, recordedBy, ...set }) => ({

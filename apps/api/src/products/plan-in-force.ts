@@ -9,7 +9,7 @@ export async function planInForce(tx: Tx, productId: string): Promise<PlanInForc
   const [plan] = await readPlans(
     tx,
     Prisma.sql`JOIN plan_adoption a ON a.plan_id = p.id WHERE p.product_id = ${productId}::uuid
-      ORDER BY a.recorded_at DESC, a.id DESC LIMIT 1`,
+      ORDER BY a.seq DESC LIMIT 1`,
   );
   return plan;
 }

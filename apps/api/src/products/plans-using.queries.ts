@@ -12,7 +12,7 @@ export async function plansUsing(tx: Tx): Promise<PlansUsing> {
     SELECT DISTINCT f."planId", f.title, l.held->'limit' AS "limit"
     FROM (SELECT DISTINCT ON (p.product_id) p.id AS "planId", p.content->>'title' AS title, p.content
           FROM plan p JOIN plan_adoption a ON a.plan_id = p.id
-          ORDER BY p.product_id, a.recorded_at DESC, a.id DESC) f
+          ORDER BY p.product_id, a.seq DESC) f
     CROSS JOIN LATERAL jsonb_array_elements(f.content->'controlPoints') AS c(point)
     CROSS JOIN LATERAL jsonb_array_elements(c.point->'limits') AS l(held)
     ORDER BY f.title`;

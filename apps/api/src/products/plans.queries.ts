@@ -95,7 +95,7 @@ export async function listControlPoints(tx: Tx): Promise<ListedControlPoint[]> {
       c.point->>'name' AS name, c.point->>'kind' AS kind, p.content->>'title' AS "planTitle"
     FROM plan p JOIN plan_adoption a ON a.plan_id = p.id
     CROSS JOIN LATERAL jsonb_array_elements(p.content->'controlPoints') AS c(point)
-    ORDER BY p.product_id, c.point->>'controlPointId', a.recorded_at DESC, a.id DESC`;
+    ORDER BY p.product_id, c.point->>'controlPointId', a.seq DESC`;
   const listed = rows.map(({ productId, ...row }) => ({ ...row, productName: products.get(productId)?.name ?? '' }));
   return listed.sort((a, b) => a.productName.localeCompare(b.productName) || a.name.localeCompare(b.name));
 }

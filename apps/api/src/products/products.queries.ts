@@ -15,7 +15,7 @@ export async function listProducts(tx: Tx, productIds?: readonly string[]): Prom
   const versions = await tx.$queryRaw<{ productId: string; formulaVersion: number | null; planInForce: number | null }[]>`
     SELECT t.id AS "productId", (SELECT max(f.version) FROM formula f WHERE f.product_id = t.id) AS "formulaVersion",
       (SELECT p.version FROM plan p JOIN plan_adoption a ON a.plan_id = p.id WHERE p.product_id = t.id
-       ORDER BY a.recorded_at DESC, a.id DESC LIMIT 1) AS "planInForce"
+       ORDER BY a.seq DESC LIMIT 1) AS "planInForce"
     FROM product t WHERE t.id = ANY(${[...products.keys()]}::uuid[])`;
   const byProduct = new Map(versions.map((row) => [row.productId, row]));
 

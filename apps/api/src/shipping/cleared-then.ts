@@ -29,7 +29,7 @@ export async function checkClearedThen(
 /** Of each lot, the latest moment at which its packages became free to leave. */
 async function signedFor(tx: Tx, ids: string[], stands: ReadonlyMap<string, LotStands>, firstId?: string) {
   const packings = await tx.$queryRaw<{ id: string; lotId: string; code: string; shippedSeq: bigint | null }[]>`
-    SELECT p.id, l.id AS "lotId", l.code, (SELECT seq FROM acknowledgement WHERE id = ${firstId ?? null}::uuid) AS "shippedSeq"
+    SELECT p.id, l.id AS "lotId", l.code, (SELECT seq FROM shipment WHERE id = ${firstId ?? null}::uuid) AS "shippedSeq"
     FROM packing_now p JOIN lot l ON l.id = p.lot_id WHERE p.id = ANY(${ids}::uuid[]) ORDER BY p.code`;
   const signed = new Map<string, Date>();
   for (const { id, lotId, code, shippedSeq } of packings) {

@@ -32,7 +32,7 @@ export class ChangePassword {
 
     const passwordHash = await hashPassword(next);
     return this.once.run(by, { id: v7(), kind: 'password change', subject: by.personId, request: {} }, async (tx, at) => {
-      await setPassword(tx, by.personId, passwordHash, at, session.token);
+      await setPassword(tx, by, { personId: by.personId, passwordHash }, at, session.token);
       return {};
     });
   }

@@ -19,8 +19,8 @@ export async function foundEstablishment(tx: Tx, { establishmentId, demonstratio
   });
   if (count === 0) throw new Problem('sent-differently');
 
+  await makeAccount(tx, { ...owner, roles: ['owner'] }, { personId: owner.personId, establishmentId }, at);
   await tx.establishmentDetails.create({
     data: { ...details, establishmentId, id: v7(), recordedAt: at, recordedBy: owner.personId },
   });
-  await makeAccount(tx, { ...owner, roles: ['owner'] }, { personId: owner.personId, establishmentId }, at);
 }

@@ -1,5 +1,6 @@
 import type { Role } from '@larderbook/contracts';
 import { v7 } from 'uuid';
+import { keepCredential } from '../ledger/credential';
 import type { Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
@@ -17,6 +18,7 @@ export async function makeAccount(tx: Tx, account: Account, by: { personId: stri
   await makeSignIn(tx, { establishmentId, personId, name, userName, passwordHash, at });
   await tx.person.create({ data: { ...made, id: personId, name, userName } });
   await tx.roleGrant.create({ data: { ...made, id: v7(), personId, roles } });
+  await keepCredential(tx, made, { personId, userName, passwordHash });
 }
 
 type NewSignIn = Omit<Account, 'roles'> & { establishmentId: string; at: Date };

@@ -12,8 +12,8 @@ export async function listPeople(tx: Tx): Promise<ListedPerson[]> {
     CROSS JOIN LATERAL (
       SELECT r.roles FROM role_grant r
       WHERE r.establishment_id = p.establishment_id AND r.person_id = p.id
-      ORDER BY r.recorded_at DESC, r.id DESC LIMIT 1
+      ORDER BY r.seq DESC LIMIT 1
     ) g
-    ORDER BY p.recorded_at, p.id`;
+    ORDER BY p.seq`;
   return rows.map((row) => ({ ...row, since: row.since.toISOString() }));
 }

@@ -16,7 +16,7 @@ export class ResetPassword {
     const passwordHash = await hashPassword(password);
     return this.once.run(by, { id: v7(), kind: 'password reset', subject: personId, request: { personId } }, async (tx, at) => {
       if (!(await tx.person.findFirst({ where: { id: personId }, select: { id: true } }))) throw new Problem('not-found');
-      await setPassword(tx, personId, passwordHash, at);
+      await setPassword(tx, by, { personId, passwordHash }, at);
       return {};
     });
   }

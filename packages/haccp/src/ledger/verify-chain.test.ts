@@ -13,11 +13,14 @@ const chain = (length: number): LedgerEntry[] => {
   const entries: LedgerEntry[] = [];
   for (let seq = 1; seq <= length; seq += 1) {
     const entry = {
+      answer: sha256(`answer ${seq}`),
       at: `2026-05-10T08:00:0${seq}.000Z`,
       digest: sha256(`record ${seq}`),
       establishment: 'shop',
+      id: `write ${seq}`,
       kind: 'reading',
       person: 'cook',
+      request: sha256(`request ${seq}`),
       seq,
       station: 'smokehouse',
       subject: `lot ${seq}`,

@@ -9,9 +9,11 @@ export const ledgerBreaks = {
   'content-altered': 'The content of entry {seq} does not give its hash: it was altered.',
   'hash-not-as-printed': 'The hash of entry {seq} is not the one printed on paper.',
   'ends-before-paper': 'The chain ends at entry {last}, but paper shows entry {latest}.',
-  'records-list-altered': 'The list of records of entry {seq} does not give its digest: it was altered.',
+  'records-list-altered': 'What entry {seq} says was added does not give its digest: it was altered.',
   'record-gone': 'The {table} {id} that entry {seq} recorded is gone.',
   'record-altered': 'The {table} {id} was altered after entry {seq} recorded it.',
   'ends-before-acknowledged': 'The chain ends at entry {last}, but writes were acknowledged up to entry {latest}.',
+  'sign-in-altered': 'With what {person} signs in was changed after entry {seq} recorded it.',
+  'sign-in-beside': '{person} can sign in, and no entry says so.',
   'record-beside': 'The {table} {id} was put in after entry {seq}, and no entry covers it.',
 } as const;

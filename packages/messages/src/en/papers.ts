@@ -71,5 +71,6 @@ export const papers = {
   'computed-again':
     '{lines, plural, one {# line} other {# lines}} and {records, plural, one {# record} other {# records}} computed again, none altered',
   'broken-at': 'Broken at line {seq}',
+  'more-breaks': '{more, plural, one {# more break was found.} other {# more breaks were found.}}',
   broken: 'Broken',
 } as const;

@@ -72,5 +72,6 @@ export const papers = translated<typeof english>()({
   'computed-again':
     '{lines, plural, one {# línea} other {# líneas}} y {records, plural, one {# registro} other {# registros}} calculados de nuevo, ninguno alterado',
   'broken-at': 'Rota en la línea {seq}',
+  'more-breaks': '{more, plural, one {Se encontró # ruptura más.} other {Se encontraron # rupturas más.}}',
   broken: 'Rota',
 });

@@ -43,10 +43,11 @@ export function LedgerCheck() {
   );
 }
 
-function Result({ result: { sound, entries, records, firstBreak } }: { result: ReplyOf<typeof verifyLedger> }) {
+function Result({ result: { sound, entries, records, breaks, broken } }: { result: ReplyOf<typeof verifyLedger> }) {
   const say = useSay('papers');
   const told = useSpoken('ledger-breaks');
   const figures = useFigures();
+  const [first] = breaks;
   if (sound) {
     return <Status size="large" state="met" word={say('sound')} margin={say('computed-again', { lines: entries, records })} />;
   }
@@ -54,8 +55,8 @@ function Result({ result: { sound, entries, records, firstBreak } }: { result: R
     <Status
       size="large"
       state="missed"
-      word={firstBreak ? say('broken-at', { seq: figures.number(firstBreak.seq) }) : say('broken')}
-      margin={firstBreak && codedText(told, firstBreak.because)}
+      word={first ? say('broken-at', { seq: figures.number(first.seq) }) : say('broken')}
+      margin={first && [codedText(told, first.because), broken > 1 && say('more-breaks', { more: broken - 1 })].filter(Boolean).join(' ')}
     />
   );
 }

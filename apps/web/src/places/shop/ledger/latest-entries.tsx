@@ -17,7 +17,16 @@ export function LatestEntries({ entries }: { entries: ReplyOf<typeof ledgerHead>
       rowKey={({ seq }) => String(seq)}
       columns={[
         { head: say('line'), cell: ({ seq }) => seq, figures: true },
-        { head: say('when'), cell: ({ at }) => <Moment at={at} zone={zone} />, oneLine: true },
+        {
+          head: say('when'),
+          cell: ({ at, ranBack }) => (
+            <>
+              <Moment at={at} zone={zone} />
+              {ranBack && <span className={css.ranBack}>{say('ran-back')}</span>}
+            </>
+          ),
+          oneLine: true,
+        },
         { head: say('who'), cell: ({ person }) => person },
         { head: say('what'), cell: ({ kind }) => say(codeOf('entry', kindOf(kind))) },
         {

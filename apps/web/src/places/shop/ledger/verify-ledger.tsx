@@ -24,17 +24,20 @@ export function VerifyLedger() {
   );
 }
 
-function Result({ result: { sound, entries, records, firstBreak } }: { result: ReplyOf<typeof verifyLedger> }) {
+function Result({ result: { sound, entries, records, breaks, broken } }: { result: ReplyOf<typeof verifyLedger> }) {
   const say = useSay('shop');
   const { number } = useFigures();
   const told = useSpoken('ledger-breaks');
   const counted = say('counted', { entries, records });
+  const [first] = breaks;
   if (sound) return <Status state="met" word={say('sound')} margin={counted} size="large" />;
   return (
     <Status
       state="missed"
-      word={firstBreak ? say('broken-at', { line: number(firstBreak.seq) }) : say('broken')}
-      margin={firstBreak ? codedText(told, firstBreak.because) : counted}
+      word={first ? say('broken-at', { line: number(first.seq) }) : say('broken')}
+      margin={
+        first ? [codedText(told, first.because), broken > 1 && say('more-breaks', { more: broken - 1 })].filter(Boolean).join(' ') : counted
+      }
       size="large"
     />
   );
