@@ -108,14 +108,19 @@ function rateAt(sum: SetSum, low: number, high: number): void {
 /** log10 with lag, of the set that gives the most. */
 export type GrowthFigure = { set: GrowthSet; atMost: number; byStraightLines: number };
 
-export const highestOf = ({ sums }: GrowthSoFar): GrowthFigure =>
+export const highestOf = (growth: GrowthSoFar): GrowthFigure => mostBy('atMost', growth);
+
+/** A set may be passed by straight lines alone where another has the higher worst case. */
+export const highestByStraightLines = (growth: GrowthSoFar): GrowthFigure => mostBy('byStraightLines', growth);
+
+const mostBy = (what: 'atMost' | 'byStraightLines', { sums }: GrowthSoFar): GrowthFigure =>
   sums
     .map(({ set, atMost, byStraightLines }) => ({
       set,
       atMost: withLag(set, atMost),
       byStraightLines: withLag(set, byStraightLines),
     }))
-    .reduce((most, one) => (one.atMost > most.atMost ? one : most));
+    .reduce((most, one) => (one[what] > most[what] ? one : most));
 
 export const isGrowing = ({ sums, lastWarm }: GrowthSoFar): boolean => sums.some(({ set }) => lastWarm > set.minCelsius);
 

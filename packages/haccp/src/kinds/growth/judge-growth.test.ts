@@ -42,6 +42,16 @@ describe('predicted growth while cooling', () => {
     expect(growth.kind === 'estimate' && growth.highest.byStraightLines.withLag).toBeGreaterThan(1);
   });
 
+  test('mixed meat is missed where straight lines of any set pass the bound', () => {
+    // Just above where chicken lets spores grow, and below where beef does.
+    const held = [at(0, 53.5), at(10, 10.1), at(2000 * 60, 10.1), at(2000 * 60 + 10, 3)];
+    const by = (species: GrowthLimit['species']) =>
+      judge(held, {}, { ...atMostOneLogGrown, species, log10: 2, longestGapSeconds: 2000 * 3600 });
+    expect(by('chicken').kind).toBe('missed');
+    expect(by('beef').kind).toBe('undetermined');
+    expect(by('mixed or unknown')).toMatchObject({ kind: 'missed', figures: { set: { code: 'growth-set-chicken' } } });
+  });
+
   test('mixed meat is judged by the set with the most growth', () => {
     const readings = cooling(20, 1);
     const by = (species: 'beef' | 'chicken' | 'pork' | 'mixed or unknown') =>

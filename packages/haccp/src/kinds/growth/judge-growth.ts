@@ -1,6 +1,6 @@
 import { GROWTH_CLAIM } from '../../growth/growth';
 import { growthInClasses } from '../../growth/growth-found';
-import { highestOf, isGrowing, type GrowthFigure, type GrowthSoFar } from './growth-so-far';
+import { highestByStraightLines, highestOf, isGrowing, type GrowthFigure, type GrowthSoFar } from './growth-so-far';
 import { asGiven, amountOf, timeOf } from '../../quantity/quantities';
 import type { Quantity } from '../../quantity/quantity';
 import type { CurveContext } from '../../limits/curve-context';
@@ -14,15 +14,16 @@ const NOTES: readonly Coded[] = [{ code: 'growth-screening' }, { code: GROWTH_CL
 type Decided = Pick<Verdict, 'kind' | 'running'> & Omit<Found, 'measure'>;
 
 /**
- * Met when the worst case, the fastest rate of each step, is within the bound. Missed when straight lines pass it;
- * anything between, a gap, or unseen growth is doubt.
+ * Met when the worst case, the fastest rate of each step, is within the bound. Missed when straight lines of any
+ * set pass it; anything between, a gap, or unseen growth is doubt.
  */
 export function judgeGrowthSoFar(growth: GrowthSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit, last } = growth;
   if (!last) return nothingUsableIn(curveNotes);
   const fault = limitFault(limit);
   if (fault) return { ...unusableLimit(fault), notes: [...curveNotes] };
-  const highest = highestOf(growth);
+  const straight = highestByStraightLines(growth);
+  const highest = straight.byStraightLines * 100 > limit.log10 ? straight : highestOf(growth);
   const spare = Math.floor(limit.log10 - highest.atMost * 100);
   const { figures, ...decided } = decide(growth, highest, context);
   return {
