@@ -12,6 +12,7 @@ import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
 import { measureHolds } from '../thermal/holds';
+import { explainerOf } from '../kinds/explainers';
 import { explainLimit } from './explain-limit';
 import { lengthOf, longestStretch } from '../kinds/dwell/longest-stretch';
 import { plainPart } from '../limits/plain-part.test-data';
@@ -114,6 +115,35 @@ describe('a come-up', () => {
   test('that fell back counts its steps, not the time between the first and the last', () => {
     const back = curve([0, 40], [30, 60], [60, 135], [90, 140], [120, 120], [150, 140]);
     expect(worked(explain(back, comeUpWithinSixHours))[0]).toBe(`steps-from-to 4 0' 150' → 2 h`);
+  });
+
+  test('counts as it is judged: no time after its end on the way down, and the time before its first reading', () => {
+    const fell = { ended: true, instrumentError: degrees(1.8, '°F') };
+    const down = explain(curve([0, 40], [60, 90], [120, 132], [180, 129]), comeUpWithinSixHours, fell);
+    expect(worked(down)[0]).toBe(`120' − 0' → 2 h`);
+    const led = explain(curve([60, 90], [120, 132]), comeUpWithinSixHours, { ended: true, startAt: 0 });
+    expect(worked(led)).toContain('6 h − 2 h → (margin and because)');
+    expect(worked(led)[0]).toBe(`120' − 0' → 2 h`);
+    const one = explain(curve([60, 90]), comeUpWithinSixHours, { ended: false, startAt: 0 });
+    expect(worked(one)[0]).toBe(`60' − 0' → 1 h`);
+    const twice = explain(curve([0, 40], [60, 131], [60, 90], [120, 140]), comeUpWithinSixHours);
+    expect(worked(twice)[0]).toBe(`120' − 0' → 2 h`);
+    const unknown = { ended: true, instrumentError: { hundredths: NaN, unit: '°F' as const } };
+    expect(worked(explain(curve([0, 40], [60, 131]), comeUpWithinSixHours, unknown))).toEqual(['(measured) → (because)']);
+  });
+
+  test('is drawn as it is judged, with what is left of its time', () => {
+    const drawn = (readings: CurveReading[], context: CurveContext) => {
+      const verdict = judgeCurve(readings, comeUpWithinSixHours, context);
+      const stretches = explainerOf(comeUpWithinSixHours).stretches(comeUpWithinSixHours, { verdict, readings, unit: '°F', context });
+      return stretches.map(({ startAt, endAt, deadline = NaN }) => [startAt, endAt, deadline].map((at) => at && at / MINUTE));
+    };
+    const fell = { ended: true, instrumentError: degrees(1.8, '°F') };
+    expect(drawn(curve([0, 40], [60, 90], [120, 132], [180, 129]), fell)).toEqual([[0, 120, 360]]);
+    const back = curve([0, 40], [30, 60], [60, 135], [90, 140], [120, 120], [150, 125]);
+    expect(drawn(back, { ended: false })).toEqual([[0, undefined, 390]]);
+    expect(drawn(curve([0, 30], [10, 35]), { ended: false })).toEqual([]);
+    expect(drawn([], { ended: false })).toEqual([]);
   });
 
   test('against a limit that contradicts itself has no time to spare', () => {

@@ -3,7 +3,7 @@ import { drawnFigure } from '../../explain/drawn-degrees';
 import { governing } from '../../explain/governing';
 import { kindDrawn } from '../../explain/kind-drawn';
 import { lineAt } from '../../explain/line';
-import { above, boundOf } from '../../quantity/bound';
+import { boundOf } from '../../quantity/bound';
 import { printedIn } from '../../quantity/quantities';
 import type { PrintedTemperature, TemperatureUnit } from '../../quantity/temperature';
 import { risesTo } from '../../thermal/crossing';
@@ -11,7 +11,10 @@ import { prepareCurve, type CurveReading } from '../../thermal/curve';
 import type { Explainer, Governed } from '../explainer';
 import { undrawn } from '../undrawn';
 import type { BandTimeLimit } from './band-time-limit';
-import { explainBandTime } from './explain-band-time';
+import { bandCounted } from './band-counted';
+import { explainBandTime, spanOf } from './explain-band-time';
+import { errorOf } from '../../limits/curve-context';
+import { millisecondsOf } from '../../quantity/duration';
 
 export const bandTimeExplainer: Explainer<BandTimeLimit> = {
   ...undrawn,
@@ -31,20 +34,20 @@ function firstRise(figure: PrintedTemperature, own: readonly CurveReading[], uni
   return [{ label, value, after: before.at, by: after.at, straight }];
 }
 
-/** Worst case: from the last reading before the band to the first beyond it. */
-function stretches({ from, to, maxSeconds }: BandTimeLimit, own: Governed): StageDrawn[] {
-  const { readings, unit } = own;
-  const [start, end] = [boundOf(from), boundOf(to)];
-  const entered = readings.findIndex(({ temperature }) => above(temperature, start) > 0);
-  const startAt = readings[Math.max(0, entered - 1)]?.at;
-  if (entered === -1 || startAt === undefined) return [];
-  const left = readings.slice(entered).find(({ temperature }) => above(temperature, end) >= 0);
+/** Worst case, as it is judged: the time that counts and what is left of it. */
+function stretches(limit: BandTimeLimit, own: Governed): StageDrawn[] {
+  const error = errorOf(own.context) as number; // otherwise nothing was judged
+  const counted = bandCounted(own.readings, limit, own.context, error);
+  const span = counted && spanOf(counted);
+  if (!span) return [];
+  const { isFinished, time } = counted.passage;
+  const { from, to, maxSeconds } = limit;
   return [
     {
-      label: { from: printedIn(from, unit), to: printedIn(to, unit) },
-      startAt,
-      endAt: left?.at,
-      deadline: startAt + maxSeconds * 1000,
+      label: { from: printedIn(from, own.unit), to: printedIn(to, own.unit) },
+      startAt: span.startAt,
+      endAt: isFinished ? span.last.at : undefined,
+      deadline: span.last.at + millisecondsOf(maxSeconds) - time.longest,
       kind: kindDrawn(own),
     },
   ];

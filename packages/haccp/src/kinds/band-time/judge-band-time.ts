@@ -27,7 +27,16 @@ export type BandTimeSoFar = {
   last?: Instant;
 };
 
-type Passage = { time: BandTime; isFinished: boolean; isStartKnown: boolean; isInside: boolean };
+export type Passage = {
+  time: BandTime;
+  /** From the recorded start to a first reading inside (ms). */
+  lead?: number;
+  /** Ended: what followed the last time the upper bound was reached is left out. */
+  isUntilReached: boolean;
+  isFinished: boolean;
+  isStartKnown: boolean;
+  isInside: boolean;
+};
 
 export const beginBandTime = (limit: BandTimeLimit, error: number): BandTimeSoFar => ({
   limit,
@@ -97,13 +106,16 @@ export const copyOfBandTime = (come: BandTimeSoFar): BandTimeSoFar => ({
   last: come.last,
 });
 
-function passageOf(come: BandTimeSoFar, first: Instant, last: Instant, { ended, startAt }: CurveContext): Passage {
+export function passageOf(come: BandTimeSoFar, first: Instant, last: Instant, { ended, startAt }: CurveContext): Passage {
   const { low, longestGap, error } = come.band;
-  const time = ended && come.wasReached ? come.timeUntilReached : come.time;
+  const isUntilReached = ended && come.wasReached;
+  const time = isUntilReached ? come.timeUntilReached : come.time;
   const isStillOutside = warmOver(first, low) <= -error;
   const lead = isStillOutside ? undefined : leadIn(first.colder, startAt);
   return {
     time: lead === undefined ? time : withLead(time, lead, longestGap),
+    lead,
+    isUntilReached,
     isFinished: come.wasReached && (ended || come.isReached),
     isStartKnown: isStillOutside || lead !== undefined,
     isInside: !come.isReached && coldOver(last, low) > -error,
