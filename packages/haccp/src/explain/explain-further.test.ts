@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { degreeHoursFahrenheit } from '../kinds/degree-hours/fermentation-limit';
 import type { FigureLimit } from '../kinds/figure/figure-limit';
 import { judgeFigureRead } from '../kinds/figure/judge-figure-read';
+import type { CurveContext } from '../limits/curve-context';
 import { judgeSeries } from '../limits/judge-series';
 import type { Series } from '../limits/series';
 import type { DegreeHoursLimit } from '../kinds/degree-hours/fermentation-limit';
@@ -26,7 +27,7 @@ type Point = [minutes: number, fahrenheit: number];
 const curve = (...points: Point[]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, '°F'), id: `r${minutes}` }));
 const nothing: Series = { temperatures: [], acid: [], weights: [] };
-function explain(limit: SeriesLimit, series: Partial<Series>, context: { ended: boolean; startAt?: number } = { ended: true }) {
+function explain(limit: SeriesLimit, series: Partial<Series>, context: CurveContext = { ended: true }) {
   const all = { ...nothing, ...series };
   const [verdict] = judgeSeries(all, [limit], context);
   if (!verdict) throw new Error('each limit has a verdict');
@@ -164,6 +165,26 @@ describe('freezing', () => {
     expect(rests(explained)).toEqual(['r0: the-first', 'r60: the-last']);
     expect(rests(explain(limit, { temperatures: curve([0, 0]) }))).toEqual(['r0: the-first']);
     byVerdict(explain(limit, { temperatures: [{ at: 0, temperature: { hundredths: NaN, unit: '°F' } }] }));
+    byVerdict(explain(limit, { temperatures: [] }));
+  });
+
+  test('counts as it is judged: nothing of the air before the meat was in, and of several probes the worst', () => {
+    const air: FreezingLimit = { ...limit, read: { what: 'freezer', thickness: { value: 5, unit: 'in' } } };
+    const readings = curve([0, 40], [600, -5], [660, -5], [720, -5]);
+    const explained = explain(air, { temperatures: readings }, { ended: false, startAt: 600 * MINUTE });
+    expect(worked(explained)[0]).toBe(`readings-from-to 3 600' 720' → (measured)`);
+    expect(rests(explained)).toEqual(['r600: the-first', 'r720: the-last']);
+    const probed = (probe: string, ...points: Parameters<typeof curve>) => curve(...points).map((one) => ({ ...one, probe }));
+    const two = [...probed('A', [0, -31], [60, -31], [120, -31]), ...probed('B', [30, -31], [60, -31])];
+    expect(worked(explain(limit, { temperatures: two }))[0]).toBe(`readings-from-to 2 30' 60' → (measured)`);
+    expect(worked(explain(limit, { temperatures: two.toReversed() }))[0]).toBe(`readings-from-to 2 30' 60' → (measured)`);
+    const broken = { at: 0, probe: 'C', temperature: { hundredths: NaN, unit: '°F' as const } };
+    for (const temperatures of [
+      [...two, broken],
+      [broken, ...two],
+    ])
+      byVerdict(explain(limit, { temperatures }, { ended: false }));
+    byVerdict(explain(limit, { temperatures: two }, { ended: true, instrumentError: { hundredths: NaN, unit: '°F' } }));
   });
 });
 

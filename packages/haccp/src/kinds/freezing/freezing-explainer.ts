@@ -1,4 +1,3 @@
-import { governing } from '../../explain/governing';
 import type { Explainer } from '../explainer';
 import { undrawn } from '../undrawn';
 import { explainFreezing } from './explain-freezing';
@@ -6,5 +5,5 @@ import type { FreezingLimit } from './freezing-limit';
 
 export const freezingExplainer: Explainer<FreezingLimit> = {
   ...undrawn,
-  explain: (limit, verdict, { series }) => explainFreezing(limit, governing(series.temperatures, verdict)),
+  explain: (limit, _verdict, { series, context }) => explainFreezing(limit, series, context),
 };

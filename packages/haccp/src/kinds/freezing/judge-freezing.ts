@@ -53,7 +53,7 @@ export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Ver
 const isStartUnknown = ({ read, startAt }: Freezing): boolean => read.what === 'freezer' && !Number.isFinite(startAt);
 
 /** The centre is the meat's whenever it is read; freezer air is not. */
-const isBefore = (reading: CurveReading, { read, startAt }: Freezing): boolean =>
+export const isBefore = (reading: CurveReading, { read, startAt }: Pick<Freezing, 'read' | 'startAt'>): boolean =>
   read.what === 'freezer' && startAt !== undefined && reading?.at < startAt;
 
 type Held = { row: FreezingRow; longest: number; since: number };
