@@ -1,4 +1,4 @@
-import { humiditySource, humidNeeded, judgeHumidity, saidOptions, type HumidityOption } from '../limit-sets/judge-humidity';
+import { humiditySource, humidNeeded, judgeHumidity, type HumidityOption } from '../limit-sets/judge-humidity';
 import { coded } from '../limits/coded';
 import { degrees } from '../quantity/degrees';
 import { asGiven, degreesOf, timeOf } from '../quantity/quantities';
@@ -27,7 +27,7 @@ export function humidityWhileCooking({ option, cooking, humid, endpoint, unit }:
   const least = timeOf(humidNeeded(option, cooked));
   return {
     given: [
-      { what: coded('humidity-option', { option }), is: saidOptions[option] },
+      { what: coded('humidity-option', { option }), is: coded(`humidity-option-${option}`) },
       { what: coded('cooking-time'), is: timeOf(cooked) },
       { what: coded('humid-in-all'), is: humid === 0 ? coded('not-at-all') : timeOf(wet) },
       { what: coded('endpoint'), is: degreesOf(core) },

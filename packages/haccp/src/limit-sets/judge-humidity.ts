@@ -48,11 +48,3 @@ export function humidNeeded(option: HumidityOption, cooking: number): number {
   if (option === 4) return cooking;
   return Math.max(Math.ceil(cooking / (option === 3 ? 4 : 2)), HOUR);
 }
-
-/** As the guideline prints them. */
-export const saidOptions: Record<HumidityOption, string> = {
-  1: 'live steam ≥ 50 % of the cooking time or 1 h, whichever is longer; endpoint ≥ 145 °F (62.8 °C)',
-  2: 'sealed oven ≥ 50 % of the cooking time or 1 h, whichever is longer; endpoint ≥ 145 °F (62.8 °C)',
-  3: 'relative humidity ≥ 90 % for ≥ 25 % of the cooking time or 1 h, whichever is longer',
-  4: 'relative humidity 90 % for the whole cooking time',
-};
