@@ -77,7 +77,7 @@ describe('the plan', () => {
     const { text } = await print(`${planOf(planId)}?language=es`);
     for (const said of [
       'Recepción de la carne',
-      '135 → 70 °F en 2 h, y 135 → 41 °F en 6 h en total',
+      '135 → 70 °F en 2 h como máximo, y 135 → 41 °F en 6 h en total como máximo',
       '165 °F, sin tiempo de mantenimiento',
       'El reloj empieza Desde el final de Cocción.',
       'Por lo menos cada 30 min',

@@ -43,7 +43,7 @@ export const daySheet = translated<typeof english>()({
   'show-them': 'Mostrarlas',
   'read-again-now': 'Léalo ahora otra vez',
   'held-long-enough': 'mantenido lo suficiente a las {when} si se queda así',
-  'due-by': 'antes de {when}',
+  'due-by': 'a más tardar {when}',
   'still-to-reach': 'Falta alcanzarlo',
   'point-stage': '{point}: {stage}',
   'voided-by': 'Anulado por {who}: {reason}',

@@ -74,7 +74,8 @@ export const deviations = translated<typeof english>()({
   'no-longer-all-decided': 'Desde entonces se corrigió o anuló un peso o una decisión, así que no está decidido todo.',
   'take-closing-back': 'Retirar el cierre',
   'take-it-back': 'Retirar',
-  'why-taken-back': '¿Por qué? La desviación vuelve a abrirse y lo retenido sigue retenido. Ambos quedan aquí, con este motivo.',
+  'why-taken-back':
+    '¿Por qué? La desviación vuelve a abrirse y lo que retenía vuelve a quedar retenido. Ambos quedan aquí, con este motivo.',
   'closing-taken-back': 'Cierre de la desviación {number} retirado',
   'close-numbered': 'Cerrar la desviación {number}',
   'closing-of': 'Desviación {number} cerrada',

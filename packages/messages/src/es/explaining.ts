@@ -12,7 +12,7 @@ export const explaining = translated<typeof english>()({
   'most-likely': 'lo más probable',
   due: 'vencimiento',
   'stage-stands': '{stage}: {state}',
-  'stage-by-stands': '{stage}, antes de {time}: {state}',
+  'stage-by-stands': '{stage}, a más tardar {time}: {state}',
   'stage-of': 'Etapa {stage}: {state}',
   passes: 'Pasa por {figure}',
   'stages-as-table': 'Etapas y cruces en una tabla',
@@ -27,8 +27,8 @@ export const explaining = translated<typeof english>()({
   time: 'Hora',
   probe: 'Sonda',
   'value-in': 'Valor, {unit}',
-  'due-by': '{bound} antes de {time}',
-  'time-is-up': '{stage}: se acabó el tiempo, {bound} debía alcanzarse antes de {time}',
+  'due-by': '{bound}, a más tardar {time}',
+  'time-is-up': '{stage}: se acabó el tiempo, {bound} debía alcanzarse a más tardar {time}',
   forecast: 'Pronóstico',
   'on-course': 'En camino',
   'at-risk': 'En riesgo',
@@ -43,7 +43,7 @@ export const explaining = translated<typeof english>()({
   'expected-from': 'Se espera a {target} hacia {best}, como muy temprano {earliest}, quizá nunca.',
   'some-time-between': 'Se espera a {target} entre {earliest} y {latest}.',
   'some-time-from': 'Se espera a {target} como muy temprano {earliest}, quizá nunca.',
-  'must-be-there': 'Debe estar ahí antes de {by}.',
+  'must-be-there': 'Debe estar ahí a más tardar {by}.',
   estimate:
     'Una estimación, con {medium} alrededor ({from, select, measured {según lo leído} setpoint {el valor fijado en el plan} other {calculado a partir de las lecturas}}). Solo se evalúan las lecturas.',
   'estimate-by':

@@ -10,7 +10,7 @@ export const forecasts = translated<typeof english>()({
   'expected-in': 'Se espera {target} {best}, lo más temprano {earliest}, lo más tarde {latest}.',
   'never-in-this-medium': 'Con esta temperatura del medio nunca se alcanza {target}.',
   'must-be-there': 'Debe llegar {when}.',
-  'must-be-there-already': 'Ya debería haber llegado.',
+  'must-be-there-already': 'Ya tiene que haber llegado.',
   'cool-faster': 'Enfríe más rápido: medio más frío, más aire, piezas más chicas.',
   'check-heat-and-load': 'Revise el calor y la carga.',
   'take-more-readings': 'Tome más lecturas.',

@@ -53,7 +53,7 @@ export const lotForms = translated<typeof english>()({
   'report-it': 'Reportarlo en este lote',
   'no-carrier':
     'El plan lo limita, pero la fórmula de este lote no tiene ningún ingrediente que lo contenga. El propietario debe corregir la fórmula o el plan; en este lote se reporta y se resuelve como algo imprevisto.',
-  'bound-by': '{bound} antes de {when}',
+  'bound-by': '{bound}, a más tardar {when}',
   'which-instrument': '¿Qué instrumento?',
   'device-remembers': 'Este dispositivo lo recuerda.',
   'none-named': 'Ninguno',

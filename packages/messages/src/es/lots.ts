@@ -92,7 +92,7 @@ export const lots = translated<typeof english>()({
   'look-at-sheet': 'Mire la hoja antes de anotarlo otra vez.',
   'may-not-record': 'Su cuenta puede ver, no anotar.',
   'last-read': 'Última lectura {value}, {when}',
-  'due-by': 'antes de {when}',
+  'due-by': 'a más tardar {when}',
   'control-points': 'Puntos de control',
   'how-judged': 'Cómo se evaluó',
   'how-point-judged': 'Cómo se evaluó: {point}',

@@ -32,7 +32,7 @@ export const paperPlan = translated<typeof english>()({
   'moment-starts': 'El momento: inicia el reloj de {points}.',
   'lies-in': 'Está en',
   piece: 'Pieza',
-  'allowed-for': 'Se descuenta',
+  'allowed-for': 'Se tiene en cuenta',
   'if-missed': 'Si no se cumple',
   verified: 'Verificación',
   'not-written': 'No escrito.',

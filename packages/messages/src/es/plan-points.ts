@@ -43,7 +43,7 @@ export const planPoints = translated<typeof english>()({
   'follows-hint': 'La cocción anterior. Lo que comienza una fermentación no sigue a nada.',
   nothing: 'Nada',
   'no-chill-start':
-    'Su límite pide que el enfriamiento comience pronto después de la cocción, pero ningún punto de control del plan anota cuándo comenzó.',
+    'Su límite exige que el enfriamiento comience dentro de un tiempo después de la cocción, pero ningún punto de control del plan anota cuándo comenzó.',
   'add-chill-start': 'Agregar antes “Al enfriador”',
   probes: 'Sondas',
   'probes-hint': 'Sus nombres separados por comas, como “centro 1, centro 2”. Decide la peor de ellas.',
@@ -111,7 +111,7 @@ export const planPoints = translated<typeof english>()({
   'chiller-name': 'Al enfriador',
   'chiller-hazard': 'Producto que queda caliente entre la cocción y el enfriamiento.',
   'chiller-statement': 'El producto está en el enfriador: el enfriamiento comienza ahora.',
-  'chiller-source': 'El límite de {chill}, que pide que el enfriamiento comience pronto',
+  'chiller-source': 'El límite de {chill}, que exige que el enfriamiento comience dentro de un tiempo',
   'the-chill': 'el enfriamiento',
   'chiller-what': 'El momento en que lo último del lote entra al enfriador.',
   'chiller-how': 'Se anota al meterlo; un toque toma la hora del día.',

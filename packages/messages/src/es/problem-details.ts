@@ -199,7 +199,7 @@ export const problemDetails = translated<typeof english>()({
   'source-asks-for-more':
     '{point}: la fuente de su cifra pide más que el plan: {leftOut}. Elija de nuevo el límite publicado, o nombre su propio respaldo.',
   'no-chill-start':
-    '{point}: su límite pregunta qué tan pronto empieza el enfriamiento después de la cocción, pero ningún punto de control anota cuándo empezó. Agregue uno que pida ese momento y siga a la cocción, y que el reloj de {point} empiece con él.',
+    '{point}: su límite exige que el enfriamiento comience dentro de un tiempo después de la cocción, pero ningún punto de control anota cuándo empezó. Agregue uno que pida ese momento y siga a la cocción, y que el reloj de {point} empiece con él.',
   'no-freezing-start':
     '{point}: el tiempo se cuenta por el aire del congelador, pero nada anota cuándo entró la carne, y sin eso nada se cumple. Agregue un punto de control que pida ese momento, y que el reloj de {point} empiece con él.',
   'no-core':

@@ -73,7 +73,7 @@ export const settling = translated<typeof english>()({
   'basis-process-authority-detail': 'Alguien competente lo dijo por escrito.',
   'basis-test-result': 'Resultado de análisis',
   'basis-test-result-detail': 'Lo muestra un laboratorio o un análisis hecho aquí.',
-  'basis-worked-on-and-measured-again': 'Reprocesado y medido de nuevo',
+  'basis-worked-on-and-measured-again': 'Se siguió trabajando y se midió de nuevo',
   'basis-worked-on-and-measured-again-detail': 'Se siguió cociendo, enfriando o mezclando, y las lecturas lo muestran.',
   'basis-document-on-file': 'Documento archivado',
   'basis-document-on-file-detail': 'Un límite o estudio publicado que cubre este caso.',

@@ -31,7 +31,7 @@ export const today = translated<typeof english>()({
   'to-decide': 'falta decidir {undecided} de {all}',
   'no-action-yet': 'todavía sin acción correctiva',
   'stage-bound': '{stage}: {bound}',
-  'stage-bound-by': '{stage}: {bound} antes de {time}',
+  'stage-bound-by': '{stage}: {bound}, a más tardar {time}',
   'weight-of': '{weight} de {code}',
   'record-destroyed': 'Manténgalo aparte. Anote cómo se destruyó.',
   'called-back': 'Retirado del mercado. Anote cómo se destruyó.',

@@ -51,19 +51,27 @@ test.each<[CriticalLimit, string, string]>([
     'one row of the table held, 130 °F for 1 h 52 min … 160 °F, no holding time',
     'una fila de la tabla mantenida, 130 °F durante 1 h 52 min … 160 °F, sin tiempo de mantenimiento',
   ],
-  [sets.coolingUncured, '130 → 80 °F within 1 h 30 min, then 80 → 40 °F within 5 h', '130 → 80 °F en 1 h 30 min, luego 80 → 40 °F en 5 h'],
-  [sets.coolingFoodCode, '135 → 70 °F within 2 h, and 135 → 41 °F within 6 h in all', '135 → 70 °F en 2 h, y 135 → 41 °F en 6 h en total'],
+  [
+    sets.coolingUncured,
+    '130 → 80 °F within 1 h 30 min, then 80 → 40 °F within 5 h',
+    '130 → 80 °F en 1 h 30 min como máximo, luego 80 → 40 °F en 5 h como máximo',
+  ],
+  [
+    sets.coolingFoodCode,
+    '135 → 70 °F within 2 h, and 135 → 41 °F within 6 h in all',
+    '135 → 70 °F en 2 h como máximo, y 135 → 41 °F en 6 h en total como máximo',
+  ],
   [
     sets.coolingFromCooking,
     'begun within 1 h 30 min of cooking, then 120 → 55 °F within 6 h',
-    'comenzado dentro de 1 h 30 min desde la cocción, luego 120 → 55 °F en 6 h',
+    'comenzado dentro de 1 h 30 min desde la cocción, luego 120 → 55 °F en 6 h como máximo',
   ],
   [
     { ...sets.coolingUncured, stages: [{ to: { '°C': 800 }, withinSeconds: 3600, counted: 'end of cooking' }] },
     'end of cooking → 46.4 °F within 1 h',
-    'fin de la cocción → 46.4 °F en 1 h',
+    'fin de la cocción → 46.4 °F en 1 h como máximo',
   ],
-  [sets.comeUpWithinSixHours, '50 → 130 °F within 6 h in all', '50 → 130 °F en 6 h en total'],
+  [sets.comeUpWithinSixHours, '50 → 130 °F within 6 h in all', '50 → 130 °F en 6 h en total como máximo'],
   [
     { kind: 'growth', species: 'mixed or unknown', log10: 100, longestGapSeconds: 3600, source },
     'at most 1 log of C. perfringens while cooling, predicted for mixed or unknown meat',

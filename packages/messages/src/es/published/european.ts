@@ -29,7 +29,7 @@ export const european = {
   'Frozen mince and preparations': 'Carne molida y preparados congelados',
   'Poultry for mince, after slaughter': 'Ave para carne molida, después del sacrificio',
   'Other meat for mince, after slaughter': 'Otra carne para carne molida, después del sacrificio',
-  'Boned vacuum-packed beef and veal for mince': 'Res y ternera deshuesadas al vacío para carne molida',
+  'Boned vacuum-packed beef and veal for mince': 'Res y ternera deshuesadas y empacadas al vacío, para carne molida',
   'Air of the cutting room': 'Aire de la sala de corte',
   'Water for disinfecting knives': 'Agua para desinfectar cuchillos',
   'Listeria, supports growth, ≤ 100 proven': 'Listeria, favorece el crecimiento, ≤ 100 demostrado',

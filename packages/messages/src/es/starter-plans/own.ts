@@ -107,7 +107,7 @@ export const own = translated<typeof english>()({
   'when-the-pieces-go-in':
     'Cuando entran las piezas, después por lo menos cada hora hasta 130 °F (54.4 °C), después por lo menos cada media hora hasta que se cumpla una fila de la tabla (práctica común, sin fuente).',
   'keep-on-roasting-until-a':
-    'Siga asando hasta que se cumpla una fila de la tabla; si falló el horno, pase las piezas de inmediato a uno que funcione. Si el calentamiento tardó demasiado, retenga el lote: la cocción no destruye la toxina, así que lo evalúa una autoridad de procesos, o se decomisa. Encuentre la causa, repárela, observe el próximo lote con una lectura cada cuarto de hora y escriba qué evita que salga producto inseguro.',
+    'Siga asando hasta que se cumpla una fila de la tabla; si falló el horno, pase las piezas de inmediato a uno que funcione. Si el calentamiento tardó demasiado, retenga el lote: la cocción no destruye la toxina, así que tiene que evaluarlo una autoridad de procesos, o se decomisa. Encuentre la causa, repárela, observe el próximo lote con una lectura cada cuarto de hora y escriba qué evita que salga producto inseguro.',
   'humidity-while-roasting': 'Humedad durante el asado',
   'a-dry-surface-on-which': 'Una superficie seca en la que sobrevive Salmonella.',
   'how-humidity-was-kept-and': 'Cómo se mantuvo la humedad, y cuánto tiempo.',
@@ -194,7 +194,7 @@ export const own = translated<typeof english>()({
     'Cuando entra el producto, después por lo menos cada hora hasta 130 °F (54.4 °C), después por lo menos cada media hora hasta que se cumpla una fila de la tabla (práctica común, sin fuente).',
   'the-smokehouse-operator': 'El operador del ahumadero.',
   'keep-on-cooking-until-a':
-    'Siga cociendo hasta que se cumpla una fila de la tabla; si falló el ahumadero, pase el producto de inmediato a uno que funcione. Si el calentamiento tardó demasiado, retenga el lote: la cocción no destruye la toxina, así que lo evalúa una autoridad de procesos, o se decomisa. Encuentre la causa, repárela, observe el próximo lote con una lectura cada cuarto de hora y escriba qué evita que salga producto inseguro.',
+    'Siga cociendo hasta que se cumpla una fila de la tabla; si falló el ahumadero, pase el producto de inmediato a uno que funcione. Si el calentamiento tardó demasiado, retenga el lote: la cocción no destruye la toxina, así que tiene que evaluarlo una autoridad de procesos, o se decomisa. Encuentre la causa, repárela, observe el próximo lote con una lectura cada cuarto de hora y escriba qué evita que salga producto inseguro.',
   'probes-checked-in-ice-water-casings':
     'Sondas verificadas en agua con hielo. Las tripas que retienen humedad (naturales, de colágeno, celulosa, fibrosas, plásticas) no necesitan control de humedad; el producto sin tripa o con calor seco sí (guía de cocción de FSIS, pp. 26 y 31-33).',
   'growth-of-clostridium-perfringens-and-clostridium-botulinum-while':

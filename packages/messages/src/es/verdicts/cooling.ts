@@ -74,9 +74,9 @@ export const cooling = translated<typeof english>()({
   'chill-start-to-come.next': 'Corrija la hora en “{askedAt}”, o retenga el lote.',
   'chill-start-before-the-end.because': 'Se dice que el enfriamiento comenzó {took} antes de que terminara la cocción.',
   'chill-start-before-the-end.next': 'Revise las dos horas: corrija la de “{askedAt}”, o la hora en que terminó la cocción.',
-  rescue: '{stage} todavía se puede cumplir: {to} en {left}, {rate} por hora en promedio.',
+  rescue: '{stage} todavía se puede cumplir: {to} en {left} como máximo, {rate} por hora en promedio.',
   'rescue-by-half-way':
-    '{stage} todavía se puede cumplir: {to} en {left}, {rate} por hora en promedio, como máximo {most} después de {half}.',
+    '{stage} todavía se puede cumplir: {to} en {left} como máximo, {rate} por hora en promedio, como máximo {most} después de {half}.',
   'rescue-too-late': '{stage} ya no se puede cumplir enfriando: su tiempo terminó. Solo lecturas tomadas a tiempo podrían mostrarlo.',
   'rescue-chiller-too-warm': '{stage} no se puede cumplir en este enfriador: no está más frío que {to}. Use uno más frío.',
 });

@@ -27,7 +27,7 @@ export const heat = translated<typeof english>()({
   'band-running.margin+toGo': 'quedaban {toGo} en la última lectura',
   'band-running.because': 'Todavía no se ha llegado a {to}.',
   'band-running.next': 'Continúe: llegue a {to}.',
-  'band-running.next+left': 'Continúe: llegue a {to} en {left}.',
+  'band-running.next+left': 'Continúe: llegue a {to} en {left} como máximo.',
   'band-running.next+past':
     'Retenga el lote: en el peor de los casos ya pasaron {past} de más. Agregue del registrador las lecturas intermedias.',
   'band-overdue.because': 'Pueden haber pasado ya {allowed} y no se ha visto {to}.',

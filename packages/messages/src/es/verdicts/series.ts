@@ -58,14 +58,15 @@ export const series = translated<typeof english>()({
   'clock-an-hour-off': 'El reloj de las lecturas salta exactamente una hora.',
   'clock-out-of-order': 'Una lectura llegó después de otra posterior: una de sus horas puede estar mal.',
   'doubt-rises-faster-than-the-piece-can':
-    '{count, plural, one {# lectura} other {# lecturas}} en duda: sube más rápido de lo que puede el centro de la pieza.',
+    '{count, plural, one {# lectura en duda: sube} other {# lecturas en duda: suben}} más rápido de lo que puede el centro de la pieza.',
   'doubt-falls-faster-than-the-piece-can':
-    '{count, plural, one {# lectura} other {# lecturas}} en duda: baja más rápido de lo que puede el centro de la pieza: la sonda puede estar fuera del producto.',
+    '{count, plural, one {# lectura en duda: baja} other {# lecturas en duda: bajan}} más rápido de lo que puede el centro de la pieza: la sonda puede estar fuera del producto.',
   'doubt-goes-on-from-what-was-not-of-the-core':
     '{count, plural, one {# lectura} other {# lecturas}} en duda: como la anterior, que no era del centro.',
   'doubt-spike': '{count, plural, one {# lectura} other {# lecturas}} en duda: lejos de sus dos vecinas, que coinciden.',
   'doubt-power-up': '{count, plural, one {# lectura} other {# lecturas}} en duda: lo que muestra una sonda antes de haber medido.',
   'doubt-hotter-than-a-core':
-    '{count, plural, one {# lectura} other {# lecturas}} en duda: más caliente de lo que llega un centro húmedo: ¿está en °F?',
-  'doubt-colder-than-around': '{count, plural, one {# lectura} other {# lecturas}} en duda: más fría que lo que rodea al producto.',
+    '{count, plural, one {# lectura en duda: más caliente} other {# lecturas en duda: más calientes}} de lo que llega un centro húmedo: ¿está en °F?',
+  'doubt-colder-than-around':
+    '{count, plural, one {# lectura en duda: más fría} other {# lecturas en duda: más frías}} que lo que rodea al producto.',
 });
