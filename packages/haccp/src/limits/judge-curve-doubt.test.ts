@@ -6,8 +6,6 @@ import { degrees } from '../quantity/degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
 import type { CurveReading } from '../thermal/curve';
 import { judgeCurve } from './judge-curve';
-import { judgeBandTime } from '../kinds/band-time/judge-band-time';
-import { judgeCooling } from '../kinds/cooling/judge-cooling';
 import { judgeDwell } from '../kinds/dwell/judge-dwell';
 import type { CurveLimit } from './limit';
 import type { Remark } from './verdict';
@@ -137,16 +135,16 @@ test('what is still to reach is told as the judge takes it: raised or lowered by
 test('every judge refuses an error that is no figure', () => {
   const context = { ended: true, instrumentError: { hundredths: Infinity, unit: '°C' as const } };
   expect(judgeDwell([], cookedMeat65Log, context)).toMatchObject({ finding: 'error-unusable' });
-  expect(judgeCooling([], coolingUncured, context)).toMatchObject({ finding: 'error-unusable' });
-  expect(judgeBandTime([], comeUpWithinSixHours, context)).toMatchObject({ finding: 'error-unusable' });
+  for (const limit of [coolingUncured, comeUpWithinSixHours])
+    expect(judgeCurve([], limit, context)).toMatchObject({ finding: 'error-unusable' });
 });
 
 test('cold readings from before the end of cooking do not end the chill', () => {
   const readings = curve('°F', [0, 38], [10, 37], [1500, 37]);
   const after = { ended: true, startAt: 60 * MINUTE };
-  expect(judgeCooling(readings, coolingUncured, after).kind).not.toBe('met');
+  expect(judgeCurve(readings, coolingUncured, after).kind).not.toBe('met');
   const soon = (last: number) => curve('°F', [0, 38], [10, 37], [100, last]);
-  expect(judgeCooling(soon(39), coolingUncured, after).kind).toBe('met');
+  expect(judgeCurve(soon(39), coolingUncured, after).kind).toBe('met');
   // No hotter than before the recorded end: it does not show that the core was heated in between.
-  expect(judgeCooling(soon(38), coolingUncured, after).kind).toBe('undetermined');
+  expect(judgeCurve(soon(38), coolingUncured, after).kind).toBe('undetermined');
 });

@@ -5,14 +5,14 @@ import { degrees } from '../../quantity/degrees';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import type { CurveContext } from '../../limits/curve-context';
-import { judgeBandTime } from './judge-band-time';
+import { judgeCurve } from '../../limits/judge-curve';
 import { plainly, type Plainly } from '../../limits/plainly.test-data';
 
 const MINUTE = 60_000;
 const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
 const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}) =>
-  judgeBandTime(readings, comeUpWithinSixHours, { ended: true, ...context });
+  judgeCurve(readings, comeUpWithinSixHours, { ended: true, ...context });
 const found = (...judged: Parameters<typeof judge>) => plainly(judge(...judged));
 
 test.each([
@@ -125,7 +125,7 @@ test('two values of one instant count as the worse, whichever that is on each si
 
 test('a band that does not rise is no come-up', () => {
   const falling = { ...comeUpWithinSixHours, from: { '°F': 13000 }, to: { '°F': 8000 } };
-  const verdict = judgeBandTime(curve('°F', [0, 132], [60, 100], [90, 80]), falling, { ended: true });
+  const verdict = judgeCurve(curve('°F', [0, 132], [60, 100], [90, 80]), falling, { ended: true });
   expect(verdict).toMatchObject({
     kind: 'undetermined',
     finding: 'limit-unusable',

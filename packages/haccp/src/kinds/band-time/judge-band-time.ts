@@ -1,15 +1,14 @@
 import { boundOf } from '../../quantity/bound';
 import { millisecondsOf } from '../../quantity/duration';
-import { prepareCurve, type CurveReading } from '../../thermal/curve';
+import type { CurveReading } from '../../thermal/curve';
 import { coldOver, warmOver, type Instant } from '../../thermal/instant';
-import { addToBandTime, copyOfTime, copyTime, instantOf, noTime, type Band, type BandTime } from '../../thermal/time-in-band';
-import { errorOf, type CurveContext } from '../../limits/curve-context';
+import { addToBandTime, copyOfTime, copyTime, noTime, type Band, type BandTime } from '../../thermal/time-in-band';
+import type { CurveContext } from '../../limits/curve-context';
 import type { BandTimeLimit } from './band-time-limit';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
 import { byStraightLines } from '../../limits/by-straight-lines';
 import { bandTimeFound, type BandFinding } from './band-time-findings';
-import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Remark, Verdict } from '../../limits/verdict';
 
@@ -84,15 +83,6 @@ export function judgeBandTimeSoFar(come: BandTimeSoFar, curveNotes: readonly Rem
     notes: straight < longest ? [...curveNotes, byStraightLines('band', straight)] : [...curveNotes],
     ...bandTimeFound(finding, passage.time, limit, last, passage.isInside, context.now, come.band.error),
   };
-}
-
-export function judgeBandTime(readings: readonly CurveReading[], limit: BandTimeLimit, context: CurveContext): Verdict {
-  const error = errorOf(context);
-  if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
-  const curve = prepareCurve(readings);
-  const come = beginBandTime(limit, error);
-  curve.colder.forEach((_, index) => addToBandTimeSoFar(come, instantOf(curve, index)));
-  return judgeBandTimeSoFar(come, curve.notes, context);
 }
 
 export const copyOfBandTime = (come: BandTimeSoFar): BandTimeSoFar => ({

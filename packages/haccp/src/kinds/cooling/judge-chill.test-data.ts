@@ -4,7 +4,7 @@ import { degrees } from '../../quantity/degrees';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import type { CoolingLimit } from './cooling-limit';
-import { judgeCooling } from './judge-cooling';
+import { judgeCurve } from '../../limits/judge-curve';
 
 export const MINUTE = 60_000;
 /** As a verdict states them. */
@@ -15,4 +15,4 @@ export const curve = (unit: TemperatureUnit, ...points: [minutes: number, value:
 
 /** Of a chill that has ended, unless said otherwise. */
 export const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, limit: CoolingLimit = coolingUncured) =>
-  judgeCooling(readings, limit, { ended: true, ...context });
+  judgeCurve(readings, limit, { ended: true, ...context });

@@ -7,7 +7,6 @@ import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
 import { chillingAt } from './chilling-at.test-data';
 import type { CurveContext } from '../../limits/curve-context';
-import { judgeCooling } from './judge-cooling';
 import { judgeCurve } from '../../limits/judge-curve';
 import { addReading, beginCurve, judgeSoFar } from '../../limits/judge-curve-so-far';
 import type { CoolingLimit } from './cooling-limit';
@@ -31,7 +30,7 @@ const inAll: CoolingLimit = {
   ],
 };
 const judge = (readings: CurveReading[], context: Partial<CurveContext> = {}, limit = fromCooking) =>
-  judgeCooling(readings, limit, { ended: true, startAt: 0, ...context });
+  judgeCurve(readings, limit, { ended: true, startAt: 0, ...context });
 
 test.each([
   ['on the bound at the last minute, in °F', curve('°F', [1, 160], [90, 50]), 'met'],
@@ -162,7 +161,11 @@ test('with an error of the thermometer the bound is lower by it', () => {
   const readings = curve('°F', [1, 160], [80, 50], [100, 48]);
   const instrumentError = { hundredths: 100, unit: '°F' as const };
   expect(judge(readings).kind).toBe('met');
-  expect(judge(readings, { instrumentError }).kind).not.toBe('met');
+  expect(judge(readings, { instrumentError })).toMatchObject({ kind: 'undetermined', finding: 'cooling-not-shown' });
+  expect(judge(curve('°F', [1, 160], [80, 50], [100, 48.5]), { instrumentError })).toMatchObject({
+    kind: 'missed',
+    figures: { over: { value: '600000', unit: 'ms' }, to: { value: '49', unit: '°F' } },
+  });
 });
 
 test('as it grows it is judged the same, whatever was recorded of the end of cooking', () => {

@@ -1,28 +1,16 @@
-import { prepareCurve, type CurveReading } from '../../thermal/curve';
-import { addToCooling, beginCooling, type CoolingSoFar } from './cooling-so-far';
+import type { CoolingSoFar } from './cooling-so-far';
 import { spansOf } from './stage-spans';
 import { type StageSpan } from './stage-span';
-import { instantOf } from '../../thermal/time-in-band';
-import { errorOf, type CurveContext } from '../../limits/curve-context';
+import type { CurveContext } from '../../limits/curve-context';
 import { judgeChillStart } from './judge-chill-start';
 import type { CoolingLimit } from './cooling-limit';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
 import { notedRescue } from './noted-rescue';
 import { findStage, straightNotes, type StageFound } from './cooling-findings';
-import { UNUSABLE_ERROR, unusableSeries } from '../../limits/unusable-series';
 import { unusableLimit } from '../../limits/unusable-limit';
 import type { Remark, Part, Verdict } from '../../limits/verdict';
 import { RANK } from '../../limits/worst-verdict';
-
-export function judgeCooling(readings: readonly CurveReading[], limit: CoolingLimit, context: CurveContext): Verdict {
-  const error = errorOf(context);
-  if (error === undefined) return unusableSeries(UNUSABLE_ERROR);
-  const curve = prepareCurve(readings);
-  const cooling = beginCooling(limit, { startAt: context.startAt, error });
-  curve.colder.forEach((_, index) => addToCooling(cooling, instantOf(curve, index)));
-  return judgeCoolingSoFar(cooling, curve.notes, context);
-}
 
 /**
  * In the worst case: from the last reading at or above the upper bound to the first at or below the lower one. The

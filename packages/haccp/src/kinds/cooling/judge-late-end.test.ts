@@ -135,7 +135,7 @@ describe('an end of cooking written down late', () => {
         55,
       ).kind,
     ).toBe('missed');
-    expect(judge(chill, coolingFromCooking, 55).kind).not.toBe('met');
+    expect(judge(chill, coolingFromCooking, 55).kind).toBe('missed');
   });
 
   test('starts no clock that counts from it', () => {

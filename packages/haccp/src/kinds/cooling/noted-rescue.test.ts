@@ -6,13 +6,13 @@ import { beginCooling } from './cooling-so-far';
 import type { CurveReading } from '../../thermal/curve';
 import { rescuesOf } from './rescue';
 import type { CoolingContext } from './stage-span';
-import { judgeCooling } from './judge-cooling';
+import { judgeCurve } from '../../limits/judge-curve';
 
 const MINUTE = 60_000;
 const curve = (unit: TemperatureUnit, ...points: [minutes: number, value: number][]): CurveReading[] =>
   points.map(([minutes, value]) => ({ at: minutes * MINUTE, temperature: degrees(value, unit) }));
 const notes = (readings: CurveReading[], context: Partial<CoolingContext> = {}) =>
-  judgeCooling(readings, coolingUncured, { ended: false, ...context }).notes;
+  judgeCurve(readings, coolingUncured, { ended: false, ...context }).notes;
 
 test('a running stage is told how fast it must go on', () => {
   expect(notes(curve('°F', [0, 130], [40, 105]), { now: 65 * MINUTE })).toEqual([
@@ -99,7 +99,7 @@ test('a chill that is ended, not begun or through has nothing to rescue', () => 
 
 test('what the thermometer may be wrong by has to be chilled away too', () => {
   const readings = curve('°F', [0, 134], [40, 105]);
-  const said = judgeCooling(readings, coolingUncured, { ended: false, instrumentError: degrees(2, '°F') }).notes;
+  const said = judgeCurve(readings, coolingUncured, { ended: false, instrumentError: degrees(2, '°F') }).notes;
   expect(said.at(-1)).toMatchObject({
     code: 'rescue',
     figures: { rate: { value: '32.4', unit: '°F' }, left: { value: '3000000', unit: 'ms' } },
