@@ -1,6 +1,6 @@
 import type { ControlPoint } from '@larderbook/contracts';
 import type { FigureData } from '@larderbook/documents';
-import { formatDuration, type Drawing } from '@larderbook/haccp';
+import { timeOf, type Drawing } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
 /** The same picture as on the page. Corrected readings are not drawn. */
@@ -40,8 +40,8 @@ const stageOf = (
   to: endAt,
   deadline,
   missed: kind === 'missed',
-  spent: endAt === undefined ? undefined : spentOf(endAt - startAt, deadline && deadline - startAt, say),
+  spent: endAt === undefined ? undefined : spentOf(endAt - startAt, deadline && deadline - startAt, say, line),
 });
 
-const spentOf = (spent: number, allowed: number | undefined, say: Telling['say']): string =>
-  allowed === undefined ? formatDuration(spent) : say('spent-of', { spent: formatDuration(spent), allowed: formatDuration(allowed) });
+const spentOf = (spent: number, allowed: number | undefined, say: Telling['say'], line: Telling['line']): string =>
+  allowed === undefined ? line(timeOf(spent)) : say('spent-of', { spent: line(timeOf(spent)), allowed: line(timeOf(allowed)) });

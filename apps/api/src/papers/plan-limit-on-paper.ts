@@ -1,11 +1,11 @@
 import type { PlanLimitData } from '@larderbook/documents';
-import { kindOf, formatDuration, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
+import { kindOf, timeOf, type CriticalLimit, type TemperatureUnit } from '@larderbook/haccp';
 import type { Telling } from './telling';
 
 /** Up to this many rows stand in the limit's own line. */
 const said = 3;
 
-export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, { say, limits }: Telling): PlanLimitData => ({
+export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, { say, line, limits }: Telling): PlanLimitData => ({
   printed: limits.sayLimit(limit, unit),
   source: limit.source,
   conditions: limits.sayConditions(limit.conditions),
@@ -13,7 +13,7 @@ export const planLimitOnPaper = (limit: CriticalLimit, unit: TemperatureUnit, { 
   judged:
     [
       ...('authority' in limit ? [say('supported-by', { authority: limit.authority })] : []),
-      ...('longestGapSeconds' in limit ? [say('longest-gap', { gap: formatDuration(limit.longestGapSeconds * 1000) })] : []),
+      ...('longestGapSeconds' in limit ? [say('longest-gap', { gap: line(timeOf(limit.longestGapSeconds * 1000)) })] : []),
     ].join(' ') || undefined,
 });
 

@@ -1,4 +1,4 @@
-import { formatDuration } from '../quantity/duration';
+import { formatDuration } from '../quantity/format-duration.test-data';
 import type { LinePart } from './line-part';
 import type { Figure } from './verdict';
 

@@ -1,4 +1,4 @@
-import { formatDuration } from '../quantity/duration';
+import { formatDuration } from '../quantity/format-duration.test-data';
 import type { Figure, Verdict, VerdictKind } from './verdict';
 
 /** Figures as "8.5 °F", "1 h 30 min" or "130 → 80 °F". */

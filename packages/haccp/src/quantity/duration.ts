@@ -13,12 +13,5 @@ export function durationParts(milliseconds: number): { count: string; unit: 'h' 
   return parts.filter(([count]) => count > 0).map(([count, unit]) => ({ count: String(count), unit }));
 }
 
-export function formatDuration(milliseconds: number): string {
-  if (!Number.isFinite(milliseconds)) return 'an unknown time';
-  return durationParts(milliseconds)
-    .map(({ count, unit }) => `${count} ${unit}`)
-    .join(' ');
-}
-
 /** The guideline's tables print tenths of a second. */
 export const millisecondsOf = (seconds: number): number => Math.round(seconds * 1000);

@@ -1,14 +1,8 @@
 /** One reading a second for eleven days. */
 export const MOST_READINGS = 1_000_000;
 
-export type SeriesFault = { fault: 'too-many-readings'; because: string; next: string };
+export type SeriesFault = { fault: 'too-many-readings' };
 
 /** A fault instead of an exception or a machine out of memory. */
 export const tooMany = (readings: number): SeriesFault | undefined =>
-  readings > MOST_READINGS
-    ? {
-        fault: 'too-many-readings',
-        because: `There are ${readings} readings; at most ${MOST_READINGS} are judged at once.`,
-        next: 'Cut the series to the lot, or read the logger at longer steps.',
-      }
-    : undefined;
+  readings > MOST_READINGS ? { fault: 'too-many-readings' } : undefined;
