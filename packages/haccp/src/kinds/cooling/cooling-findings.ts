@@ -3,7 +3,7 @@ import { printedAllowing } from '../../quantity/printed-allowing';
 import { degreesOf, timeOf } from '../../quantity/quantities';
 import type { TemperatureUnit } from '../../quantity/temperature';
 import type { CurveReading } from '../../thermal/curve';
-import type { StageFinding, StageSpan } from './stage-span';
+import { GOING_ON, type StageFinding, type StageSpan } from './stage-span';
 import { byStraightLines } from '../../limits/by-straight-lines';
 import { errorOf, type CurveContext } from '../../limits/curve-context';
 import type { CoolingLimit, CoolingStage } from './cooling-limit';
@@ -27,8 +27,6 @@ const CODES: Record<StageFinding, string> = {
   overdue: 'cooling-overdue',
   'not begun': 'cooling-not-begun',
 };
-
-const GOING_ON: StageFinding[] = ['running', 'overdue', 'start unknown', 'end of cooking late', 'nothing since cooking'];
 
 export function findStage(span: StageSpan, limit: CoolingLimit, index: number, last: CurveReading, context: CurveContext): StageFound {
   const spare = span.deadline === undefined || !span.straight ? undefined : span.deadline - (span.endAt ?? last.at);

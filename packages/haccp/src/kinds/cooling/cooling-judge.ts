@@ -3,7 +3,7 @@ import type { CoolingLimit } from './cooling-limit';
 import { coolingOf } from './cooling-of';
 import { addToCooling, beginCooling, copyOfCooling, type CoolingSoFar } from './cooling-so-far';
 import { judgeCoolingSoFar } from './judge-cooling';
-import type { StageFinding } from './stage-span';
+import { AWAITED } from './stage-span';
 
 export const coolingJudge: CurveJudge<CoolingLimit, CoolingSoFar> = {
   begin: (limit, { startAt, error }) => beginCooling(limit, { startAt, error }),
@@ -11,11 +11,7 @@ export const coolingJudge: CurveJudge<CoolingLimit, CoolingSoFar> = {
   judge: judgeCoolingSoFar,
   copy: copyOfCooling,
   awaited(limit, { readings, context }) {
-    const stage = coolingOf(readings, limit, context)?.spans.find(
-      ({ finding, endAt }) => endAt === undefined && GOING_ON.includes(finding),
-    );
+    const stage = coolingOf(readings, limit, context)?.spans.find(({ finding, endAt }) => endAt === undefined && AWAITED.includes(finding));
     return stage && { target: stage.to, way: 'cooling', by: stage.deadline };
   },
 };
-
-const GOING_ON: StageFinding[] = ['running', 'start unknown', 'end of cooking late', 'overdue', 'not begun', 'nothing since cooking'];

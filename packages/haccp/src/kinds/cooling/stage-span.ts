@@ -17,6 +17,10 @@ export type StageFinding =
   | 'overdue'
   | 'not begun';
 
+/** Its clock goes on; where chilling has not begun, it has none yet and is awaited all the same. */
+export const GOING_ON: readonly StageFinding[] = ['running', 'overdue', 'start unknown', 'end of cooking late', 'nothing since cooking'];
+export const AWAITED: readonly StageFinding[] = [...GOING_ON, 'not begun'];
+
 /** To be drawn. Epoch ms, in the worst case the readings allow. */
 export type StageSpan = {
   /** A stage counted in all begins with the first. Absent where the clock starts when cooking ends. */
