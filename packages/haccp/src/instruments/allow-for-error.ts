@@ -1,7 +1,5 @@
+import { STEPS } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
-
-/** Ninths of a hundredth °C in a hundredth of each unit. */
-const STEPS = { '°C': 9, '°F': 5 } as const;
 
 /**
  * At least 165 °F with a thermometer good to ± 1 °F asks for 166 °F, at most 40 °F for 39 °F (FSIS-GD-2021-14, p. 20).

@@ -3,7 +3,7 @@ import { judgeCurve } from '../limits/judge-curve';
 import type { AttestationLimit } from '../kinds/attestation/attestation-limit';
 import type { DwellLimit } from '../kinds/dwell/dwell-limit';
 import type { Figures, Verdict, VerdictKind } from '../limits/verdict';
-import { onCommonScale } from '../quantity/convert-degrees';
+import { onCommonScale, STEPS } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 import { above, boundOf } from '../quantity/bound';
 import { impossibleAs } from '../quantity/possible';
@@ -13,7 +13,7 @@ import { asGiven, printedIn, timeOf } from '../quantity/quantities';
 import type { Quantity } from '../quantity/quantity';
 import { massOf } from '../quantity/weigh';
 import { byProbe, isUsableReading, type CurveReading } from '../thermal/curve';
-import { judgeHumidity, type HumidityOption } from './judge-humidity';
+import { judgeHumidity, WARM, type HumidityOption } from './judge-humidity';
 import { keptPhrase, type HumidityKept } from './humidity-kept';
 import { both } from './printed';
 
@@ -26,8 +26,6 @@ export type CookSeen = {
 };
 
 const MINUTE = 60_000;
-/** Steam and a sealed oven are printed for rows from here on; FSIS-GD-2021-14, Table 1, p. 26. */
-const WARM = both(145, 62.8);
 /** A large piece in a hot oven needs no humidity; FSIS-GD-2021-14, pp. 31-33. */
 const HOT_OVEN = both(250, 121);
 const LARGE_PIECE = { lb: { value: 10, unit: 'lb' }, kg: { value: 4.5, unit: 'kg' } } as const;
@@ -114,11 +112,11 @@ function endpointOf(readings: readonly CurveReading[], error: Degrees | undefine
     own.map(({ temperature }) => temperature).reduce((a, b) => (onCommonScale(b) > onCommonScale(a) ? b : a)),
   );
   const { hundredths, unit } = hottest.reduce((a, b) => (onCommonScale(b) < onCommonScale(a) ? b : a));
-  return { hundredths: hundredths - Math.ceil(stepsOf(error) / (unit === '°C' ? 9 : 5)), unit };
+  return { hundredths: hundredths - Math.ceil(stepsOf(error) / STEPS[unit]), unit };
 }
 
 /** On the common scale. */
-const stepsOf = (error: Degrees | undefined): number => Math.abs(error?.hundredths ?? 0) * (error?.unit === '°C' ? 9 : 5);
+const stepsOf = (error: Degrees | undefined): number => (error ? Math.abs(error.hundredths) * STEPS[error.unit] : 0);
 
 const isHeldWarm = ({ readings, tables, error }: CookSeen): boolean =>
   tables.some((table) => {

@@ -12,8 +12,8 @@ export type HumidCook = { cooking: number; humid: number; endpoint: Degrees };
 
 const HOUR = 3_600_000;
 export const humiditySource = fsisCooking('Table 1, p. 26, relative humidity');
-/** Steam and a sealed oven are for product that ends at or above this. */
-const WARM = both(145, 62.8);
+/** Steam and a sealed oven are for product that ends at or above this, and printed for rows from here on. */
+export const WARM = both(145, 62.8);
 const isWholeTime = (time: number) => Number.isSafeInteger(time) && time >= 0;
 
 /**

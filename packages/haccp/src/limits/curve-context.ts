@@ -1,4 +1,5 @@
 import { scaleErrorOf, type InstrumentErrors } from '../instruments/instrument-errors';
+import { STEPS } from '../quantity/convert-degrees';
 import type { Degrees } from '../quantity/temperature';
 import type { Plain } from './measurement';
 import { aroundCore, type Surroundings } from '../thermal/around-core';
@@ -51,7 +52,7 @@ export const usableContext = (context: CurveContext): CurveContext => {
 export function errorOf({ instrumentError }: KnownBefore): number | undefined {
   if (instrumentError === undefined) return 0;
   const { hundredths, unit } = instrumentError;
-  return Number.isSafeInteger(hundredths) ? Math.abs(hundredths) * (unit === '°F' ? 5 : 9) : undefined;
+  return Number.isSafeInteger(hundredths) ? Math.abs(hundredths) * STEPS[unit] : undefined;
 }
 
 /** Without a usable size the core cannot move: nothing is judged by it. */

@@ -5,8 +5,8 @@ import { addBeside, addToProbe, addUsable, beginProbe, judgeProbe, type ProbeSoF
 import type { CurveLimit } from './limit';
 import { beginLimit } from './one-limit-so-far';
 import { unusableBefore, unusableSeries } from './unusable-series';
-import type { Coded, Verdict } from './verdict';
-import { worstVerdict } from './worst-verdict';
+import type { Verdict } from './verdict';
+import { named, worstOf } from './worst-by-name';
 
 /**
  * The worst probe governs. Doubted readings count against the lot and never for it. Order is that of arrival, unless
@@ -28,18 +28,14 @@ export type NamedProbe = [name: string, probe: ProbeSoFar];
 
 export function judgeProbes(probes: readonly NamedProbe[], context: CurveContext): Verdict[] {
   const inName = [...probes].sort(([a], [b]) => (a < b ? -1 : 1));
-  const byProbes = inName.map(([name, probe]) => judgeProbe(probe, context).map((verdict) => named(verdict, name)));
+  const byProbes = inName.map(([name, probe]) => judgeProbe(probe, context).map((verdict) => named([name, verdict])));
   const [first] = byProbes as [Verdict[]];
-  return first.map((_, limit) => worstOf(byProbes.map((verdicts) => verdicts[limit] as Verdict)));
-}
-
-function worstOf(verdicts: readonly Verdict[]): Verdict {
-  const worst = worstVerdict(verdicts);
-  if (verdicts.length === 1) return worst;
-  const { probe } = worst;
-  const count = verdicts.length;
-  const governs: Coded = probe ? { code: 'probe-governs', figures: { probe, count } } : { code: 'unnamed-governs', figures: { count } };
-  return { ...worst, notes: [governs, ...worst.notes] };
+  return first.map((_, limit) =>
+    worstOf(
+      byProbes.map((verdicts) => verdicts[limit] as Verdict),
+      ['probe-governs', 'unnamed-governs'],
+    ),
+  );
 }
 
 /** `known` was checked before. */
@@ -74,5 +70,3 @@ function probeOfUnordered(readings: readonly CurveReading[], limits: readonly Cu
   }
   return probe;
 }
-
-const named = (verdict: Verdict, probe: string): Verdict => (probe ? { ...verdict, probe } : verdict);

@@ -1,13 +1,19 @@
 import type { Coded, Verdict } from './verdict';
 import { worstVerdict } from './worst-verdict';
 
-/** Of several chambers or pieces; a note says which governs. */
-export function worstByName(byName: (readonly [probe: string, verdict: Verdict])[]): Verdict {
-  const named = byName.map(([probe, verdict]) => (probe ? { ...verdict, probe } : verdict));
-  const worst = worstVerdict(named);
-  if (named.length === 1) return worst;
+type Named = readonly [name: string, verdict: Verdict];
+
+/** Of several chambers or pieces. */
+export const worstByName = (byName: readonly Named[]): Verdict => worstOf(byName.map(named), ['one-governs', 'nameless-governs']);
+
+/** A note says which governs. */
+export function worstOf(verdicts: readonly Verdict[], [ofName, nameless]: readonly [string, string]): Verdict {
+  const worst = worstVerdict(verdicts);
+  if (verdicts.length === 1) return worst;
   const { probe } = worst;
-  const count = named.length;
-  const governs: Coded = probe ? { code: 'one-governs', figures: { probe, count } } : { code: 'nameless-governs', figures: { count } };
+  const count = verdicts.length;
+  const governs: Coded = probe ? { code: ofName, figures: { probe, count } } : { code: nameless, figures: { count } };
   return { ...worst, notes: [governs, ...worst.notes] };
 }
+
+export const named = ([probe, verdict]: Named): Verdict => (probe ? { ...verdict, probe } : verdict);

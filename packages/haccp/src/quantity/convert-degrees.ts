@@ -5,6 +5,9 @@ import type { Degrees, TemperatureUnit } from './temperature';
 /** In hundredths of a degree. */
 export type Fraction = { numerator: number; denominator: 1 | 5 | 9 };
 
+/** Steps of the common scale in a hundredth of each unit. */
+export const STEPS = { '°C': 9, '°F': 5 } as const;
+
 /**
  * The common scale: whole ninths of a hundredth of a degree Celsius. °C = (°F − 32) × 5/9, so 1 hundredth °C is 9, 1
  * hundredth °F is 5.

@@ -1,4 +1,5 @@
 import { boundOf } from './bound';
+import { STEPS } from './convert-degrees';
 import { degreesOf, printedIn } from './quantities';
 import type { Quantity } from './quantity';
 import type { PrintedTemperature, TemperatureUnit } from './temperature';
@@ -9,7 +10,7 @@ import type { PrintedTemperature, TemperatureUnit } from './temperature';
  */
 export function printedAllowing(printed: PrintedTemperature, unit: TemperatureUnit, by: number): Quantity {
   if (by === 0) return printedIn(printed, unit);
-  const exact = (boundOf(printed)[unit] + by) / (unit === '°C' ? 9 : 5);
+  const exact = (boundOf(printed)[unit] + by) / STEPS[unit];
   const hundredths = (by > 0 ? Math.ceil(exact) : Math.floor(exact)) + (unit === '°F' ? 3200 : 0);
   return degreesOf({ hundredths, unit });
 }

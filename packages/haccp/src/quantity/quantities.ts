@@ -1,5 +1,5 @@
 import type { Figures, Phrase } from '../limits/verdict';
-import { formatConverted } from './convert-degrees';
+import { formatConverted, STEPS } from './convert-degrees';
 import { decimalText } from './decimal';
 import { divide, type Rounding } from './divide';
 import type { Quantity, QuantityUnit } from './quantity';
@@ -22,7 +22,7 @@ export const differenceOf = (count: number | bigint, unit: QuantityUnit, decimal
 
 /** @param steps on the common scale */
 export const degreesApart = (steps: number, unit: TemperatureUnit, rounding: Rounding): Quantity =>
-  amountOf(divide(BigInt(Math.abs(steps)), unit === '°C' ? 9n : 5n, rounding), unit, 2);
+  amountOf(divide(BigInt(Math.abs(steps)), BigInt(STEPS[unit]), rounding), unit, 2);
 
 /** As printed; converted for reading only where the source does not print the unit. */
 export function printedIn(printed: PrintedTemperature, unit: TemperatureUnit): Quantity {

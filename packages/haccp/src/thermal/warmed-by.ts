@@ -1,6 +1,6 @@
+import { STEPS } from '../quantity/convert-degrees';
 import { HOTTEST_POSSIBLE, isUsableReading, type CurveReading } from './curve';
 
-const STEPS = { '°C': 9, '°F': 5 } as const;
 /** 300 °C in hundredths of each unit; warming may not make a possible reading impossible. */
 const HOTTEST = { '°C': HOTTEST_POSSIBLE / 9, '°F': HOTTEST_POSSIBLE / 5 + 3200 } as const;
 

@@ -1,4 +1,5 @@
 import { above, boundOf } from '../../quantity/bound';
+import { STEPS } from '../../quantity/convert-degrees';
 import { decimalText } from '../../quantity/decimal';
 import { degreesOf, printedIn } from '../../quantity/quantities';
 import type { Quantity, QuantityUnit } from '../../quantity/quantity';
@@ -70,7 +71,7 @@ function compare(measurement: Measurement, figure: PrintedTemperature | number):
   if (isDegrees(measurement)) {
     if (typeof figure === 'number') return undefined;
     const { unit } = measurement;
-    const by = Math.round(above(measurement, boundOf(figure)) / (unit === '°C' ? 9 : 5));
+    const by = Math.round(above(measurement, boundOf(figure)) / STEPS[unit]);
     return { value: degreesOf(measurement), bound: printedIn(figure, unit), by: both(by, 2, unit) };
   }
   if (typeof figure !== 'number') return undefined;
