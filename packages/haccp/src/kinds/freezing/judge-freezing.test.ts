@@ -66,7 +66,10 @@ describe('the air of a freezer', () => {
     expect(air(sixDays, startAt)).toMatchObject({
       kind: 'undetermined',
       finding: 'freezing-start-unknown',
+      measure: 'freezing',
+      butFor: { finding: 'freezing-held' },
     });
+    expect(air(sixDays, startAt).spare).toBeUndefined();
     expect(air(sixDays.slice(1), startAt).kind).toBe('missed');
   });
 

@@ -1,4 +1,5 @@
 import type { FreezingLimit, Thickness } from './freezing-limit';
+import { inDoubt } from '../../limits/in-doubt';
 import type { LimitFault } from '../../limits/limit-fault-code';
 import type { Coded, Found, Verdict } from '../../limits/verdict';
 import { scaled } from '../../quantity/decimal';
@@ -46,8 +47,9 @@ export function judgeFreezing(freezing: Freezing, longestGap = LONGEST_GAP): Ver
     return { row, longest: Math.min(...holds.map(({ longest }) => longest)), since };
   });
   const decided = decide(held, ended, last.temperature.unit);
-  const isUnsure = decided.kind === 'met' && isStartUnknown(freezing);
-  return { ...decided, ...(isUnsure && { kind: 'undetermined', finding: 'freezing-start-unknown' }), notes };
+  const verdict = { ...decided, notes };
+  if (decided.kind !== 'met' || !isStartUnknown(freezing)) return verdict;
+  return { ...inDoubt(verdict, 'freezing-start-unknown', decided.figures), measure: decided.measure };
 }
 
 const isStartUnknown = ({ read, startAt }: Freezing): boolean => read.what === 'freezer' && !Number.isFinite(startAt);
