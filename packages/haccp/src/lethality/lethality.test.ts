@@ -1,3 +1,4 @@
+import { nameOfSet } from './name-of-set';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cookedMeat65Log } from '../limit-sets/fsis-meat';
@@ -184,4 +185,11 @@ test('an integral never changes a verdict', () => {
       expect(by === 'nothing yet').toBe(verdict.kind !== 'met');
     }),
   );
+});
+
+test('each set of the book has a code of its own, by which the reader is told its name', () => {
+  const codes = lethalitySets.map((set) => nameOfSet(set));
+  expect(codes.every((name) => typeof name === 'object')).toBe(true);
+  expect(new Set(codes.map((name) => plainPart(name))).size).toBe(lethalitySets.length);
+  expect(nameOfSet({ name: 'A set of our own' })).toBe('A set of our own');
 });

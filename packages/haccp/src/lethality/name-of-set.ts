@@ -1,13 +1,6 @@
 import type { PlainPhrase } from '../limits/verdict';
 import type { LethalitySet } from './lethality-set';
-import {
-  ecoliO157InBurgers,
-  lethalitySets,
-  listeria70For2,
-  listeriaHeatedSlowly,
-  listeriaInLiverSausage,
-  salmonellaByTheMeatTable,
-} from './sets';
+import { ecoliO157InBurgers, listeria70For2, listeriaHeatedSlowly, listeriaInLiverSausage, salmonellaByTheMeatTable } from './sets';
 
 const codes = new Map<string, string>([
   [salmonellaByTheMeatTable.name, 'set-salmonella-meat-table'],
@@ -15,7 +8,11 @@ const codes = new Map<string, string>([
   [listeriaHeatedSlowly.name, 'set-listeria-heated-slowly'],
   [listeriaInLiverSausage.name, 'set-listeria-liver-sausage'],
   [ecoliO157InBurgers.name, 'set-ecoli-burgers'],
-  ...lethalitySets.filter(({ use }) => use === 'mean').map(({ name }, index): [string, string] => [name, `set-mean-${index + 1}`]),
+  ['Listeria monocytogenes, mean of many studies', 'set-mean-listeria'],
+  ['Listeria monocytogenes, mean of many studies, 10 % salt', 'set-mean-listeria-in-salt'],
+  ['Salmonella, mean of many studies', 'set-mean-salmonella'],
+  ['Escherichia coli, mean of many studies', 'set-mean-ecoli'],
+  ['Clostridium perfringens, vegetative, mean of many studies; spores survive cooking', 'set-mean-perfringens'],
 ]);
 
 /** As it is called where the book has no code. */
