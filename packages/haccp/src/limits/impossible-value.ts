@@ -13,7 +13,7 @@ export function temperatureOf({ min, max }: Pick<RangeLimit, 'min' | 'max'>): Te
   return boundOf(max)['°C'] > 0 ? 'cold' : 'frozen';
 }
 
-/** A range whose own bound is impossible is about something else, such as oven air: nothing is said of it. */
+/** Nothing is said where a bound, with the instrument's error, is impossible itself: the range is about oven air, say. */
 export function impossibleUnder(limit: RangeLimit, value: Measurement): Impossible | undefined {
   if (!isDegrees(value)) return impossibleBeside(limit.measured === 'percent' ? '%' : limit.measured, limit, value.thousandths);
   const what = temperatureOf(limit);

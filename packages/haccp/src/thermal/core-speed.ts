@@ -71,8 +71,8 @@ export function tooFast(speed: CoreSpeed, { at, cold, warm }: Instant): TooFast 
 }
 
 /**
- * The colder of two values must be able to rise to what follows, the warmer to fall to it. A core at freezing may
- * freeze on: another law, and safe.
+ * The colder of two values must be able to rise to what follows, the warmer to fall to it. A core at freezing is let
+ * freeze on at any speed: this law does not hold for ice, and a core too cold is no danger.
  */
 export function takeForCore(speed: CoreSpeed, { cold, warm }: Instant): void {
   const { hottest, coldest, error } = speed.around;

@@ -10,8 +10,8 @@ export type CoolingLimit = Cited & {
   longestGapSeconds: number;
 };
 /**
- * `stage` counts from its own `from`, `start` from that of the first stage (6 h in all), `end of cooking` whatever the
- * core showed.
+ * A `stage` has the time from its own `from` on, a `start` the time from the first stage's `from` on (6 h in all); an
+ * `end of cooking` counts from that record, whatever the core showed.
  */
 export type CoolingStage = { to: PrintedTemperature; withinSeconds: number } & (
   | { from: PrintedTemperature; counted: 'stage' | 'start' }

@@ -13,8 +13,8 @@ import type { Remark, Part, Verdict } from '../../limits/verdict';
 import { RANK } from '../../limits/worst-verdict';
 
 /**
- * In the worst case: from the last reading at or above the upper bound to the first at or below the lower one. The
- * worst stage governs.
+ * In the worst case: from the last reading that may be at or above the upper bound to the first that is surely at or
+ * below the lower one. The worst stage governs.
  */
 export function judgeCoolingSoFar(cooling: CoolingSoFar, curveNotes: readonly Remark[], context: CurveContext): Verdict {
   const { limit } = cooling;
@@ -54,5 +54,5 @@ const governingOf = (parts: readonly StageFound[]): StageFound | undefined =>
 /** Least to spare; of doubts the first in order of the process. */
 const lessSpare = (a: StageFound, b: StageFound): number => (a.kind === 'undetermined' ? 0 : (a.spare ?? FAR) - (b.spare ?? FAR));
 
-/** Missed by an unknown time: any other miss comes first. */
+/** Stands for the margin of a miss by an unknown time: any other miss comes first. */
 const FAR = Number.MAX_SAFE_INTEGER;

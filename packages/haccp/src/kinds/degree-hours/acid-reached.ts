@@ -39,7 +39,7 @@ const isRead = (reading: AcidReading): boolean => Number.isFinite(reading?.at) &
 
 const canBe = ({ pH }: AcidReading): boolean => impossibleIn('pH', pH.thousandths) === undefined;
 
-/** An impossible number shows nothing: 0.53 may be 5.3 or 5.53, and 99 anything. */
+/** A pH that cannot be shows nothing, and so counts as above: 0.53 may have been 5.3 or 5.53. */
 function reachedIn(readings: readonly AcidReading[], { thousandths }: Plain): number | undefined {
   const lastAbove = readings.findLastIndex((reading) => reading.pH.thousandths > thousandths || !canBe(reading));
   return readings.find(({ at }, index) => index > lastAbove && at !== readings[lastAbove]?.at)?.at;
