@@ -136,7 +136,6 @@ describe('the time from the end of cooking (FSAI Guidance Note 15: 3 °C within 
         stage: { code: 'from-cooking', figures: { to: { value: '3', unit: '°C' } } },
         to: { value: '3', unit: '°C' },
         allowed: { value: '9000000', unit: 'ms' },
-        reading: { value: '3', unit: '°C' },
       },
     });
   });
