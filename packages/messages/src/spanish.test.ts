@@ -15,6 +15,24 @@ test('no message of Spanish is left in English', () => {
   expect(messages.filter(([, text]) => english.test(text.replace(asItStands, ' ')))).toEqual([]);
 });
 
+/** One word for each idea: what else it was called, and what it is called. */
+const otherwise = [
+  [/en anaquel/i, 'sin refrigeración'],
+  [/horno cerrado/i, 'horno sellado'],
+  [/balanza/i, 'báscula'],
+  [/espesor/i, 'grosor'],
+  [/Código de Alimentos/i, 'Food Code'],
+  [/intervalo (de \{gap\} )?sin lecturas/i, 'hueco sin lecturas'],
+  [/para examinar|es un filtro/i, 'una orientación'],
+  [/sin límite fijado/i, 'sin cifra indicada'],
+  [/Aparte el lote/i, 'Retenga el lote'],
+  [/Se descuenta/i, 'Se tiene en cuenta'],
+] as const;
+
+test.each(otherwise)('no Spanish message says %s for %s', (word) => {
+  expect(messages.filter(([, text]) => word.test(text))).toEqual([]);
+});
+
 test('Spanish opens what it closes, and asks with both marks', () => {
   const count = (text: string, mark: string) => text.split(mark).length;
   const pairs = ['¿?', '¡!', '“”', '()'] as const;

@@ -47,7 +47,7 @@ export const explanations = translated<typeof english>()({
   'bounds-least': 'por lo menos {least}',
   'bounds-most': 'como máximo {most}, impreso “{printed}”',
   'bounds-both': 'por lo menos {least}, como máximo {most}, impreso “{printed}”',
-  'no-bound': 'sin límite fijado',
+  'no-bound': 'sin cifra indicada',
   'named-weight': '{name}, {weight}',
   'is-meat-block': 'bloque de carne',
   brings: 'aporta {substance}',

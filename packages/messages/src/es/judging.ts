@@ -53,7 +53,7 @@ export const judging = translated<typeof english>()({
   'how-it-is-judged': 'Cómo se evalúa',
   'what-to-do': 'Qué hacer',
   growth: 'Crecimiento de C. perfringens durante el enfriamiento',
-  screening: 'Sirve para examinar, nunca decide',
+  screening: 'Una orientación, nunca decide',
   'worst-case': 'Peor caso, como si no estuviera curado:',
   'published-cured': 'Publicado para producto curado, enfriado lentamente',
   'product-and-cooling': 'Producto y enfriamiento',

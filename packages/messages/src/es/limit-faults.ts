@@ -9,7 +9,7 @@ export const limitFaults = translated<typeof english>()({
   'degree-hours-base-unusable': 'La base o el pH no es un número utilizable.',
   'degree-hours-classes-unusable': 'Las clases no suben hasta una sin tope.',
   'degree-hours-unusable': 'Una cantidad de grados-hora no es un número entero mayor que cero.',
-  'gap-unusable': 'Falta el intervalo más largo que se tolera entre lecturas.',
+  'gap-unusable': 'Falta el hueco más largo que se tolera entre lecturas.',
   'growth-bound-unusable': 'El crecimiento permitido no es un número entero de centésimas de log mayor que cero.',
   'holding-times-unusable': 'La tabla de tiempos de mantenimiento está vacía o sus filas se contradicen.',
   'ion-not-held': 'La sustancia del límite no contiene {ion} que contar.',
@@ -23,6 +23,6 @@ export const limitFaults = translated<typeof english>()({
   'loss-no-percentage': 'La pérdida pedida no es un porcentaje mayor que 0.',
   'neither-least-nor-most': 'No hay ni mínimo ni máximo.',
   'stage-not-colder': 'Una etapa del enfriamiento no termina más fría de lo que empieza.',
-  'thickness-unprinted': 'No hay ninguna fila impresa para {thickness}: el mayor espesor es 27 in (69 cm).',
-  'thickness-unusable': 'El espesor no es un número utilizable.',
+  'thickness-unprinted': 'No hay ninguna fila impresa para {thickness}: el mayor grosor es 27 in (69 cm).',
+  'thickness-unusable': 'El grosor no es un número utilizable.',
 });

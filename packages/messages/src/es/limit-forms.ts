@@ -20,7 +20,7 @@ export const limitForms = translated<typeof english>()({
   'kind-lethality-detail': 'sumados durante toda la cocción; los respalda una autoridad de procesos',
   'kind-growth': 'Crecimiento previsto',
   'kind-growth-detail':
-    'C. perfringens durante el enfriamiento, para examinar desviaciones; como límite puede retener un enfriamiento que es justo la opción 1',
+    'C. perfringens durante el enfriamiento, una orientación ante desviaciones; como límite puede retener un enfriamiento que es justo la opción 1',
   'kind-degreehours': 'Grados-hora',
   'kind-degreehours-detail': 'de la cámara hasta que baje el pH, para embutido fermentado',
   'kind-weightloss': 'Pérdida de peso',
@@ -81,7 +81,7 @@ export const limitForms = translated<typeof english>()({
   'unit-cm': 'centímetros',
   from: 'Desde',
   'longest-gap': 'Mayor tiempo sin lectura',
-  'longest-gap-hint': 'Un intervalo mayor deja la evaluación sin determinar. Su plan puede ser más estricto que la fuente.',
+  'longest-gap-hint': 'Un hueco mayor deja la evaluación sin determinar. Su plan puede ser más estricto que la fuente.',
   'itself-outside': 'El propio {figure} queda fuera',
   statement: 'Declaración',
   'statement-hint': 'Una frase que es cierta o no: “La etiqueta es la de este producto”.',

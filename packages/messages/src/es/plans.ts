@@ -92,6 +92,6 @@ export const plans = translated<typeof english>()({
   'not-written-yet': 'todavía sin escribir',
   'all-rows': 'Las {count} filas; basta una de ellas',
   'supported-by': 'Respaldado por: {authority}',
-  'longest-gap': 'Un intervalo entre dos lecturas mayor de {time} lo deja sin determinar.',
+  'longest-gap': 'Un hueco entre dos lecturas mayor de {time} lo deja sin determinar.',
   unconfirmed: 'Sin confirmar en la fuente misma',
 });

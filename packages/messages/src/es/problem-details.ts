@@ -184,7 +184,7 @@ export const problemDetails = translated<typeof english>()({
   'step-not-in-flow': '{point}: su paso no está en el diagrama de flujo.',
   'recorded-otherwise':
     '{point}: su límite se evalúa con {fitting, select, value {un solo valor} curve {una serie de lecturas} weighings {lo que se pesa} other {un sí o no}}, pero se anota como {recorded, select, value {un solo valor} curve {una serie de lecturas} weighings {lo que se pesa} other {un sí o no}}.',
-  'growth-alone': '{point}: el crecimiento estimado es un filtro y no libera nada. Póngalo junto a un límite de enfriamiento.',
+  'growth-alone': '{point}: el crecimiento estimado es una orientación y no libera nada. Póngalo junto a un límite de enfriamiento.',
   'loss-mixed': '{point}: dé a la pérdida de peso un punto de control propio; aquí se leen temperaturas.',
   'units-mixed': '{point}: dé a cada unidad un punto de control propio; un valor se lee en una sola unidad.',
   'surroundings-without-series': '{point}: aquello en que está el producto se lee solo con una serie de lecturas.',

@@ -31,7 +31,8 @@ export const ingredients = {
   'Phosphate in fresh sausage and ground beef: none': 'Fosfato en salchicha fresca y carne molida de res: ninguno',
   'Least nitrite in refrigerated cured product': 'Nitrito mínimo en producto curado refrigerado',
   'Unless pH, water activity or heat makes it safe.': 'Salvo que el pH, la actividad de agua o el calor lo hagan seguro.',
-  'Nitrite that is useful where the product is shelf stable otherwise': 'Nitrito útil si el producto es estable por otra causa',
+  'Nitrite that is useful where the product is shelf stable otherwise':
+    'Nitrito útil si el producto es estable sin refrigeración por otra causa',
   'No regulatory minimum; 40 ppm “is useful in that it has some preservative effect”. It fails no lot.':
     'No es un mínimo reglamentario; 40 ppm “is useful in that it has some preservative effect”. No hace fallar ningún lote.',
 

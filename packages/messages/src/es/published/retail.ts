@@ -71,6 +71,6 @@ export const retail = {
   'Erythorbate in pumped meat': 'Eritorbato en carne inyectada',
   Phosphate: 'Fosfato',
   'Fermentation by degree-hours to pH 5.3': 'Fermentación por grados-hora hasta pH 5.3',
-  'Growth while cooling, a screening': 'Crecimiento durante el enfriamiento, para examinar',
+  'Growth while cooling, a screening': 'Crecimiento durante el enfriamiento, una orientación',
   'Pork frozen against trichinae, by its centre': 'Cerdo congelado contra triquinas, por su centro',
 };

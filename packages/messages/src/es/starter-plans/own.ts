@@ -35,7 +35,7 @@ export const own = translated<typeof english>()({
   'looking-over-before-loading': 'Inspección visual antes de cargar.',
   'cooked-and-chilled-dish': 'Platillo cocido y enfriado',
   'a-stew-a-soup-or':
-    'Un guiso, una sopa o una salsa con carne, cocido en marmita, enfriado en charolas poco hondas o en abatidor y empacado frío. Para una cocina o un servicio de banquetes bajo el Código de Alimentos.',
+    'Un guiso, una sopa o una salsa con carne, cocido en marmita, enfriado en charolas poco hondas o en abatidor y empacado frío. Para una cocina o un servicio de banquetes bajo el Food Code.',
   'to-be-reheated-and-served': 'Para recalentar y servir al público en general; se conserva refrigerado y se come dentro de sus días.',
   'weighing-ingredients': 'Pesaje de ingredientes',
   'stones-string-and-splinters-in': 'Piedras, cuerdas y astillas en verduras y legumbres',
@@ -77,15 +77,15 @@ export const own = translated<typeof english>()({
     '{caution} 165 °F (74 °C) es el límite para aves y alimentos rellenos y cubre cualquier otra carne; los límites para carne entera y molida están entre los publicados. Fecha: a 41 °F (5 °C) o menos, 7 días como máximo, y el día de la preparación es el día 1 (Food Code 3-501.17). Empacar caliente o al vacío es otro proceso: vea Food Code 3-502.11 y 3-502.12(D) antes de hacerlo.',
   'soup-or-sauce-stirred-and': 'Sopa o salsa, revuelta y enfriada',
   'a-soup-or-a-sauce':
-    'Una sopa o una salsa sin pedazos, revuelta o bombeada mientras se cuece en su marmita, enfriada en charolas poco hondas y empacada fría. Para una cocina o un servicio de banquetes bajo el Código de Alimentos. Si lleva pedazos de carne, tome el platillo cocido y enfriado.',
+    'Una sopa o una salsa sin pedazos, revuelta o bombeada mientras se cuece en su marmita, enfriada en charolas poco hondas y empacada fría. Para una cocina o un servicio de banquetes bajo el Food Code. Si lleva pedazos de carne, tome el platillo cocido y enfriado.',
   'pathogens-that-survive-where-the': 'Patógenos que sobreviven donde la marmita está más fría.',
   'temperature-in-the-middle-of-the': 'Temperatura en medio de la marmita, y en su pared donde no la calienta el vapor.',
   'stir-or-pump-all-of': 'Revolver o bombear todo y mantener la sonda dentro hasta que quede estable; cuenta el lugar más frío.',
   'humidity-was-kept-while-cooking':
-    'La humedad se mantuvo durante la cocción: vapor u horno cerrado durante la mitad del tiempo de cocción y por lo menos una hora, terminando a 145 °F (62.8 °C) o más; o 90 % de humedad relativa durante una cuarta parte y por lo menos una hora; o una bolsa sellada a prueba de humedad; o una pieza de por lo menos 10 lb (4.5 kg) en un horno de por lo menos 250 °F (121 °C) todo el tiempo.',
+    'La humedad se mantuvo durante la cocción: vapor u horno sellado durante la mitad del tiempo de cocción y por lo menos una hora, terminando a 145 °F (62.8 °C) o más; o 90 % de humedad relativa durante una cuarta parte y por lo menos una hora; o una bolsa sellada a prueba de humedad; o una pieza de por lo menos 10 lb (4.5 kg) en un horno de por lo menos 250 °F (121 °C) todo el tiempo.',
   'roast-meat-uncured': 'Carne asada, sin curar',
   'a-whole-piece-of-beef':
-    'Una pieza entera de res, cerdo o cordero, sazonada por fuera, asada, enfriada y empacada. Totalmente cocida, no estable en anaquel. No es para aves, ni para carne inyectada o enrollada.',
+    'Una pieza entera de res, cerdo o cordero, sazonada por fuera, asada, enfriada y empacada. Totalmente cocida, no estable sin refrigeración. No es para aves, ni para carne inyectada o enrollada.',
   'ready-to-eat-for-the': 'Lista para comer, para el público en general, casi siempre rebanada fría; se conserva refrigerada.',
   'weighing-ingredients-and-seasoning': 'Pesaje de ingredientes y sazonado',
   roasting: 'Asado',
@@ -127,10 +127,10 @@ export const own = translated<typeof english>()({
   'cut-large-pieces-spread-them':
     'Corte las piezas grandes, sepárelas y llévelas de inmediato a un lugar más frío; siga leyendo. Una etapa que no se cumple retiene el lote: una autoridad de procesos evalúa el crecimiento de Clostridium perfringens (1 log como máximo), o el lote se decomisa. Encuentre la causa, lleve el enfriador vacío a su temperatura, siga de cerca el próximo lote y escriba qué evita que salga producto inseguro.',
   'notes-roast':
-    '{caution} Una tienda al por menor puede usar en su lugar la tabla del Código de Alimentos para asados enteros (3-401.11(B)); está entre los límites publicados.',
+    '{caution} Una tienda al por menor puede usar en su lugar la tabla del Food Code para asados enteros (3-401.11(B)); está entre los límites publicados.',
   'fermented-and-dried-sausage': 'Embutido fermentado y secado',
   'chopped-pork-cured-with-nitrite':
-    'Cerdo molido, curado con nitrito, embutido, fermentado con un cultivo iniciador y secado. Nunca se calienta; estable en anaquel. Para un establecimiento inspeccionado; no es para aves, ni para embutido semiseco, que se cuece o se conserva en frío.',
+    'Cerdo molido, curado con nitrito, embutido, fermentado con un cultivo iniciador y secado. Nunca se calienta; estable sin refrigeración. Para un establecimiento inspeccionado; no es para aves, ni para embutido semiseco, que se cuece o se conserva en frío.',
   'ready-to-eat-for-the-general': 'Listo para comer, para el público en general, rebanado y comido sin cocer; se conserva seco y fresco.',
   fermentation: 'Fermentación',
   'toxin-of-staphylococcus-aureus-and': 'Toxina de Staphylococcus aureus, y patógenos que sobreviven a una fermentación lenta.',
@@ -166,7 +166,7 @@ export const own = translated<typeof english>()({
     '{caution} La fermentación y el secado deben validarse juntos para su receta, tripa y cámara: por lo menos 5 log de Salmonella y de E. coli O157:H7 y 3 log de Listeria monocytogenes (guía de FSIS sobre productos fermentados, curados con sal y secados); los grados-hora, la humedad a proteína y la actividad de agua no lo prueban. Las triquinas del cerdo son asunto del análisis de peligros: vea “Recepción de la carne”. Los grados-hora cuentan la cámara, en °F, por encima de 60 °F, hasta que una lectura muestra pH 5.3. Una fórmula con nitrato, eritorbato o ascorbato necesita un punto de control para ello. Las sales de cura son tóxicas en exceso: guárdelas bajo llave, coloreadas y marcadas con su contenido.',
   'cured-smoked-and-cooked-sausage': 'Embutido curado, ahumado y cocido',
   'chopped-pork-or-beef-cured':
-    'Cerdo o res molidos, curados con nitrito, embutidos en tripa, ahumados y cocidos por completo, enfriados y empacados. Totalmente cocido, no estable en anaquel. No es para aves, que piden una cocción de 7 log.',
+    'Cerdo o res molidos, curados con nitrito, embutidos en tripa, ahumados y cocidos por completo, enfriados y empacados. Totalmente cocido, no estable sin refrigeración. No es para aves, que piden una cocción de 7 log.',
   'ready-to-eat-for-the-general-public': 'Listo para comer, para el público en general, frío o recalentado; se conserva refrigerado.',
   'smoking-and-cooking': 'Ahumado y cocción',
   'the-core-is-the-last': 'El centro es lo último que se calienta, y el ahumado solo no elimina.',

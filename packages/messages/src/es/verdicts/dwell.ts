@@ -35,7 +35,7 @@ export const dwell = translated<typeof english>()({
   'dwell-too-cold.next': 'Siga calentando: llegue a {at}. Hasta entonces retenga el lote.',
   'dwell-too-cold.next+needed': 'Siga calentando: {at} durante {needed}. Hasta entonces retenga el lote.',
   'dwell-too-cold.next+needed+instant': 'Siga calentando: {at} durante {needed}, o llegue a {instant}. Hasta entonces retenga el lote.',
-  'dwell-across-gap': 'Contando el intervalo sin lecturas sería suficiente, pero nadie sabe si se mantuvo a {at}.',
+  'dwell-across-gap': 'Contando el hueco sin lecturas sería suficiente, pero nadie sabe si se mantuvo a {at}.',
   'dwell-straight': 'Por líneas rectas entre las lecturas: unos {straight} en total a {at} o más. Solo como información.',
   'dwell-straight-briefly': 'Por líneas rectas entre las lecturas: menos de 1 min en total a {at} o más. Solo como información.',
   'dwell-hold.stage': 'mantenimiento',

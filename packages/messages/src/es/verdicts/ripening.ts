@@ -28,7 +28,7 @@ export const ripening = translated<typeof english>()({
   'fermentation-not-covered.because': 'La cámara no se anotó desde el comienzo hasta {pH}.',
   'fermentation-not-covered.next': 'Agregue las lecturas de la cámara, o retenga el lote.',
   'fermentation-not-shown.because':
-    'Durante un intervalo de {gap} sin lecturas la cámara pudo estar caliente: {most} como máximo, se permiten {allowed}.',
+    'Durante un hueco de {gap} sin lecturas la cámara pudo estar caliente: {most} como máximo, se permiten {allowed}.',
   'fermentation-not-shown.next': 'Agregue del registrador las lecturas que faltan, o retenga el lote.',
   'fermentation-straight': 'Entre dos lecturas cuenta la más caliente; por líneas rectas serían {straight}.',
   'acid-left-out':
