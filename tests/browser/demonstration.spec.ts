@@ -11,8 +11,8 @@ import {
 } from '@larderbook/contracts';
 import { done } from '../builders/a-shop';
 import { ask } from '../support/ask';
-import { expect, test } from '../support/in-a-browser';
 import type { Demonstration } from '../support/in-a-browser-demonstration';
+import { expect, test } from '../support/in-pseudo';
 
 /** The kinds as the contract has them: one that is added has to be shown. */
 const kinds = criticalLimit.def.left.options.map(({ shape }) => shape.kind.value);
@@ -33,7 +33,6 @@ async function lotsOf({ device }: Demonstration): Promise<Lot[]> {
 /** Read once for all of these tests: none of them adds to it. */
 let lots: Lot[];
 test.beforeAll(async ({ demonstration }) => {
-  test.setTimeout(120_000);
   lots = await lotsOf(demonstration);
 });
 

@@ -1,6 +1,5 @@
-import { expect } from '@playwright/test';
 import { anOwner, aShop } from '../builders/a-shop';
-import { test } from '../support/in-a-browser-quiet';
+import { expect, test } from '../support/in-a-browser';
 import { openLarderbook, type Larderbook } from '../support/larderbook';
 import { faultsOfPage } from './looks/faults-of-page';
 import { setUpMyShop } from './steps/set-up-my-shop';

@@ -3,10 +3,8 @@ import { aSausageKitchen, type SausageKitchen } from '../builders/a-sausage-kitc
 import { aSausageLot, type Reached } from '../builders/a-sausage-lot';
 import { aShop, type Shop, type Worker } from '../builders/a-shop';
 import { FixedClock } from './fixed-clock';
-import { furnishDemonstration, type Demonstration } from './in-a-browser-demonstration';
 import { handsOf, type SignsIn, type State } from './in-a-browser-hands';
 import { test as quiet } from './in-a-browser-quiet';
-import { furnished } from './in-a-browser-setup';
 import { openLarderbook, type Larderbook } from './larderbook';
 
 export { expect };
@@ -28,7 +26,6 @@ type OfTheWorker = {
   kitchen: SausageKitchen;
   /** A lot of it, brought this far in the last five hours, everything met. */
   aLot(reached: Reached): Promise<LotMade>;
-  demonstration: Demonstration;
   /** What a device remembers of a person who signed in on it. */
   handsOf(who: SignsIn): Promise<State>;
 };
@@ -39,25 +36,25 @@ const clock = new FixedClock(new Date());
 
 /**
  * Tests of the pages. Each worker of Playwright has a Larderbook of its own with one shop in it, which its tests share:
- * each makes the products and lots it is about. The demonstration is in it as well.
+ * each makes the products and lots it is about.
  */
 export const test = quiet.extend<OfEachTest, OfTheWorker>({
   larderbook: [
     async ({}, use) => {
-      const larderbook = await openLarderbook(process.env[furnished]);
+      const larderbook = await openLarderbook();
       await use(larderbook);
       await larderbook.close();
     },
-    { scope: 'worker', timeout: 90_000 },
+    { scope: 'worker', timeout: 600_000 },
   ],
   shop: [
     async ({ larderbook }, use) => {
       const shop = await aShop({ app: larderbook.address });
       await use({ ...shop, operator: await shop.hire('operator'), reviewer: await shop.hire('reviewer') });
     },
-    { scope: 'worker', timeout: 90_000 },
+    { scope: 'worker', timeout: 600_000 },
   ],
-  kitchen: [async ({ shop }, use) => use(await aSausageKitchen(shop, { clock })), { scope: 'worker', timeout: 90_000 }],
+  kitchen: [async ({ shop }, use) => use(await aSausageKitchen(shop, { clock })), { scope: 'worker', timeout: 600_000 }],
   aLot: [
     async ({ kitchen }, use) => {
       await use((reached) => {
@@ -66,11 +63,6 @@ export const test = quiet.extend<OfEachTest, OfTheWorker>({
       });
     },
     { scope: 'worker' },
-  ],
-  demonstration: [
-    // where there is no shop of one's own, the sign-in page has the demonstration's people on it and no form
-    async ({ larderbook, shop: _ }, use) => use(await furnishDemonstration(larderbook)),
-    { scope: 'worker', timeout: 90_000 },
   ],
   baseURL: ({ larderbook }, use) => use(larderbook.address),
 
