@@ -31,6 +31,7 @@ export function Dialog({ title, onClose, children, actions, closeLabel, closeLoo
       className={css.dialog}
       aria-labelledby={titleId}
       onCancel={(event) => {
+        if (event.target !== event.currentTarget) return; // React hands on what a dialog inside this one was told
         event.preventDefault(); // it stays until the owner unmounts it
         onClose();
       }}
