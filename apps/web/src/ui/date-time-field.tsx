@@ -19,14 +19,14 @@ type DateTimeFieldProps = FieldFrame & {
 /** By the clock on the shop's wall; asks which moment is meant where clocks change. */
 export function DateTimeField({ label, hint, error, optional, value, zone, onChange }: DateTimeFieldProps) {
   const say = useSay('recording');
-  const [noMoment, setNoMoment] = useState(''); // what is typed while the clock never showed it
-  const wall = value ? wallTime(value, zone) : noMoment;
+  const [noMoment, setNoMoment] = useState<string>(); // what is typed while it is half a time, or one the clock never showed
+  const wall = noMoment ?? (value && wallTime(value, zone));
   const moments = instantsAt(wall, zone);
   const never = wall && moments.length === 0 ? say('never-showed', { time: wall.slice(11) }) : undefined;
 
   const take = (next: string) => {
     const [first] = instantsAt(next, zone);
-    setNoMoment(first ? '' : next);
+    setNoMoment(first ? undefined : next);
     onChange(first ?? '');
   };
   return (

@@ -19,10 +19,13 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
   const say = useSay('lot-forms');
   const { zone, units } = useShop();
   const [open, setOpen] = useState<Circumstance>();
-  const [now] = useState(() => new Date().toISOString());
   const shut = () => setOpen(undefined);
+  const show = (which: Circumstance) => {
+    if (which === 'time') takenAt.setValue(takenAt.at()); // what stands in the field is what is recorded
+    setOpen(which);
+  };
   const toggle = (which: Circumstance, words: string) => (
-    <Button look="quiet" aria-expanded={open === which} onClick={() => setOpen(open === which ? undefined : which)}>
+    <Button look="quiet" aria-expanded={open === which} onClick={() => (open === which ? shut() : show(which))}>
       {words}
     </Button>
   );
@@ -33,14 +36,19 @@ export function Circumstances({ takenAt, instrument, delivery, children }: Circu
         {delivery?.chosen &&
           toggle('delivery', say('from-left', { code: delivery.chosen.code, weight: massIn(units, delivery.chosen.leftGrams) }))}
         {instrument && toggle('instrument', instrumentIn(instrument, say))}
-        {toggle('time', takenAt.value ? say('at-time', { time: { at: takenAt.value, show: 'time' } }) : say('just-now'))}
+        {toggle('time', timeIn(takenAt, say))}
       </div>
-      {open === 'time' && <DateTimeField label={say('when-was-it')} zone={zone} value={takenAt.value || now} onChange={takenAt.setValue} />}
+      {open === 'time' && <DateTimeField label={say('when-was-it')} zone={zone} value={takenAt.value ?? ''} onChange={takenAt.setValue} />}
       {open === 'instrument' && instrument && <InstrumentChoice instrument={instrument} onChosen={shut} />}
       {open === 'delivery' && delivery && <DeliveryChoice delivery={delivery} onChosen={shut} />}
       {delivery && !delivery.chosen && <p className={css.flag}>{say('no-delivery-left')}</p>}
     </div>
   );
+}
+
+function timeIn({ value }: TakenAt, say: SayOf<'lot-forms'>): string {
+  if (value === undefined) return say('just-now');
+  return value === '' ? say('when-was-it') : say('at-time', { time: { at: value, show: 'time' } });
 }
 
 /** An overdue instrument is not refused: its reading is kept with that remark. */

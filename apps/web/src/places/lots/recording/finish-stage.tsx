@@ -29,7 +29,7 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
   const what = say('finished', { point: name });
   const save = () =>
     recording.save(
-      { stageEndId: recording.id, lotId: lot.lotId, controlPointId, takenAt: takenAt.at(), ...amendsOf(amending) },
+      { stageEndId: recording.id, lotId: lot.lotId, controlPointId, takenAt: takenAt.toRecord(), ...amendsOf(amending) },
       say('what-in-lot', { what, lot: lot.code }),
     );
 
@@ -59,7 +59,7 @@ export function FinishStage({ lot, point, amending, onClose }: FinishStageProps)
     >
       {!amending && <Circumstances takenAt={takenAt} />}
       <Stack>
-        {amending && <DateTimeField label={say('when-finished')} zone={zone} value={takenAt.value} onChange={takenAt.setValue} />}
+        {amending && <DateTimeField label={say('when-finished')} zone={zone} value={takenAt.value ?? ''} onChange={takenAt.setValue} />}
         <p>{say('from-then-on')}</p>
         {verdicts.map((verdict, index) => (
           <VerdictWords key={index} verdict={tell(verdict, verdict.on)} />

@@ -45,11 +45,12 @@ export function Pack({ lot, amending, onClose }: { lot: Lot; amending?: Amending
   const proposed = lastDayOf(wallTime(takenAt.at(), zone).slice(0, 10), lot.useByDays);
   const save = (changed: string | undefined) =>
     recording.save(
-      { packingId: recording.id, lotId: lot.lotId, count, net, useBy: changed, takenAt: takenAt.at(), ...amendsOf(amending) },
+      { packingId: recording.id, lotId: lot.lotId, count, net, useBy: changed, takenAt: takenAt.toRecord(), ...amendsOf(amending) },
       say('packed-in-lot', { what, lot: lot.code }),
     );
   const again = () => {
     recording.again();
+    takenAt.again();
     setCount(undefined);
     setNet(undefined);
   };

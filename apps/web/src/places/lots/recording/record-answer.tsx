@@ -41,7 +41,7 @@ export function RecordAnswer({ lot, point: { controlPoint }, amending, onClose }
         lotId: lot.lotId,
         controlPointId: controlPoint.controlPointId,
         entered: { answer, seen, humidity: answer ? humidity : undefined },
-        takenAt: takenAt.at(),
+        takenAt: takenAt.toRecord(),
         ...amendsOf(amending),
       },
       say('what-in-lot', { what, lot: lot.code }),

@@ -33,7 +33,7 @@ export function Report({ lot, controlPointId, onClose }: { lot: Lot; controlPoin
   const save = () => {
     if (description.trim().length < 3) return setShort(true);
     void recording.save(
-      { deviationId: recording.id, lotId: lot.lotId, controlPointId, substance, description, takenAt: takenAt.at() },
+      { deviationId: recording.id, lotId: lot.lotId, controlPointId, substance, description, takenAt: takenAt.toRecord() },
       say('deviation-of-lot', { lot: lot.code }),
     );
   };

@@ -44,7 +44,7 @@ export function TakeOut({ lot, amending, onClose }: { lot: Lot; amending?: Amend
   const save = (weight: EnteredMass) => {
     setKept(weight);
     return recording.save(
-      { removalId: recording.id, lotId: lot.lotId, kind, weight, note: '', takenAt: takenAt.at(), ...amendsOf(amending) },
+      { removalId: recording.id, lotId: lot.lotId, kind, weight, note: '', takenAt: takenAt.toRecord(), ...amendsOf(amending) },
       say('what-in-lot', { what: weighing(weight), lot: lot.code }),
     );
   };

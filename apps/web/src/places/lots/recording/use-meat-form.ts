@@ -29,13 +29,14 @@ export function useMeatForm(lot: Lot, amending: Amending | undefined) {
         weight,
         trimmed,
         sure: sure || recording.refused?.code === 'implausible-value' || undefined,
-        takenAt: takenAt.at(),
+        takenAt: takenAt.toRecord(),
         ...amendsOf(amending),
       },
       say('what-in-lot', { what: say('item-weight', { item: from.what, weight: enteredWeight(trimmed) }), lot: lot.code }),
     );
   const again = () => {
     recording.again();
+    takenAt.again();
     setSource(undefined);
     setTaken(undefined);
   };

@@ -49,7 +49,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
         entered: { value: kept, unit: readingUnit(unit) },
         probe: probe || undefined,
         instrumentId: instrument.chosen?.instrumentId,
-        takenAt: takenAt.at(),
+        takenAt: takenAt.toRecord(),
         sure: sure || recording.refused?.code === 'implausible-value' || undefined,
         ...amendsOf(amending),
       },
@@ -63,7 +63,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   };
   const another = () => {
     recording.again();
-    takenAt.setValue('');
+    takenAt.again();
     turnToNext();
   };
   return {

@@ -53,7 +53,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
         receiptId: delivery.chosen?.receiptId,
         weight,
         instrumentId: instrument.chosen?.instrumentId,
-        takenAt: takenAt.at(),
+        takenAt: takenAt.toRecord(),
         sure: sure || recording.refused?.code === 'implausible-value' || undefined,
         ...amendsOf(amending),
       },

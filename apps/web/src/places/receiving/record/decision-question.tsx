@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useShop } from '../../../api/use-shop';
-import type { Refused } from '../../../outbox/use-recording';
+import type { Progress } from '../../../outbox/use-recording';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { Problem } from '../../../ui/problem';
@@ -18,14 +18,15 @@ import { receivingRange } from './receiving-units';
 type Decision = 'accepted' | 'refused';
 type DecisionQuestionProps = {
   draft: DeliveryDraft;
-  refused?: Refused;
-  busy: boolean;
-  onDecide: (decision: Decision, reason: string, takenAt: string) => void;
+  progress: Progress;
+  /** Its time and reason outlive a step back. */
+  onChange: (draft: DeliveryDraft) => void;
+  onDecide: (decision: Decision, reason: string) => void;
   /** Opens the question where something is put right. */
   onStep: (step: DeliveryStep) => void;
 };
 
-export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: DecisionQuestionProps) {
+export function DecisionQuestion({ draft, progress: { refused, busy }, onChange, onDecide, onStep }: DecisionQuestionProps) {
   const say = useSay('receiving');
   const { tell } = useTell();
   const sayShared = useSay('shared');
@@ -34,16 +35,18 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
   const objection = objectionTo(draft);
   const verdict = verdictOf(draft.item, draft.temperature);
   const [asking, setAsking] = useState<Decision>();
-  const [reason, setReason] = useState('');
   const [isMissing, setIsMissing] = useState(false);
-  const [takenAt, setTakenAt] = useState('');
   const [isTiming, setIsTiming] = useState(false);
-  const [now] = useState(() => new Date().toISOString());
+  const { came, reason = '' } = draft;
 
   const decide = (decision: Decision) => {
     const needsReason = decision === 'refused' || objection === 'needs a reason';
     setIsMissing(needsReason && reason.trim() === '');
-    if (!needsReason || reason.trim() !== '') onDecide(decision, needsReason ? reason.trim() : '', takenAt || new Date().toISOString());
+    if (!needsReason || reason.trim() !== '') onDecide(decision, needsReason ? reason.trim() : '');
+  };
+  const time = () => {
+    if (!isTiming) onChange({ ...draft, came: came || new Date().toISOString() }); // what stands in the field is what is recorded
+    setIsTiming(!isTiming);
   };
   const accept = () => (objection === 'needs a reason' ? setAsking('accepted') : decide('accepted'));
   const wrongStep = refused && stepOf(refused.fields, refused.code);
@@ -52,19 +55,21 @@ export function DecisionQuestion({ draft, refused, busy, onDecide, onStep }: Dec
       <DeliverySummary
         draft={draft}
         came={
-          <Button aria-expanded={isTiming} onClick={() => setIsTiming(!isTiming)}>
-            {takenAt ? say('at-time', { time: clock.time(Date.parse(takenAt)) }) : say('just-now')}
+          <Button aria-expanded={isTiming} onClick={time}>
+            {came === undefined ? say('just-now') : came === '' ? say('when-came') : say('at-time', { time: clock.time(Date.parse(came)) })}
           </Button>
         }
       />
-      {isTiming && <DateTimeField label={say('when-came')} zone={zone} value={takenAt || now} onChange={setTakenAt} />}
+      {isTiming && (
+        <DateTimeField label={say('when-came')} zone={zone} value={came ?? ''} onChange={(at) => onChange({ ...draft, came: at })} />
+      )}
       {verdict && <VerdictWords verdict={atTheDoor(tell(verdict, draft.item && receivingRange(draft.item)), say)} size="large" />}
       {asking && (
         <ReasonField
           decision={asking}
           value={reason}
           error={isMissing && reason.trim() === '' ? say('say-why') : undefined}
-          onChange={setReason}
+          onChange={(why) => onChange({ ...draft, reason: why })}
         />
       )}
       {refused && (

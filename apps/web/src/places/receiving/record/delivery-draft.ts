@@ -16,6 +16,10 @@ export type DeliveryDraft = {
   weight?: EnteredMass;
   /** `none`: it was not measured. */
   temperature?: Measured | 'none';
+  /** ISO 8601; undefined for now, empty while what is typed is no moment. */
+  came?: string;
+  /** Of refusing it, or of accepting it all the same. */
+  reason?: string;
 };
 export type DeliveryStep = 'item' | 'supplier' | 'label' | 'weight' | 'temperature' | 'decision';
 

@@ -32,7 +32,8 @@ export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryPro
     setDraft({ ...draft, ...parts });
     setStep(ofSteps[at + 1] ?? step);
   };
-  const save = (decision: 'accepted' | 'refused', reason: string, takenAt: string) => {
+  const save = (decision: 'accepted' | 'refused', reason: string) => {
+    const takenAt = draft.came ?? new Date().toISOString();
     const record = receiptOf(draft, { receiptId: recording.id, decision, reason, takenAt });
     if (record) void recording.save(record, say(`delivery-${decision}`, { item: draft.item?.name ?? '', weight: quantity(record.weight) }));
   };
@@ -82,9 +83,7 @@ export function RecordDelivery({ items, suppliers, receipts }: RecordDeliveryPro
           onTemperature={(temperature) => take({ temperature })}
         />
       )}
-      {step === 'decision' && (
-        <DecisionQuestion draft={draft} refused={recording.refused} busy={recording.busy} onDecide={save} onStep={setStep} />
-      )}
+      {step === 'decision' && <DecisionQuestion draft={draft} progress={recording} onChange={setDraft} onDecide={save} onStep={setStep} />}
       <StepBack isFirst={at === 0} onBack={() => setStep(steps[at - 1] ?? 'item')} />
     </Stack>
   );
