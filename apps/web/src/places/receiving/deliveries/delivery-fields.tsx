@@ -38,14 +38,14 @@ function WhatCame({ draft, errors, onChange, items }: FieldsProps & { items: { i
         choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
         value={draft.itemId}
         onChange={(itemId) => onChange({ ...draft, itemId })}
-        error={errors['receipt/itemId']}
+        error={errors['receipt.itemId']}
       />
       <FindField
         label={say('supplier')}
         choices={suppliers.map(({ supplierId, name }) => ({ value: supplierId, name }))}
         value={draft.supplierId}
         onChange={(supplierId) => onChange({ ...draft, supplierId })}
-        error={errors['receipt/supplierId']}
+        error={errors['receipt.supplierId']}
       />
       <TextField
         label={say('supplier-lot')}
@@ -53,7 +53,7 @@ function WhatCame({ draft, errors, onChange, items }: FieldsProps & { items: { i
         autoComplete="off"
         value={draft.supplierLot}
         onChange={(supplierLot) => onChange({ ...draft, supplierLot })}
-        error={errors['receipt/supplierLot']}
+        error={errors['receipt.supplierLot']}
       />
     </Columns>
   );
@@ -70,7 +70,7 @@ function HowMuch({ draft, errors, onChange, substance }: FieldsProps & Pick<Rece
         value={draft.weight}
         onChange={(weight) => onChange({ ...draft, weight })}
         decimals={3}
-        error={errors['receipt/weight/value']}
+        error={errors['receipt.weight.value']}
       />
       <SelectField
         label={say('unit-of-weight')}
@@ -87,7 +87,7 @@ function HowMuch({ draft, errors, onChange, substance }: FieldsProps & Pick<Rece
           value={draft.content}
           onChange={(content) => onChange({ ...draft, content })}
           decimals={4}
-          error={errors['receipt/fractionPercent']}
+          error={errors['receipt.fractionPercent']}
         />
       )}
     </Columns>
@@ -106,7 +106,7 @@ function HowWarmAndWhen({ draft, errors, onChange }: FieldsProps) {
         value={draft.temperature}
         onChange={(temperature) => onChange({ ...draft, temperature })}
         decimals={2}
-        error={errors['receipt/temperature/value']}
+        error={errors['receipt.temperature.value']}
       />
       <SelectField
         label={say('unit-of-temperature')}
@@ -119,7 +119,7 @@ function HowWarmAndWhen({ draft, errors, onChange }: FieldsProps) {
         zone={zone}
         value={draft.takenAt}
         onChange={(takenAt) => onChange({ ...draft, takenAt })}
-        error={errors['receipt/takenAt']}
+        error={errors['receipt.takenAt']}
       />
     </Columns>
   );

@@ -1,5 +1,5 @@
 import { useShop } from '../../../api/use-shop';
-import type { Refused } from '../../../outbox/use-recording';
+import type { Refused } from '../../../outbox/refused';
 import { Button } from '../../../ui/button';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { Form } from '../../../ui/form';
