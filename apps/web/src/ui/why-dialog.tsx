@@ -50,6 +50,7 @@ export function WhyDialog({ title, children, usual, verb, saving, instead, onRea
         {saving?.refused && <Problem error={{ title: saving.refused.words }} />}
         <Tiles
           label={say('usual-reasons')}
+          busy={saving?.busy}
           tiles={usualReasons[usual].map((code) => ({ key: code, title: say(code), onTap: () => onReason(say(code)) }))}
         />
         <TextArea label={say('another-reason')} optional maxLength={2000} value={own} onChange={setOwn} />

@@ -31,14 +31,19 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
   const saved = recording.saved ?? voiding.saved;
   const errors = { ...recording.refused?.fields, ...voiding.refused?.fields };
   const refused = recording.refused ?? voiding.refused;
-  const save = () =>
-    recording.save(
+  const save = async () => {
+    const corrected = await recording.save(
       {
         ...{ calibrationId: recording.id, instrumentId, method: check.method as CheckMethod, action: check.action },
         ...{ expected: numberOf(expected) ?? NaN, observed: numberOf(observed) ?? NaN, takenAt, amends: check.rowId, reason },
       },
       say('check-of-corrected', { name }),
     );
+    if (corrected) await voiding.dropRefused();
+  };
+  const strike = async () => {
+    if (await voiding.strike(reason)) await recording.dropRefused();
+  };
   if (saved) return <KeptDialog title={name} state={saved.state} recorded={say('check-saved')} onClose={onClose} />;
   return (
     <FormDialog
@@ -47,7 +52,7 @@ export function CorrectCheck({ instrument, check, onClose }: { instrument: Instr
       problem={refused && { title: refused.words }}
       busy={recording.busy}
       instead={
-        <Button busy={voiding.busy} onClick={() => void voiding.strike(reason)}>
+        <Button busy={voiding.busy} onClick={() => void strike()}>
           {sayShared('void')}
         </Button>
       }
