@@ -91,6 +91,7 @@ export const shipping = {
   'why-corrected': 'Why is it corrected?',
   'stays-struck': 'What was entered stays, struck through, with this reason.',
   'packages-of': 'Packages of {code}',
+  'is-taken-off': '{product}: none of them counts as shipped.',
   'recall-reaches': 'A recall reaches them by what stands here: keep it right.',
   'add-customer': 'Add a customer',
   'correct-named': 'Correct {name}',

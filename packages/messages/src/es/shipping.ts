@@ -94,6 +94,7 @@ export const shipping = translated<typeof english>()({
   'why-corrected': '¿Por qué se corrige?',
   'stays-struck': 'Lo anotado queda, tachado, con este motivo.',
   'packages-of': 'Paquetes de {code}',
+  'is-taken-off': '{product}: ninguno de ellos cuenta como enviado.',
   'recall-reaches': 'Un retiro del mercado los alcanza por lo que está aquí: manténgalo correcto.',
   'add-customer': 'Agregar un cliente',
   'correct-named': 'Corregir {name}',

@@ -5,14 +5,13 @@ import { useRecording } from '../../../outbox/use-recording';
 import { DateTimeField } from '../../../ui/date-time-field';
 import { FormDialog } from '../../../ui/form-dialog';
 import { KeptDialog } from '../../../ui/kept-dialog';
-import { numberOf } from '../../../ui/keypad-text';
 import { NumberField } from '../../../ui/number-field';
 import { TextArea } from '../../../ui/text-area';
 import { TextField } from '../../../ui/text-field';
 import { useSay } from '../../../ui/voice';
+import { isTakenOff, loadOf } from './corrected-load';
 import type { Shipment } from './shipment';
 
-/** A line of none is taken off the load. */
 export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onClose: () => void }) {
   const say = useSay('shipping');
   const { zone } = useShop();
@@ -24,12 +23,13 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
   const [leftAt, setLeftAt] = useState(made.at);
   const [counts, setCounts] = useState(() => new Map(lines.map(({ packingId, count }) => [packingId, String(count)])));
   const errors = recording.refused?.fields ?? {};
-  const load = lines.map(({ packingId }) => ({ packingId, count: numberOf(counts.get(packingId) ?? '') ?? 0 }));
+  const load = loadOf(lines, counts);
+  const errorOf = (packingId: string) => errors[`lines.${load.findIndex((line) => line.packingId === packingId)}.count`];
   const save = () =>
     recording.save(
       {
         ...{ shipmentId: recording.id, customerId: customer.customerId, document, takenAt: leftAt, amends: rowId, reason },
-        lines: load.filter(({ count }) => count > 0),
+        lines: load,
       },
       say('shipment-corrected', named),
     );
@@ -55,7 +55,8 @@ export function CorrectShipment({ shipment, onClose }: { shipment: Shipment; onC
         <NumberField
           key={packingId}
           label={say('packages-of', { code: packingCode })}
-          hint={productName}
+          hint={isTakenOff(counts, packingId) ? say('is-taken-off', { product: productName }) : productName}
+          error={errorOf(packingId)}
           decimals={0}
           value={counts.get(packingId) ?? ''}
           onChange={(count) => setCounts(new Map(counts).set(packingId, count))}
