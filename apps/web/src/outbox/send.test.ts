@@ -123,6 +123,14 @@ test('another person’s entries wait for that person', async () => {
   expect([...shop.rows.keys()]).toEqual(['1']);
 });
 
+test('an entry that the server failed on is tried again, though another person’s waits beside it', async () => {
+  const shop = aShop([anEntry('1', { personId: 'ben' }), anEntry('2', { failures: 2 })], [problem(500)]);
+  const { send, pauses, reasons } = aSender(shop);
+  await send();
+  expect(reasons).toEqual(['server-failed']);
+  expect(pauses).toEqual([2000]);
+});
+
 function aSender(shop: ReturnType<typeof aShop>) {
   const pauses: number[] = [];
   const timers: (() => void)[] = [];

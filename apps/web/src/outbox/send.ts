@@ -51,8 +51,8 @@ export async function sendWaiting({ store, deliver, tell, mayDeliver }: Sending)
 }
 
 function pauseReason(waiting: Entry[], skipped: Set<string>): PauseReason {
-  if (waiting.length > 0) return 'sign-in'; // they are another person's
-  return skipped.size > 0 ? 'server-failed' : 'empty';
+  if (skipped.size > 0) return 'server-failed'; // to be tried again, whoever else's wait
+  return waiting.length > 0 ? 'sign-in' : 'empty'; // what waits is another person's
 }
 
 type Attempt =
