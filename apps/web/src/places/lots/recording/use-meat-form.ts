@@ -2,6 +2,7 @@ import { putIn, type Lot } from '@larderbook/contracts';
 import type { EnteredMass } from '@larderbook/haccp';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
+import { useSure } from '../../../outbox/use-sure';
 import { useSay } from '../../../ui/voice';
 import { enteredWeight } from '../say/entered';
 import { amendsOf, type Amending } from './amending';
@@ -14,13 +15,15 @@ export type MeatForm = ReturnType<typeof useMeatForm>;
 export function useMeatForm(lot: Lot, amending: Amending | undefined) {
   const say = useSay('lot-forms');
   const recording = useRecording(putIn);
+  const { isSure, setAsked } = useSure(recording.refused);
   const takenAt = useTakenAt(amending);
   const corrected = lot.inputs.find(({ inputId }) => inputId === amending?.id);
   const [source, setSource] = useState<Source | undefined>(corrected?.from);
   const [taken, setTaken] = useState<EnteredMass>();
 
-  const save = (from: Source, weight: EnteredMass, trimmed: EnteredMass, sure = false) =>
-    recording.save(
+  const save = (from: Source, weight: EnteredMass, trimmed: EnteredMass, sure = false) => {
+    setAsked({ weight, trimmed });
+    return recording.save(
       {
         inputId: recording.id,
         lotId: lot.lotId,
@@ -28,12 +31,13 @@ export function useMeatForm(lot: Lot, amending: Amending | undefined) {
         sourceLotId: from.lotId,
         weight,
         trimmed,
-        sure: sure || recording.refused?.code === 'implausible-value' || undefined,
+        sure: sure || isSure({ weight, trimmed }) || undefined,
         takenAt: takenAt.toRecord(),
         ...amendsOf(amending),
       },
       say('what-in-lot', { what: say('item-weight', { item: from.what, weight: enteredWeight(trimmed) }), lot: lot.code }),
     );
+  };
   const again = () => {
     recording.again();
     takenAt.again();

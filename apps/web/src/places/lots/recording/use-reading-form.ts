@@ -3,6 +3,7 @@ import type { PointForecast } from '@larderbook/haccp';
 import { codedText } from '@larderbook/messages';
 import { useState } from 'react';
 import { useRecording } from '../../../outbox/use-recording';
+import { useSure } from '../../../outbox/use-sure';
 import type { KeptNumber } from '../../../ui/keypad';
 import { numberOf } from '../../../ui/keypad-text';
 import { useFigures, useSay, useSpoken } from '../../../ui/voice';
@@ -23,6 +24,7 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
   const figures = useFigures();
   const { controlPoint } = point;
   const recording = useRecording(recordReading);
+  const { isSure, setAsked } = useSure(recording.refused);
   const takenAt = useTakenAt(amending);
   const amended = point.readings.find(({ readingId }) => readingId === amending?.id);
   const { turnToNext, ...probed } = useProbe(lot, point, amended);
@@ -40,17 +42,19 @@ export function useReadingForm(lot: Lot, point: ControlPointOnLot, amending: Ame
 
   const save = ({ value: kept, unit, sure }: KeptNumber) => {
     const at = Date.parse(takenAt.at());
+    const number = { value: kept, unit: readingUnit(unit) };
+    setAsked(number);
     setForecast(previewForecast(point, lot, { value: kept, unit, probe, at }, amending?.id));
     return recording.save(
       {
         readingId: recording.id,
         lotId: lot.lotId,
         controlPointId: controlPoint.controlPointId,
-        entered: { value: kept, unit: readingUnit(unit) },
+        entered: number,
         probe: probe || undefined,
         instrumentId: instrument.chosen?.instrumentId,
         takenAt: takenAt.toRecord(),
-        sure: sure || recording.refused?.code === 'implausible-value' || undefined,
+        sure: sure || isSure(number) || undefined,
         ...amendsOf(amending),
       },
       say('what-in-lot', { what, lot: lot.code }),

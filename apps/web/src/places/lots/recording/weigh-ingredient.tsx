@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { ask } from '../../../api/ask';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
+import { useSure } from '../../../outbox/use-sure';
 import { Caution } from '../../../ui/caution';
 import { Dialog } from '../../../ui/dialog';
 import { useSay, useSpoken } from '../../../ui/voice';
@@ -33,6 +34,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const told = useSpoken('lot-forms');
   const { units } = useShop();
   const recording = useRecording(weighIn);
+  const { isSure, setAsked } = useSure(recording.refused);
   const takenAt = useTakenAt(amending);
   const instrument = useInstrument('scale');
   const delivery = useDelivery(lot, target.itemId);
@@ -45,6 +47,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const weighed = (weight: EnteredMass) => say('item-weight', { item: target.itemName, weight: enteredWeight(weight) });
   const save = (weight: EnteredMass, sure: boolean) => {
     setKept(weight);
+    setAsked(weight);
     return recording.save(
       {
         weighingId: recording.id,
@@ -54,7 +57,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
         weight,
         instrumentId: instrument.chosen?.instrumentId,
         takenAt: takenAt.toRecord(),
-        sure: sure || recording.refused?.code === 'implausible-value' || undefined,
+        sure: sure || isSure(weight) || undefined,
         ...amendsOf(amending),
       },
       say('what-in-lot', { what: weighed(weight), lot: lot.code }),

@@ -1,6 +1,8 @@
 import { correctReceipt, type Receipt } from '@larderbook/contracts';
 import { useState } from 'react';
+import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
+import { useSure } from '../../../outbox/use-sure';
 import { FormDialog } from '../../../ui/form-dialog';
 import { KeptDialog } from '../../../ui/kept-dialog';
 import { TextArea } from '../../../ui/text-area';
@@ -12,15 +14,20 @@ import { DeliveryFields } from './delivery-fields';
 export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClose: () => void }) {
   const say = useSay('receiving');
   const recording = useRecording(correctReceipt);
-  const [draft, setDraft] = useState(() => draftOf(receipt));
+  const { degrees } = useShop();
+  const [draft, setDraft] = useState(() => draftOf(receipt, degrees));
   const [reason, setReason] = useState('');
   const errors = recording.refused?.fields ?? {};
-  const mustAsk = recording.refused?.code === 'implausible-value';
-  const save = () =>
-    recording.save(
-      { correctionId: recording.id, amends: receipt.rowId, reason, receipt: { ...receivedOf(draft), sure: mustAsk || undefined } },
+  const { isSure, setAsked } = useSure(recording.refused);
+  const received = receivedOf(draft);
+  const sure = isSure(received);
+  const save = () => {
+    setAsked(received);
+    return recording.save(
+      { correctionId: recording.id, amends: receipt.rowId, reason, receipt: { ...received, sure: sure || undefined } },
       say('delivery-corrected', { code: receipt.code }),
     );
+  };
 
   if (recording.saved)
     return (
@@ -37,7 +44,7 @@ export function CorrectDelivery({ receipt, onClose }: { receipt: Receipt; onClos
       errors={errors}
       problem={recording.refused && { title: recording.refused.words }}
       busy={recording.busy}
-      saveLabel={mustAsk ? say('save-all-the-same') : undefined}
+      saveLabel={sure ? say('save-all-the-same') : undefined}
       onSave={() => void save()}
       onClose={onClose}
     >

@@ -1,24 +1,29 @@
 import type { correctReceipt, InputOf, Receipt } from '@larderbook/contracts';
+import type { TemperatureUnit } from '@larderbook/haccp';
 import { numberOf } from '../../../ui/keypad-text';
 
 type Received = InputOf<typeof correctReceipt>['receipt'];
 
 export type CorrectedDraft = ReturnType<typeof draftOf>;
 
-export const draftOf = ({
-  item,
-  supplier,
-  supplierLot,
-  supplierEstablishmentNumber,
-  killDate,
-  packDate,
-  weight,
-  fractionPercent,
-  temperature,
-  decision,
-  reason,
-  made,
-}: Receipt) => ({
+/** A temperature that is added is in the shop's degrees. */
+export const draftOf = (
+  {
+    item,
+    supplier,
+    supplierLot,
+    supplierEstablishmentNumber,
+    killDate,
+    packDate,
+    weight,
+    fractionPercent,
+    temperature,
+    decision,
+    reason,
+    made,
+  }: Receipt,
+  degrees: TemperatureUnit,
+) => ({
   itemId: item.itemId,
   supplierId: supplier.supplierId,
   supplierLot,
@@ -29,7 +34,7 @@ export const draftOf = ({
   unit: weight.unit,
   content: fractionPercent === undefined ? '' : String(fractionPercent),
   temperature: temperature === undefined ? '' : String(temperature.value),
-  degrees: temperature?.unit ?? '°F',
+  degrees: temperature?.unit ?? degrees,
   decision,
   why: reason,
   takenAt: made.at,
