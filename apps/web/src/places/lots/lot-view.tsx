@@ -30,7 +30,7 @@ export function LotView({ lot, unsent }: { lot: Lot; unsent: Entry[] }) {
   const tell = useAccount();
   const { mayRecord } = useShop();
   const [doing, setDoing] = useState<Doing>();
-  const kept = keptLines(unsent, lot.lotId, useSay('day-sheet'));
+  const kept = keptLines(unsent, lot, useSay('day-sheet'));
   return (
     <Stack>
       <PageHeader

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Entry } from '../../../outbox/entry';
-import { aLot, at, aTarget, ms } from '../test-lots/a-lot';
+import { aLot, anInput, aReading, at, aTarget, ms, weight } from '../test-lots/a-lot';
 import { aPoint, dwell, nitrite } from '../test-lots/a-point';
 import { ids } from '../test-lots/ids';
 import { previewReadingOf } from './preview-curve';
@@ -85,4 +85,40 @@ test('cure that was weighed without a signal counts, so that nobody weighs it tw
 
 test('an entry of an older version that no longer reads is left to the server', () => {
   expect(withUnsent(lot, [kept('readings', '10:00', { entered: 'hot' })])).toEqual(lot);
+});
+
+const voided = (amends: string, wall = '10:04'): Entry => ({
+  ...kept('voids', wall, {}),
+  body: { what: 'reading', amends, reason: 'It never happened' },
+});
+
+test('a void that waits takes what it names out, kept or sent before', () => {
+  const [first, cold] = [reading('10:00', 146), reading('10:03', 90)];
+  expect(preview([first, cold])).not.toBe('met');
+  expect(preview([first, cold, voided(cold.id)])).toBe('met');
+  const sent = aLot({ controlPoints: [{ ...cook, readings: [aReading('10:03', 90)] }] });
+  const [point] = withUnsent(sent, [voided(ids.of('reading 10:03 90'))]).controlPoints;
+  expect(point?.readings).toMatchObject([{ amendedBy: ids.of('voids 10:04') }]);
+});
+
+test('meat that waits counts in the meat block, and nothing reckoned for less of it stands', () => {
+  const target = aTarget('Curing salt 6.25 %', { substance: 'sodium nitrite', maxGrams: 25 });
+  const half = aLot({
+    meatBlockGrams: 5_000,
+    inputs: [anInput('07:30', { trimmed: weight(5, 'kg') })],
+    targets: [target],
+    controlPoints: [aPoint({ name: 'Cure', takenAs: 'weighings', limits: [nitrite] })],
+  });
+  const more = kept('inputs', '07:45', {
+    receiptId: ids.of('receipt'),
+    weight: { value: 5, unit: 'kg' },
+    trimmed: { value: 5, unit: 'kg' },
+  });
+  const cure = { target, weight: { value: 20, unit: 'g' as const }, percent: 6.25 };
+  expect(previewWeighing(half, cure)).toMatchObject([{ kind: 'missed' }]);
+  const whole = withUnsent(half, [more]);
+  expect(whole.meatBlockGrams).toBe(10_000);
+  expect(whole.targets[0]?.maxGrams).toBeUndefined();
+  expect(previewWeighing(whole, cure)).toMatchObject([{ kind: 'met' }]);
+  expect(withUnsent(half, [more, voided(more.id)]).meatBlockGrams).toBe(5_000);
 });

@@ -1,10 +1,12 @@
 import type { SayOf } from '@larderbook/messages';
+import type { Lot } from '@larderbook/contracts';
 import type { Entry } from '../../../outbox/entry';
+import { isOfLot } from '../preview/of-lot';
 import type { SheetLine } from './sheet-line';
 
-export function keptLines(entries: Entry[], lotId: string, say: SayOf<'day-sheet'>): SheetLine[] {
+export function keptLines(entries: Entry[], lot: Lot, say: SayOf<'day-sheet'>): SheetLine[] {
   return entries
-    .filter(({ body }) => body?.lotId === lotId)
+    .filter((entry) => isOfLot(lot, entry))
     .map(({ id, what, takenAt, state, problem }) => ({
       id,
       kind: 'kept',
