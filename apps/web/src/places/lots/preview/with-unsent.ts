@@ -46,8 +46,8 @@ const adders: Record<string, (lot: Lot, entry: Entry) => Lot | undefined> = {
     const { data } = putIn.body.safeParse(body);
     if (!data) return undefined;
     const { receiptId, sourceLotId, amends, reason = '' } = data;
-    const [weight, trimmed] = [data.weight, data.trimmed].map(weighed);
-    if (!weight || !trimmed) return undefined;
+    const weight = weighed(data.weight);
+    const trimmed = data.trimmed ? weighed(data.trimmed) : weight;
     const from = { receiptId, lotId: sourceLotId, code: '', what: '' };
     const input = { inputId: id, from, weight, trimmed, flags: [], made: madeAt(takenAt), amends, reason };
     const before = without(lot, amends, id);

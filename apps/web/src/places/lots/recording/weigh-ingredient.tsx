@@ -5,7 +5,7 @@ import { useState } from 'react';
 import { ask } from '../../../api/ask';
 import { useShop } from '../../../api/use-shop';
 import { useRecording } from '../../../outbox/use-recording';
-import { useSure } from '../../../outbox/use-sure';
+import { isSureOf } from '../../../outbox/use-sure';
 import { Caution } from '../../../ui/caution';
 import { Dialog } from '../../../ui/dialog';
 import { useSay, useSpoken } from '../../../ui/voice';
@@ -34,7 +34,6 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const told = useSpoken('lot-forms');
   const { units } = useShop();
   const recording = useRecording(weighIn);
-  const { isSure, setAsked } = useSure(recording.refused);
   const takenAt = useTakenAt(amending);
   const instrument = useInstrument('scale');
   const delivery = useDelivery(lot, target.itemId);
@@ -47,7 +46,6 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
   const weighed = (weight: EnteredMass) => say('item-weight', { item: target.itemName, weight: enteredWeight(weight) });
   const save = (weight: EnteredMass, sure: boolean) => {
     setKept(weight);
-    setAsked(weight);
     return recording.save(
       {
         weighingId: recording.id,
@@ -57,7 +55,7 @@ export function WeighIngredient({ lot, target, amending, onNext, onClose }: Weig
         weight,
         instrumentId: instrument.chosen?.instrumentId,
         takenAt: takenAt.toRecord(),
-        sure: sure || isSure(weight) || undefined,
+        sure: sure || isSureOf(recording.refused, kept, weight) || undefined,
         ...amendsOf(amending),
       },
       say('what-in-lot', { what: weighed(weight), lot: lot.code }),
