@@ -1,5 +1,6 @@
 import { useSyncExternalStore } from 'react';
 import type { z } from 'zod';
+import { useSession } from '../../api/session';
 import { announce } from '../../ui/announcer';
 import { useSay } from '../../ui/voice';
 
@@ -13,12 +14,12 @@ type Kept<D> = {
 };
 
 /**
- * A draft is kept on this device until it is saved or thrown away, so that it outlives a closed tablet. A draft of an
- * older shape is passed over.
+ * A draft is kept on this device, for the person who began it, until it is saved or thrown away, so that it outlives a
+ * closed tablet. A draft of an older shape is passed over.
  */
 export function useKeptDraft<S extends z.ZodType>(schema: S, name: string): Kept<z.output<S>> {
   const say = useSay('products');
-  const key = `larderbook.draft.${name}`;
+  const key = `larderbook.draft.${useSession()?.personId ?? ''}.${name}`;
   const draft = useSyncExternalStore(listen, () => draftOf(schema, key));
   return { draft, keep: (next) => keepDraft(key, next, () => announce(say('no-room-here'), { urgent: true })) };
 }
