@@ -16,11 +16,12 @@ export type Session = SignedIn & { expired: boolean };
  */
 export const session = queryOptions<Session | null>({
   queryKey: key,
-  queryFn: async ({ signal }) => {
+  queryFn: async ({ signal, client }) => {
     if (isNobodyHere()) return null;
     try {
       const who = await call(whoIsSignedIn, {}, signal);
       remember(who);
+      if (!isSame(client.getQueryData<Session>(key), who)) void forgetOthers(client); // signed in in another tab
       return { ...who, expired: false };
     } catch (error) {
       if (!(error instanceof ApiProblem) || error.status !== 401) throw error;
@@ -57,6 +58,14 @@ export function leave(queries: QueryClient): void {
   queries.clear();
   queries.setQueryData(key, null);
 }
+
+/** Whether this tab shows what the person saw whom the device remembers. */
+export const isShownHere = (queries: QueryClient): boolean => isSame(queries.getQueryData<Session>(key), remembered());
+
+const isSame = (one: SignedIn | null | undefined, other: SignedIn | undefined): boolean =>
+  one?.personId === other?.personId && one?.establishmentId === other?.establishmentId;
+
+const forgetOthers = (queries: QueryClient) => queries.resetQueries({ predicate: ({ queryKey }) => queryKey[0] !== key[0] });
 
 function remember(who: SignedIn | null): void {
   if (who) localStorage.setItem(place, JSON.stringify(who));

@@ -1,5 +1,5 @@
 import { dehydrate, hydrate, type DehydratedState, type QueryClient } from '@tanstack/react-query';
-import { remembered } from '../api/session';
+import { isShownHere, remembered } from '../api/session';
 
 const cacheName = 'answers';
 const address = '/kept-answers';
@@ -30,9 +30,10 @@ async function restore(queries: QueryClient): Promise<void> {
   void queries.invalidateQueries({ refetchType: 'none' }); // however new, it is asked for again where there is a network
 }
 
-async function persist(queries: QueryClient): Promise<void> {
+export async function persist(queries: QueryClient): Promise<void> {
   const personId = remembered()?.personId;
   if (!personId) return void (await caches.delete(cacheName));
+  if (!isShownHere(queries)) return; // another person signed in in another tab: theirs stays
   const state = dehydrate(queries, {
     shouldDehydrateMutation: () => false,
     shouldDehydrateQuery: ({ state: { data }, queryKey: [route] }) => data !== undefined && route !== '/session',

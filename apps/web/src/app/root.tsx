@@ -53,7 +53,7 @@ function AtTheDoor() {
 
 function Inside() {
   const { data: who, error, refetch } = useQuery(session);
-  if (who) return <Shell who={who} />;
+  if (who) return <Shell key={`${who.establishmentId} ${who.personId}`} who={who} />; // nobody writes on in another's form
   if (who === null) return <Door />;
   return <main className={css.door}>{error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />}</main>;
 }
