@@ -1,17 +1,19 @@
 import type { Entry } from '../outbox/entry';
 import { discard, sendAgain, sendNow } from '../outbox/outbox';
-import type { PauseReason } from '../outbox/send';
 import { useOutbox } from '../outbox/use-outbox';
 import { Button } from '../ui/button';
 import { Dialog } from '../ui/dialog';
 import { useSay } from '../ui/voice';
 import css from './outbox-slot.module.css';
 import { ParkedEntry } from './parked-entry';
+import { sayWhy } from './say-outbox';
 
 export function OutboxDialog({ onClose }: { onClose: () => void }) {
   const say = useSay('shell');
   const sayShared = useSay('shared');
-  const { waiting, parked, why } = useOutbox();
+  const outbox = useOutbox();
+  const { waiting, parked } = outbox;
+  const why = sayWhy(outbox, say);
   return (
     <Dialog
       title={say('outbox-title')}
@@ -19,8 +21,7 @@ export function OutboxDialog({ onClose }: { onClose: () => void }) {
       onClose={onClose}
       actions={waiting.length > 0 && <Button onClick={() => void sendNow()}>{say('send-now')}</Button>}
     >
-      {waiting.length + parked.length === 0 && <p>{say('outbox-empty')}</p>}
-      {waiting.length > 0 && <p>{say(codes[why ?? 'empty'])}</p>}
+      {why && <p>{why}</p>}
       <Waiting entries={waiting} />
       {parked.map((entry) => (
         <ParkedEntry key={entry.id} entry={entry} onSendAgain={() => void sendAgain(entry.id)} onDiscard={() => void discard(entry.id)} />
@@ -39,11 +40,3 @@ function Waiting({ entries }: { entries: Entry[] }) {
     </ol>
   );
 }
-
-const codes = {
-  empty: 'being-sent',
-  'no-connection': 'no-connection',
-  'sign-in': 'other-person',
-  'server-failed': 'server-failed',
-  'device-failed': 'device-failed',
-} as const satisfies Record<PauseReason, string>;

@@ -7,21 +7,27 @@ import { announce } from '../ui/announcer';
 import { useSay } from '../ui/voice';
 import { OutboxDialog } from './outbox-dialog';
 import css from './outbox-slot.module.css';
+import { sayOutbox } from './say-outbox';
 
 /** The outbox is always in sight. */
 export function OutboxSlot({ signedIn }: { signedIn: string | undefined }) {
   const say = useSay('shell');
-  const { waiting, parked } = useOutbox();
+  const outbox = useOutbox();
+  const { read, parked } = outbox;
   const [open, setOpen] = useState(false);
   useAnnouncements();
   useEffect(() => {
     if (signedIn) void sendNow(); // their entries may have waited for them
   }, [signedIn]);
-  const count = waiting.length + parked.length;
   return (
     <>
-      <button type="button" className={css.slot} data-parked={parked.length > 0 || undefined} onClick={() => setOpen(true)}>
-        <strong>{count === 0 ? say('all-sent') : say('not-sent', { count })}</strong>
+      <button
+        type="button"
+        className={css.slot}
+        data-parked={parked.length > 0 || read === 'unreadable' || undefined}
+        onClick={() => setOpen(true)}
+      >
+        <strong>{sayOutbox(outbox, say)}</strong>
         {parked.length > 0 && <span>{say('refused', { count: parked.length })}</span>}
       </button>
       {open && <OutboxDialog onClose={() => setOpen(false)} />}

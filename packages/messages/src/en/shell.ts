@@ -20,6 +20,7 @@ export const shell = {
   'carries-this-name': 'What is recorded now carries this name. Sign out before somebody else uses this device.',
   'waits-for':
     '{count, plural, one {# entry on this device is not sent yet. It is sent the next time {who} signs in.} other {# entries on this device are not sent yet. They are sent the next time {who} signs in.}}',
+  unreadable: 'Entries cannot be read',
   'all-sent': 'All in the book',
   'not-sent': '{count, plural, one {# not sent yet} other {# not sent yet}}',
   refused: '{count, plural, one {# not accepted} other {# not accepted}}',

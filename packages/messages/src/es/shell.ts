@@ -22,6 +22,7 @@ export const shell = translated<typeof english>()({
   'carries-this-name': 'Lo que se anote ahora lleva este nombre. Cierre la sesión antes de que otra persona use este dispositivo.',
   'waits-for':
     '{count, plural, one {# entrada de este dispositivo todavía no se ha enviado. Se envía la próxima vez que {who} inicie sesión.} other {# entradas de este dispositivo todavía no se han enviado. Se envían la próxima vez que {who} inicie sesión.}}',
+  unreadable: 'No se pueden leer las entradas',
   'all-sent': 'Todo en el libro',
   'not-sent': '{count, plural, one {# sin enviar} other {# sin enviar}}',
   refused: '{count, plural, one {# no aceptada} other {# no aceptadas}}',
