@@ -2,6 +2,7 @@ import { listPackings } from '@larderbook/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ask } from '../../../api/ask';
+import { useOutbox } from '../../../outbox/use-outbox';
 import { Button } from '../../../ui/button';
 import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
@@ -11,7 +12,7 @@ import { useSay } from '../../../ui/voice';
 import type { Customer } from '../customers/customer';
 import type { Packing } from '../stock/packing';
 import { HowMany } from './how-many';
-import { putOn, takeOff, type LoadLine } from './load';
+import { leftBeside, putOn, takeOff, type LoadLine } from './load';
 import { LoadList } from './load-list';
 import { PackagesToLoad } from './packages-to-load';
 
@@ -27,8 +28,10 @@ export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadP
   const say = useSay('shipping');
   const { data, error, refetch } = useQuery(ask(listPackings, { left: 'some' }));
   const [counting, setCounting] = useState<Packing>();
+  const { waiting } = useOutbox();
+  const packings = data && leftBeside(data.packings, waiting);
   const now = (packing: Packing) =>
-    data?.packings.find(({ packingId }) => packingId === packing.packingId) ?? { ...packing, ...(data && { left: 0 }) };
+    packings?.find(({ packingId }) => packingId === packing.packingId) ?? { ...packing, ...(packings && { left: 0 }) };
   const isOn = ({ packingId }: Packing) => load.some(({ packing }) => packing.packingId === packingId);
   return (
     <Question title={say('what-gets', { name: customer.name })}>
@@ -42,10 +45,10 @@ export function LoadPackages({ customer, load, onChange, onNext, onBack }: LoadP
           )}
           <Button onClick={onBack}>{say('another-customer')}</Button>
         </Row>
-        {data && (
-          <PackagesToLoad packings={data.packings.filter((packing) => !isOn(packing))} onTap={setCounting} isFirst={load.length === 0} />
+        {packings && (
+          <PackagesToLoad packings={packings.filter((packing) => !isOn(packing))} onTap={setCounting} isFirst={load.length === 0} />
         )}
-        {!data && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
+        {!packings && (error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />)}
       </Stack>
       {counting && (
         <HowMany

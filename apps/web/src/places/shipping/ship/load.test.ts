@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import type { Entry } from '../../../outbox/entry';
 import type { Packing } from '../stock/packing';
-import { lineProblems, loadCount, loadGrams, putOn, takeOff } from './load';
+import { leftBeside, lineProblems, loadCount, loadGrams, putOn, takeOff } from './load';
 
 const aPacking = (packingId: string, grams = 500): Packing => ({
   packingId,
@@ -44,4 +45,19 @@ test('a refusal stands beside the line it names, whichever part of the line is w
   ]);
   expect([...lineProblems(load, { 'lines.0.count': 'At least 1.' }).keys()]).toEqual(['sausage']);
   expect(lineProblems(load, { document: 'At most 80 characters.', 'lines.10': 'another line' }).size).toBe(0);
+});
+
+test('what waits on this device to be sent as shipped is not left to load, and a correction is not counted twice', () => {
+  const [first, second] = ['01990000-0000-7000-8000-0000000000a1', '01990000-0000-7000-8000-0000000000a2'];
+  const packings = [aPacking(first), aPacking(second)];
+  const shipment = (count: number, more = {}): Entry => {
+    const lines = [{ packingId: first, count }];
+    const body = { customerId: second, document: '', takenAt: '2026-03-02T08:00:00Z', lines, ...more };
+    const who = { what: '', establishmentId: '', personId: '', takenAt: '' };
+    return { id: 's', method: 'PUT', path: '/shipments/s', body, ...who, state: 'waiting', failures: 0 };
+  };
+  const left = (...unsent: Entry[]) => leftBeside(packings, unsent).map((packing) => packing.left);
+  expect(left(shipment(5))).toEqual([7, 12]);
+  expect(left(shipment(5), shipment(7))).toEqual([12]);
+  expect(left(shipment(5, { amends: second, reason: 'Two stayed' }))).toEqual([12, 12]);
 });

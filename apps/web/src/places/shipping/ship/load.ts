@@ -1,3 +1,5 @@
+import { recordShipment } from '@larderbook/contracts';
+import type { Entry } from '../../../outbox/entry';
 import type { Packing } from '../stock/packing';
 
 /** Packages of one packing run, which is on the load once. */
@@ -24,4 +26,17 @@ export function lineProblems(load: readonly LoadLine[], fields: Record<string, s
       return said ? [[packing.packingId, said] as const] : [];
     }),
   );
+}
+
+/** Less what waits on this device to be sent as shipped. A correction takes the place of what was counted already. */
+export function leftBeside(packings: Packing[], unsent: Entry[]): Packing[] {
+  const gone = new Map<string, number>();
+  for (const { path, body } of unsent) {
+    const { data } = recordShipment.body.safeParse(path.startsWith('/shipments/') ? body : undefined);
+    if (!data || data.amends !== undefined) continue;
+    for (const { packingId, count } of data.lines) gone.set(packingId, (gone.get(packingId) ?? 0) + count);
+  }
+  return packings
+    .map((packing) => ({ ...packing, left: packing.left - (gone.get(packing.packingId) ?? 0) }))
+    .filter(({ left }) => left > 0);
 }
