@@ -1,16 +1,18 @@
 import { useState } from 'react';
 import type { Entry } from '../outbox/entry';
+import { saidIn } from '../outbox/said-in';
 import { Button } from '../ui/button';
 import { Row } from '../ui/stack';
-import { useSay } from '../ui/voice';
+import { useFigures, useSay } from '../ui/voice';
 import css from './outbox-slot.module.css';
 
 type ParkedEntryProps = { entry: Entry; onSendAgain: () => void; onDiscard: () => void };
 
-/** Deleting asks once more. */
+/** What it says stands there to be read and entered anew. Deleting asks once more. */
 export function ParkedEntry({ entry, onSendAgain, onDiscard }: ParkedEntryProps) {
   const say = useSay('shell');
   const sayShared = useSay('shared');
+  const { quantity } = useFigures();
   const [isDiscarding, setIsDiscarding] = useState(false);
   return (
     <section className={css.parked} aria-label={entry.what}>
@@ -18,6 +20,9 @@ export function ParkedEntry({ entry, onSendAgain, onDiscard }: ParkedEntryProps)
       <p>
         {entry.problem?.title} {entry.problem?.detail}
       </p>
+      {saidIn(entry.body).map((said, i) => (
+        <p key={i}>{typeof said === 'string' ? said : quantity(said)}</p>
+      ))}
       {isDiscarding ? (
         <>
           <p>

@@ -34,6 +34,8 @@ export const deviations = {
   'part-action': 'Corrective action',
   'part-disposition': 'What becomes of the product',
   'part-closing': 'Closing',
+  unsent:
+    '{count, plural, one {One entry about this deviation is on this device, not sent yet.} other {# entries about this deviation are on this device, not sent yet.}}',
   'do-action': 'Record the corrective action',
   'do-disposition': 'Decide',
   'do-closing': 'Close the deviation',

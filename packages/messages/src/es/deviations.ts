@@ -36,6 +36,8 @@ export const deviations = translated<typeof english>()({
   'part-action': 'Acción correctiva',
   'part-disposition': 'Destino del producto',
   'part-closing': 'Cierre',
+  unsent:
+    '{count, plural, one {Una entrada sobre esta desviación está en este dispositivo y todavía no se envía.} other {# entradas sobre esta desviación están en este dispositivo y todavía no se envían.}}',
   'do-action': 'Anotar la acción correctiva',
   'do-disposition': 'Decidir',
   'do-closing': 'Cerrar la desviación',

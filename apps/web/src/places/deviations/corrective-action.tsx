@@ -1,6 +1,7 @@
 import { recordCorrectiveAction, type CorrectiveAction as Action, type Deviation } from '@larderbook/contracts';
 import type { SayOf } from '@larderbook/messages';
 import { useState } from 'react';
+import type { Entry } from '../../outbox/entry';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
 import { Dialog } from '../../ui/dialog';
@@ -16,13 +17,13 @@ import { useDraft, type Draft } from './use-draft';
 
 /** The action that another replaces, and why. */
 export type AmendingAction = Deviation['actions'][number] & { reason: string };
-type CorrectiveActionProps = { deviation: Deviation; amending?: AmendingAction; onClose: () => void };
+type CorrectiveActionProps = { deviation: Deviation; amending?: AmendingAction; refused?: Entry; onClose: () => void };
 
-export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveActionProps) {
+export function CorrectiveAction({ deviation, amending, refused, onClose }: CorrectiveActionProps) {
   const say = useSay('deviations');
   const sayShared = useSay('shared');
   const recording = useRecording(recordCorrectiveAction);
-  const { draft, write, forget } = useDraft(amending?.actionId ?? deviation.deviationId, amending?.action);
+  const { draft, write, forget } = useDraft(amending?.actionId ?? deviation.deviationId, amending?.action, refused);
   const [at, setAt] = useState(0);
   const [isMissing, setMissing] = useState(false);
   const parts = actionParts(deviation, useSay('settling'));
@@ -46,7 +47,7 @@ export function CorrectiveAction({ deviation, amending, onClose }: CorrectiveAct
       { actionId: recording.id, deviationId, action: { form, ...said } as Action, takenAt, ...corrects },
       say(amending ? 'corrected-action-of' : 'action-of', { number: String(number) }),
     );
-    if (saved) forget();
+    if (saved) await forget();
   };
 
   if (recording.saved) return <KeptDialog title={say('part-action')} state={recording.saved.state} onClose={onClose} />;

@@ -2,6 +2,7 @@ import { printDeviationReport, type Deviation } from '@larderbook/contracts';
 import { useState } from 'react';
 import { hrefOf } from '../../api/client';
 import { useShop } from '../../api/use-shop';
+import type { Entry } from '../../outbox/entry';
 import { Button } from '../../ui/button';
 import { LinkButton } from '../../ui/link-button';
 import { PaperButton } from '../../ui/paper-button';
@@ -19,15 +20,18 @@ import { NextPart } from './next-part-card';
 import { RecordedParts } from './recorded-parts';
 import { SaidOfReadings } from './said-of-readings';
 import { about } from './about';
+import { refusedAction } from './unsent-about';
 import { WhatWasMissed } from './what-was-missed';
 
-export function DeviationView({ deviation }: { deviation: Deviation }) {
+/** `unsent` entries are on this device only. */
+export function DeviationView({ deviation, unsent }: { deviation: Deviation; unsent: Entry[] }) {
   const say = useSay('deviations');
   const { roles } = useShop();
   const [doing, setDoing] = useState<Part>();
   const next = nextPart(deviation);
   const { deviationId, number, open, opened, lot, shippedAlready } = deviation;
-  const mayAdd = open && next !== 'action' && whyNot('action', roles) === undefined;
+  const waiting = unsent.filter(({ state }) => state !== 'parked').length;
+  const mayAdd = waiting === 0 && open && next !== 'action' && whyNot('action', roles) === undefined;
   return (
     <Stack>
       <PageHeader
@@ -46,7 +50,7 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
           <strong>{say('left-already')}</strong> {say('consider-recall')}
         </p>
       )}
-      <NextPart deviation={deviation} onDo={setDoing} />
+      <NextPart deviation={deviation} unsent={waiting} onDo={setDoing} />
       <WhatWasMissed deviation={deviation} />
       <SaidOfReadings deviation={deviation} />
       <RecordedParts deviation={deviation} />
@@ -59,7 +63,7 @@ export function DeviationView({ deviation }: { deviation: Deviation }) {
         {shippedAlready && <LinkButton to="/trace">{say('trace')}</LinkButton>}
         {mayAdd && <Button onClick={() => setDoing('action')}>{say('add-to-action')}</Button>}
       </Row>
-      {doing === 'action' && <CorrectiveAction deviation={deviation} onClose={() => setDoing(undefined)} />}
+      {doing === 'action' && <CorrectiveAction deviation={deviation} refused={refusedAction(unsent)} onClose={() => setDoing(undefined)} />}
       {doing === 'disposition' && <Decide deviation={deviation} onClose={() => setDoing(undefined)} />}
       {doing === 'closing' && <Close deviation={deviation} onClose={() => setDoing(undefined)} />}
     </Stack>

@@ -9,8 +9,15 @@ import { leftToDecide } from './weights';
 
 const parts = ['action', 'disposition', 'closing'] as const;
 
+type NextPartProps = {
+  deviation: Deviation;
+  /** How much of it waits on this device: the next part is known once that is sent. */
+  unsent: number;
+  onDo: (part: Part) => void;
+};
+
 /** The card names who may do the next part where this person may not. */
-export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (part: Part) => void }) {
+export function NextPart({ deviation, unsent, onDo }: NextPartProps) {
   const say = useSay('deviations');
   const { roles } = useShop();
   const next = nextPart(deviation);
@@ -27,7 +34,9 @@ export function NextPart({ deviation, onDo }: { deviation: Deviation; onDo: (par
           note: part === 'disposition' && !deviation.covered ? toDecide : undefined,
         }))}
       />
-      {next !== 'done' &&
+      {unsent > 0 && <p>{say('unsent', { count: unsent })}</p>}
+      {unsent === 0 &&
+        next !== 'done' &&
         (refusal ? (
           <p>{say(refusal)}</p>
         ) : (

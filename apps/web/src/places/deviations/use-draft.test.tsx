@@ -19,7 +19,7 @@ test('what one person began to write does not stand in the fields of another', (
     enter(queries, { personId, establishmentId: 'Wrenfold' } as SignedIn);
     let begun: ReturnType<typeof useDraft> | undefined;
     const Form = () => {
-      begun = useDraft('deviation 5');
+      begun = useDraft('deviation 5', undefined);
       return null;
     };
     renderToStaticMarkup(
