@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { deviationReport } from './deviation-report';
+import { tellingOf } from './page/telling';
 import { readBack } from './read-back.test-data';
 import { aDeviationReport } from './deviation-report.test-data';
 import { aDeviation } from './samples.test-data';
@@ -122,4 +123,11 @@ test('a prerequisite missed a limit, and its corrective action names no paragrap
   const { text } = await readBack(deviationReport(aDeviationReport({ deviation })));
   expect(text).toContain('Limit missed');
   expect(text).not.toMatch(/ritical limit|417\.3/);
+});
+
+test('whoever keeps it can read its marks, and prove by the ledger that nothing before it changed', async () => {
+  const { text } = await readBack(deviationReport(aDeviationReport()));
+  expect(text).toContain('9f3c 2a71 b004 e1d2 7c55 aa90 d1f0 e38b 6142 cc77 30ab 95e2 f84d 016b 3c9a e57d');
+  const { say } = tellingOf(aDeviationReport().sheet);
+  expect(text).toContain(say('means-undetermined'));
 });

@@ -4,7 +4,9 @@ import { masthead } from './page/masthead';
 import { openSheet } from './page/open-sheet';
 import { words } from './page/words';
 import { deviationFrame } from './parts/deviation-frame';
+import { ledgerNote } from './parts/ledger-note';
 import { readingList } from './parts/reading-list';
+import { legendOfMarks } from './parts/verdict-words';
 import { tellingOf } from './page/telling';
 
 export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
@@ -32,7 +34,9 @@ export function deviationReport(data: DeviationReportData): PDFKit.PDFDocument {
   if (readings.length) {
     sheet.space(8);
     readingList(sheet, readings, [deviation]);
+    sheet.put(remark(pen, area, '', legendOfMarks(say)));
   }
+  ledgerNote(sheet, data.sheet);
   sheet.end();
   return pen.document;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { lotRecord } from './lot-record';
-import { readBack, type FoundPage } from './read-back.test-data';
+import { readBack, strikesIn, type FoundPage } from './read-back.test-data';
 import { aLotRecord } from './lot-record.test-data';
 import { aDeviation, aSheet, at } from './samples.test-data';
 
@@ -169,6 +169,12 @@ describe('the record of a lot', () => {
     expect(text).toContain('Not reviewed.');
     expect(text).toContain('Deviation 2025-014 is open.');
     expect(text).not.toContain('Signed');
+  });
+
+  test('strikes the statement and the name of a review that was taken back, and of no other', async () => {
+    const review = { by: 'Nora Vale', at: at(5, 13), cleared: false, statement: 'All limits met.' };
+    const printed = async (given: object) => strikesIn(await readBack(lotRecord(aLotRecord({ reviews: [{ ...review, ...given }] }))));
+    expect((await printed({ takenBack: 'Signed too early.' })) - (await printed({}))).toBe(2);
   });
 
   test('says when the only worker reviewed records of their own making', async () => {

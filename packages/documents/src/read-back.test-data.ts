@@ -1,6 +1,7 @@
 import { buffer } from 'node:stream/consumers';
-import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Readable } from 'node:stream';
+import { lines } from './page/theme';
 
 /** One stretch of text as a reader finds it: where its baseline begins, in points from the lower left corner. */
 export type FoundText = { text: string; x: number; y: number; width: number };
@@ -44,6 +45,19 @@ export async function readBack(document: Readable): Promise<FoundDocument> {
 }
 
 type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promise']>['getPage']>>;
+
+/** How many lines are drawn as text is struck through. */
+export async function strikesIn({ bytes }: Pick<FoundDocument, 'bytes'>): Promise<number> {
+  const loading = getDocument({ data: new Uint8Array(bytes), verbosity: VerbosityLevel.ERRORS });
+  const pdf = await loading.promise;
+  let strikes = 0;
+  for (let number = 1; number <= pdf.numPages; number++) {
+    const { fnArray, argsArray } = await (await pdf.getPage(number)).getOperatorList();
+    strikes += fnArray.filter((what, i) => what === OPS.setLineWidth && (argsArray[i] as number[])[0] === lines.strike.width).length;
+  }
+  await loading.destroy();
+  return strikes;
+}
 
 async function readPage(page: PdfPage): Promise<FoundPage> {
   const { items } = await page.getTextContent();

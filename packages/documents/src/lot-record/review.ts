@@ -23,9 +23,9 @@ function signed(sheet: Sheet, review: ReviewData): Block {
   const { pen, area, say } = sheet;
   const { cleared, statement, soleWorker: isSole, findings, takenBack } = review;
   return stack([
-    remark(pen, area, say(cleared ? 'cleared' : 'not-cleared'), words('body', statement)),
+    remark(pen, area, say(cleared ? 'cleared' : 'not-cleared'), words('body', { text: statement, strike: takenBack !== undefined })),
     ...(takenBack ? [remark(pen, area, say('review-taken-back'), words('strong', takenBack))] : []),
     ...(findings ?? []).map(({ heading: label, said }) => remark(pen, area, label, ...said.map((each) => words('body', each)))),
-    ...signature(sheet, review, isSole ? say('sole-worker') : ''),
+    ...signature(sheet, review, { note: isSole ? say('sole-worker') : '', strike: takenBack !== undefined }),
   ]);
 }
