@@ -17,7 +17,7 @@ export function readProblem(error: unknown, say: Say<WordsOf<'shared'>>): Proble
       fields: fieldLines(body.errors),
     };
   }
-  if (error instanceof TypeError) {
+  if (isNoConnection(error)) {
     return {
       title: say('no-connection'),
       detail: say('kept-until-connected'),
@@ -29,6 +29,12 @@ export function readProblem(error: unknown, say: Say<WordsOf<'shared'>>): Proble
     detail: say('still-kept'),
     fields: [],
   };
+}
+
+/** No answer of our server, or a page that could not be fetched: each browser says the latter in words of its own. */
+function isNoConnection(error: unknown): boolean {
+  if (!(error instanceof TypeError)) return false;
+  return error.name === 'NoConnection' || /dynamically imported module|module script failed/i.test(error.message);
 }
 
 /** The address names nothing that exists, or half an id was copied. */
