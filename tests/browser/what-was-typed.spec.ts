@@ -93,3 +93,15 @@ test('the time a delivery came at, and the reason, outlive a step back', async (
   await page.getByRole('button', { name: 'Refuse…' }).click();
   await expect(page.getByLabel('Why is it refused?')).toHaveValue('The bag is torn.');
 });
+
+test('the draft of a formula is thrown away only when asked once more', async ({ page, shop, kitchen, signedIn }) => {
+  await signedIn(shop.owner);
+  await page.goto(`/products/${kitchen.productId}/formula`);
+  await page.getByLabel('Expected yield').fill('77');
+  await page.getByRole('button', { name: 'Throw the draft away…' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Cancel' }).click();
+  await expect(page.getByLabel('Expected yield')).toHaveValue('77');
+  await page.getByRole('button', { name: 'Throw the draft away…' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Throw it away' }).click();
+  await expect(page.getByRole('heading', { name: 'Smoked sausage', level: 1 })).toBeVisible();
+});

@@ -155,6 +155,7 @@ const pages = [
     'FormulaPage',
     'products',
     'formulas',
+    'plan-drafts',
     'limits',
     'verdicts',
   ),

@@ -1,8 +1,9 @@
+import type { SayOf } from '@larderbook/messages';
 import { expect, test } from 'vitest';
 import { NoConnection } from '../api/api-problem';
 import { readProblem } from './read-problem';
 
-const code = (said: string) => said;
+const code = ((said: string) => said) as unknown as SayOf<'shared'>;
 
 test.each([
   ['no answer', new NoConnection('No answer'), 'no-connection'],

@@ -64,7 +64,6 @@ export const formulas = {
   'not-complete': 'The formula is not complete yet.',
   'beside-its-line': 'What is missing stands beside its line.',
   'save-as': 'Save as formula {version}',
-  'throw-away': 'Throw the draft away',
   'curing-caution':
     'Curing salts are toxic in excess. The ppm here follow from the percentages; what decides is what was weighed against the meat as trimmed. Read the content from the label of each delivery: curing salt is sold with 6.25 % nitrite and with other contents. Local codes, your inspector and a licensed process authority decide what is allowed.',
 } as const;

@@ -66,7 +66,6 @@ export const formulas = translated<typeof english>()({
   'not-complete': 'La fórmula todavía no está completa.',
   'beside-its-line': 'Lo que falta figura junto a su línea.',
   'save-as': 'Guardar como fórmula {version}',
-  'throw-away': 'Descartar el borrador',
   'curing-caution':
     'Las sales de cura son tóxicas en exceso. Las ppm de aquí resultan de los porcentajes; decide lo que se pesó frente a la carne ya recortada. Lea el contenido en la etiqueta de cada entrega: la sal de cura se vende con 6.25 % de nitrito y con otros contenidos. Las normas locales, su inspector y una autoridad de procesos con licencia deciden qué se permite.',
 });

@@ -7,6 +7,7 @@ import { Button } from '../../../ui/button';
 import { numberOf } from '../../../ui/keypad-text';
 import { Problem } from '../../../ui/problem';
 import { Row, Stack } from '../../../ui/stack';
+import { KeepOrThrow } from '../drafting/keep-or-throw';
 import { useKeptDraft } from '../kept-draft';
 import { NotSaved } from '../not-saved';
 import { useWriting } from '../use-writing';
@@ -22,6 +23,7 @@ type WriteFormulaProps = { product: Product; items: Item[]; plan: PlanContent | 
 export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
   const sayShared = useSay('shared');
   const say = useSay('formulas');
+  const sayDrafts = useSay('plan-drafts');
   const { productId, formulas } = product;
   const navigate = useNavigate();
   const [latest] = formulas;
@@ -69,14 +71,24 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
       <CuringCaution />
       {faults && !isFaultless(faults) && <Problem error={{ title: say('not-complete'), detail: say('beside-its-line') }} />}
       <NotSaved error={writing.error} />
-      <Row>
-        <Button look="primary" busy={writing.isPending && sayShared('saving')} onClick={save}>
-          {say('save-as', { version: next })}
-        </Button>
-        <Button look="quiet" onClick={throwAway}>
-          {kept ? say('throw-away') : sayShared('cancel')}
-        </Button>
-      </Row>
+      {kept ? (
+        <KeepOrThrow
+          saveLabel={say('save-as', { version: next })}
+          busy={writing.isPending}
+          onSave={save}
+          onThrowAway={throwAway}
+          afterwards={sayDrafts('then-nowhere')}
+        />
+      ) : (
+        <Row>
+          <Button look="primary" busy={writing.isPending} onClick={save}>
+            {say('save-as', { version: next })}
+          </Button>
+          <Button look="quiet" onClick={leave}>
+            {sayShared('cancel')}
+          </Button>
+        </Row>
+      )}
     </Stack>
   );
 }
