@@ -1,7 +1,6 @@
-import { listLots, standings, type LotHead, type Standing } from '@larderbook/contracts';
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { listLots, standings, type LotHead, type ReplyOf, type Standing } from '@larderbook/contracts';
 import { useState } from 'react';
-import { ask } from '../../api/ask';
+import { useEarlier } from '../../api/earlier';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { EmptyState } from '../../ui/empty-state';
@@ -52,15 +51,8 @@ export function LotsPage() {
 function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode }) {
   const say = useSay('lots');
   const sayShared = useSay('shared');
-  const [before, setBefore] = useState<string>();
-  const [earlier, setEarlier] = useState<LotHead[]>([]);
-  const { data, error, refetch, isFetching } = useQuery({
-    ...ask(listLots, { standing, before }),
-    placeholderData: keepPreviousData,
-  });
-  if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!data) return <Loading />;
-  const lots = [...earlier, ...data.lots].filter((lot, i, all) => all.findIndex(({ lotId }) => lotId === lot.lotId) === i);
+  const { rows: lots, error, refetch, isFetching, more } = useEarlier(listLots, { standing }, reading);
+  if (!lots) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
   if (lots.length === 0) {
     return (
       <EmptyState title={say(`none-${standing}`)} action={start}>
@@ -68,10 +60,6 @@ function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode
       </EmptyState>
     );
   }
-  const more = () => {
-    setEarlier(lots);
-    setBefore(lots.at(-1)?.startedAt);
-  };
   return (
     <>
       <ol className={css.lots} aria-label={say('newest-first')}>
@@ -79,7 +67,7 @@ function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode
           <LotRow key={lot.lotId} lot={lot} />
         ))}
       </ol>
-      {data.more && (
+      {more && (
         <Button wide busy={isFetching && sayShared('loading')} onClick={more}>
           {say('earlier')}
         </Button>
@@ -87,3 +75,9 @@ function LotList({ standing, start }: { standing: Shown; start?: React.ReactNode
     </>
   );
 }
+
+const reading = {
+  rowsOf: ({ lots }: ReplyOf<typeof listLots>) => lots,
+  idOf: ({ lotId }: LotHead) => lotId,
+  at: ({ startedAt }: LotHead) => startedAt,
+};

@@ -1,7 +1,5 @@
-import { listShipments } from '@larderbook/contracts';
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
-import { ask } from '../../api/ask';
+import { listShipments, type ReplyOf } from '@larderbook/contracts';
+import { useEarlier } from '../../api/earlier';
 import { useShop } from '../../api/use-shop';
 import { Button } from '../../ui/button';
 import { EmptyState } from '../../ui/empty-state';
@@ -35,30 +33,26 @@ export function ShipmentsPage() {
 function Shipments() {
   const say = useSay('shipping');
   const sayShared = useSay('shared');
-  const [before, setBefore] = useState<string>();
-  const [later, setLater] = useState<Shipment[]>([]);
-  const { data, error, refetch, isFetching } = useQuery({
-    ...ask(listShipments, { before }),
-    placeholderData: keepPreviousData,
-  });
-  if (!data) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
+  const { rows, error, refetch, isFetching, more } = useEarlier(listShipments, {}, reading);
+  if (!rows) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
 
-  const known = new Map([...later, ...data.shipments].map((shipment) => [shipment.shipmentId, shipment]));
-  const shipments = [...known.values()].sort((a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number);
+  const shipments = rows.toSorted((a, b) => Date.parse(b.made.at) - Date.parse(a.made.at) || b.number - a.number);
   if (shipments.length === 0) return <EmptyState title={say('none-yet')}>{say('leave-once-signed')}</EmptyState>;
 
-  const earlier = () => {
-    setLater(shipments);
-    setBefore(shipments.at(-1)?.made.at);
-  };
   return (
     <>
       <ShipmentSheet shipments={shipments} />
-      {data.more && (
-        <Button wide busy={isFetching && sayShared('loading')} onClick={earlier}>
+      {more && (
+        <Button wide busy={isFetching && sayShared('loading')} onClick={more}>
           {say('earlier')}
         </Button>
       )}
     </>
   );
 }
+
+const reading = {
+  rowsOf: ({ shipments }: ReplyOf<typeof listShipments>) => shipments,
+  idOf: ({ shipmentId }: Shipment) => shipmentId,
+  at: ({ made }: Shipment) => made.at,
+};

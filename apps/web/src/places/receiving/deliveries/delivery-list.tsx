@@ -1,7 +1,6 @@
-import { listReceipts, type Receipt } from '@larderbook/contracts';
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
-import { Fragment, useState, type ReactNode } from 'react';
-import { ask } from '../../../api/ask';
+import { listReceipts, type Receipt, type ReplyOf } from '@larderbook/contracts';
+import { Fragment, type ReactNode } from 'react';
+import { useEarlier } from '../../../api/earlier';
 import { useShop } from '../../../api/use-shop';
 import { useOutbox } from '../../../outbox/use-outbox';
 import { Button } from '../../../ui/button';
@@ -21,18 +20,9 @@ export function DeliveryList({ record }: { record: ReactNode }) {
   const { zone } = useShop();
   const clock = useClock(zone);
   const kept = useOutbox().waiting.filter(({ path }) => path.startsWith('/receipts/'));
-  const [before, setBefore] = useState<string>();
-  const [earlier, setEarlier] = useState<Receipt[]>([]);
-  const { data, error, refetch, isFetching } = useQuery({
-    ...ask(listReceipts, { left: 'any', before }),
-    placeholderData: keepPreviousData,
-  });
-  if (error && !data) return <Problem error={error} onRetry={() => void refetch()} />;
-  if (!data) return <Loading />;
+  const { rows: receipts, error, refetch, isFetching, more } = useEarlier(listReceipts, { left: 'any' }, reading);
+  if (!receipts) return error ? <Problem error={error} onRetry={() => void refetch()} /> : <Loading />;
 
-  const receipts = [...earlier, ...data.receipts].filter(
-    ({ receiptId }, i, all) => all.findIndex((other) => other.receiptId === receiptId) === i,
-  );
   if (receipts.length === 0 && kept.length === 0) {
     return (
       <EmptyState title={say('none-yet')} action={record}>
@@ -40,10 +30,6 @@ export function DeliveryList({ record }: { record: ReactNode }) {
       </EmptyState>
     );
   }
-  const more = () => {
-    setEarlier(receipts);
-    setBefore(receipts.at(-1)?.made.at);
-  };
   return (
     <>
       <Sheet label={say('newest-first')} zone={zone}>
@@ -60,7 +46,7 @@ export function DeliveryList({ record }: { record: ReactNode }) {
           </Fragment>
         ))}
       </Sheet>
-      {data.more && (
+      {more && (
         <Button wide busy={isFetching && sayShared('loading')} onClick={more}>
           {say('earlier')}
         </Button>
@@ -68,3 +54,9 @@ export function DeliveryList({ record }: { record: ReactNode }) {
     </>
   );
 }
+
+const reading = {
+  rowsOf: ({ receipts }: ReplyOf<typeof listReceipts>) => receipts,
+  idOf: ({ receiptId }: Receipt) => receiptId,
+  at: ({ made }: Receipt) => made.at,
+};
