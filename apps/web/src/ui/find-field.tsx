@@ -10,22 +10,17 @@ import { useSay } from './voice';
 /** More than these do not stand on a telephone's screen at once. */
 const fewAtOnce = 8;
 
+type FindFieldProps<V extends string> = Pick<
+  SelectFieldProps<V>,
+  'label' | 'hint' | 'error' | 'optional' | 'choices' | 'value' | 'onChange' | 'placeholder' | 'autoFocus'
+>;
+
 /** One of what grows with the shop: a few are chosen from a list, more are found by a part of their name. */
-export function FindField<V extends string>(props: SelectFieldProps<V>) {
+export function FindField<V extends string>(props: FindFieldProps<V>) {
   return props.choices.length > fewAtOnce ? <Finding {...props} /> : <SelectField {...props} />;
 }
 
-function Finding<V extends string>({
-  label,
-  hint,
-  error,
-  optional,
-  choices,
-  value,
-  onChange,
-  placeholder,
-  autoFocus,
-}: SelectFieldProps<V>) {
+function Finding<V extends string>({ label, hint, error, optional, choices, value, onChange, placeholder, autoFocus }: FindFieldProps<V>) {
   const say = useSay('shared');
   const [isOpen, setOpen] = useState(false);
   const shown = choices.find((choice) => choice.value === value)?.name ?? placeholder ?? say('choose-one');

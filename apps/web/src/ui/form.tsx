@@ -15,7 +15,7 @@ export function Form({ id, errors, busy = false, onSubmit, children }: FormProps
   const form = useRef<HTMLFormElement>(null);
   const said = Object.values(errors).join('\n');
   useEffect(() => {
-    if (said) form.current?.querySelector<HTMLElement>('[aria-invalid=true], [data-wrong] input')?.focus();
+    if (said) form.current?.querySelector<HTMLElement>('[aria-invalid=true], [data-wrong] input, [data-wrong] button')?.focus();
   }, [said]);
   const submit = (event: FormEvent) => {
     event.preventDefault();
