@@ -1,5 +1,5 @@
 import { languages, type Language } from '@larderbook/messages';
-import type { ComponentProps } from 'react';
+import { useId, type ComponentProps } from 'react';
 import { FileButton } from './link-button';
 import { Row } from './stack';
 import { useVoice } from './voice';
@@ -9,12 +9,20 @@ type PaperButtonProps = Omit<ComponentProps<typeof FileButton>, 'href'> & { href
 /** Prints in the reader's language; beside it, in each other one. */
 export function PaperButton({ href, 'aria-label': label, ...rest }: PaperButtonProps) {
   const { language: own } = useVoice();
+  const [ownId, id] = [useId(), useId()];
   const others = (Object.keys(languages) as Language[]).filter((language) => language !== own);
   return (
     <Row>
-      <FileButton {...rest} aria-label={label} href={href(own)} />
+      <FileButton {...rest} id={ownId} aria-label={label} href={href(own)} />
       {others.map((other) => (
-        <FileButton key={other} look="quiet" lang={other} aria-label={label && `${label}, ${languages[other]}`} href={href(other)}>
+        <FileButton
+          key={other}
+          id={`${id}${other}`}
+          look="quiet"
+          lang={other}
+          aria-labelledby={`${ownId} ${id}${other}`}
+          href={href(other)}
+        >
           {languages[other]}
         </FileButton>
       ))}
