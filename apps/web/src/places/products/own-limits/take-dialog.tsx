@@ -8,6 +8,7 @@ import { Dialog } from '../../../ui/dialog';
 import { Loading } from '../../../ui/loading';
 import { Problem } from '../../../ui/problem';
 import { FindField } from '../../../ui/find-field';
+import { foundByWords } from '../../../ui/found-by-words';
 import { Stack } from '../../../ui/stack';
 import { TextField } from '../../../ui/text-field';
 import { useShop } from '../../../api/use-shop';
@@ -72,11 +73,13 @@ type OfferedProps = { rows: OwnLimitRow[]; chosen: OwnLimitRow[]; onToggle: (row
 function Offered({ rows, chosen, onToggle }: OfferedProps) {
   const say = useSay('own-limits');
   const { degrees } = useShop();
-  const { sayLimit } = useLimits();
+  const { sayLimit, sayName } = useLimits();
   const [sought, setSought] = useState('');
-  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
-  const textOf = ({ title, purpose }: OwnLimitRow) => `${title} ${purpose}`.toLowerCase();
-  const found = rows.filter((row) => words.every((word) => textOf(row).includes(word)));
+  const told = rows.map((row) => {
+    const [title, detail] = [sayName(row.title), [sayLimit(row.limit, degrees), ...sourceWords(row.limit.source, say)].join(' · ')];
+    return { row, title, detail, name: `${title} ${detail}` };
+  });
+  const found = foundByWords(told, sought);
   return (
     <>
       <TextField
@@ -88,14 +91,9 @@ function Offered({ rows, chosen, onToggle }: OfferedProps) {
         onChange={setSought}
       />
       <ul className={css.offer}>
-        {found.map((row) => (
+        {found.map(({ row, title, detail }) => (
           <li key={row.rowId}>
-            <CheckField
-              label={row.title}
-              checked={chosen.includes(row)}
-              onChange={(isIn) => onToggle(row, isIn)}
-              detail={[sayLimit(row.limit, degrees), ...sourceWords(row.limit.source, say)].join(' · ')}
-            />
+            <CheckField label={title} checked={chosen.includes(row)} onChange={(isIn) => onToggle(row, isIn)} detail={detail} />
           </li>
         ))}
       </ul>
