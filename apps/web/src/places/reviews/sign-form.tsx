@@ -20,7 +20,8 @@ export function SignForm({ review: { lot, findings, soleWorker } }: { review: Re
   const say = useSay('reviews');
   const who = useSession();
   const [reviewId] = useState(newId);
-  const [statement, setStatement] = useState(() => statementFor(lot.code, findings, say));
+  const [changed, setChanged] = useState<string>();
+  const statement = changed ?? statementFor(lot.code, findings, say); // findings may come while it is read
   const { send, busy, errors, problem } = useSend(signReview, () => announce(say('signed-announced', { lot: lot.code })));
   return (
     <div className={css.form}>
@@ -32,7 +33,7 @@ export function SignForm({ review: { lot, findings, soleWorker } }: { review: Re
             rows={4}
             maxLength={2000}
             value={statement}
-            onChange={setStatement}
+            onChange={setChanged}
             error={errors.statement}
           />
           <p className={css.hand}>{who?.name}</p>
