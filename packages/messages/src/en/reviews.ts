@@ -67,6 +67,7 @@ export const reviews = {
   'records-by': 'Records of this lot were made by {names}.',
   'take-back': 'Take the signature back',
   'take-it-back': 'Take it back',
+  'taken-back-here': 'It is taken back on this device, which is not sent yet: nothing of this lot is to leave.',
   'taken-back': 'Review of lot {lot} taken back',
   'why-taken-back':
     'Why? The lot may not ship until its review is signed anew. The signature stays on the record, with this reason; what has shipped under it is named.',

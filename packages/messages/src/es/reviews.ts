@@ -69,6 +69,7 @@ export const reviews = translated<typeof english>()({
   'records-by': 'Hicieron registros de este lote: {names}.',
   'take-back': 'Retirar la firma',
   'take-it-back': 'Retirar',
+  'taken-back-here': 'Está retirada en este dispositivo, lo que todavía no se envía: nada de este lote debe salir.',
   'taken-back': 'Revisión del lote {lot} retirada',
   'why-taken-back':
     '¿Por qué? El lote no se puede enviar hasta que su revisión se firme de nuevo. La firma queda en el registro, con este motivo; lo enviado con ella se nombra.',

@@ -1,4 +1,5 @@
 import { Moment } from '../../ui/moment';
+import { useOutbox } from '../../outbox/use-outbox';
 import { useShop } from '../../api/use-shop';
 import { LinkButton } from '../../ui/link-button';
 import { Row, Stack } from '../../ui/stack';
@@ -24,15 +25,17 @@ type Given = NonNullable<Review['lot']['review']>;
 
 function Signed({ lotCode, review }: { lotCode: string; review: Given }) {
   const say = useSay('reviews');
+  const isTakenBackHere = useOutbox().waiting.some(({ body }) => body?.reviewId === review.reviewId && body.lotId === undefined);
   return (
     <div className={css.signed}>
       <blockquote className={css.statement}>{review.statement}</blockquote>
       <p className={css.hand}>{review.by}</p>
       <SignedAt review={review} />
       {review.soleWorker && <p>{say('by-sole-worker')}</p>}
+      {isTakenBackHere && <p>{say('taken-back-here')}</p>}
       <Row>
-        <LinkButton to="/shipping">{say('to-shipping')}</LinkButton>
-        <TakeBackReview lotCode={lotCode} review={review} />
+        {!isTakenBackHere && <LinkButton to="/shipping">{say('to-shipping')}</LinkButton>}
+        <TakeBackReview lotCode={lotCode} review={review} isTakenBackHere={isTakenBackHere} />
       </Row>
     </div>
   );

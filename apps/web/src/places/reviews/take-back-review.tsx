@@ -4,6 +4,7 @@ import { useSession } from '../../api/session';
 import { useShop } from '../../api/use-shop';
 import { useRecording } from '../../outbox/use-recording';
 import { Button } from '../../ui/button';
+import { KeptDialog } from '../../ui/kept-dialog';
 import { WhyDialog } from '../../ui/why-dialog';
 import { useSay } from '../../ui/voice';
 import type { Review } from './review-view';
@@ -11,7 +12,7 @@ import type { Review } from './review-view';
 type Given = NonNullable<Review['lot']['review']>;
 
 /** Whoever gave a signature, or the owner, may take it back. */
-export function TakeBackReview({ lotCode, review }: { lotCode: string; review: Given }) {
+export function TakeBackReview({ lotCode, review, isTakenBackHere }: { lotCode: string; review: Given; isTakenBackHere: boolean }) {
   const say = useSay('reviews');
   const who = useSession();
   const { roles } = useShop();
@@ -19,9 +20,11 @@ export function TakeBackReview({ lotCode, review }: { lotCode: string; review: G
   if (!roles.includes('owner') && !(roles.includes('reviewer') && who?.personId === review.personId)) return null;
   return (
     <>
-      <Button look="quiet" onClick={() => setAsking(true)}>
-        {say('take-back')}
-      </Button>
+      {!isTakenBackHere && (
+        <Button look="quiet" onClick={() => setAsking(true)}>
+          {say('take-back')}
+        </Button>
+      )}
       {isAsking && <Why lotCode={lotCode} reviewId={review.reviewId} onClose={() => setAsking(false)} />}
     </>
   );
@@ -30,10 +33,12 @@ export function TakeBackReview({ lotCode, review }: { lotCode: string; review: G
 function Why({ lotCode, reviewId, onClose }: { lotCode: string; reviewId: string; onClose: () => void }) {
   const say = useSay('reviews');
   const recording = useRecording(takeBackReview);
+  const what = say('taken-back', { lot: lotCode });
   const save = async (reason: string) => {
-    const saved = await recording.save({ takingBackId: recording.id, reviewId, reason }, say('taken-back', { lot: lotCode }));
-    if (saved) onClose();
+    const saved = await recording.save({ takingBackId: recording.id, reviewId, reason }, what);
+    if (saved?.state === 'sent') onClose();
   };
+  if (recording.saved?.state === 'kept') return <KeptDialog title={what} state="kept" onClose={onClose} />;
   return (
     <WhyDialog
       title={say('take-back')}
