@@ -28,6 +28,7 @@ export const formulas = {
   ingredients: 'Ingredients',
   ingredient: 'Ingredient',
   'of-the-meat-block': 'Of the meat block',
+  'share-of-the-meat-block': '{of}: of the meat block',
   restricted: 'Restricted substances in it',
   in: 'In',
   gives: 'Gives',

@@ -30,6 +30,7 @@ export const formulas = translated<typeof english>()({
   ingredients: 'Ingredientes',
   ingredient: 'Ingrediente',
   'of-the-meat-block': 'Del bloque de carne',
+  'share-of-the-meat-block': '{of}: del bloque de carne',
   restricted: 'Sustancias restringidas que lleva',
   in: 'En',
   gives: 'Aporta',

@@ -33,9 +33,11 @@ export function FormulaLine(props: FormulaLineProps) {
         choices={items.map(({ itemId, name }) => ({ value: itemId, name }))}
         value={item?.itemId ?? ''}
         onChange={(itemId) => onChange({ itemId })}
+        error={item ? undefined : fault}
       />
       <NumberField
-        label={say('of-the-meat-block')}
+        label={say('share-of-the-meat-block', { of: item?.name ?? called })}
+        error={item ? fault : undefined}
         unit="%"
         decimals={4}
         value={line.percent}
@@ -50,11 +52,6 @@ export function FormulaLine(props: FormulaLineProps) {
           <LimitBeside restricted={restricted} />
           <Within restricted={restricted} />
         </div>
-      )}
-      {fault && (
-        <p className={css.fault} role="alert">
-          {fault}
-        </p>
       )}
     </li>
   );
