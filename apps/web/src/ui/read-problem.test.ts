@@ -1,12 +1,11 @@
 import type { SayOf } from '@larderbook/messages';
 import { expect, test } from 'vitest';
-import { NoConnection } from '../api/api-problem';
 import { readProblem } from './read-problem';
 
 const code = ((said: string) => said) as unknown as SayOf<'shared'>;
 
 test.each([
-  ['no answer', new NoConnection('No answer'), 'no-connection'],
+  ['no answer', Object.assign(new TypeError('No answer'), { name: 'NoConnection' }), 'no-connection'],
   ['a page that could not be fetched', new TypeError('Failed to fetch dynamically imported module: /assets/a.js'), 'no-connection'],
   ['the same in another browser', new TypeError('Importing a module script failed.'), 'no-connection'],
   ['a mistake of the program', new TypeError("Cannot read properties of undefined (reading 'map')"), 'page-failed'],

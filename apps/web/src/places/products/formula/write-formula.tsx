@@ -21,9 +21,7 @@ import { useSay } from '../../../ui/voice';
 type WriteFormulaProps = { product: Product; items: Item[]; plan: PlanContent | undefined };
 
 export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
-  const sayShared = useSay('shared');
   const say = useSay('formulas');
-  const sayDrafts = useSay('plan-drafts');
   const { productId, formulas } = product;
   const navigate = useNavigate();
   const [latest] = formulas;
@@ -71,25 +69,41 @@ export function WriteFormula({ product, items, plan }: WriteFormulaProps) {
       <CuringCaution />
       {faults && !isFaultless(faults) && <Problem error={{ title: say('not-complete'), detail: say('beside-its-line') }} />}
       <NotSaved error={writing.error} />
-      {kept ? (
-        <KeepOrThrow
-          saveLabel={say('save-as', { version: next })}
-          busy={writing.isPending}
-          onSave={save}
-          onThrowAway={throwAway}
-          afterwards={sayDrafts('then-nowhere')}
-        />
-      ) : (
-        <Row>
-          <Button look="primary" busy={writing.isPending} onClick={save}>
-            {say('save-as', { version: next })}
-          </Button>
-          <Button look="quiet" onClick={leave}>
-            {sayShared('cancel')}
-          </Button>
-        </Row>
-      )}
+      <SaveOrLeave
+        isBegun={kept !== undefined}
+        saveLabel={say('save-as', { version: next })}
+        busy={writing.isPending}
+        onSave={save}
+        onThrowAway={throwAway}
+        onLeave={leave}
+      />
     </Stack>
+  );
+}
+
+type SaveOrLeaveProps = {
+  /** A draft is kept: leaving it asks once more. */
+  isBegun: boolean;
+  saveLabel: string;
+  busy: boolean;
+  onSave: () => void;
+  onThrowAway: () => void;
+  onLeave: () => void;
+};
+
+function SaveOrLeave({ isBegun, onLeave, ...saving }: SaveOrLeaveProps) {
+  const say = useSay('shared');
+  const sayDrafts = useSay('plan-drafts');
+  if (isBegun) return <KeepOrThrow {...saving} afterwards={sayDrafts('then-nowhere')} />;
+  return (
+    <Row>
+      <Button look="primary" busy={saving.busy} onClick={saving.onSave}>
+        {saving.saveLabel}
+      </Button>
+      <Button look="quiet" onClick={onLeave}>
+        {say('cancel')}
+      </Button>
+    </Row>
   );
 }
 
