@@ -11,7 +11,6 @@ import { tapOnTo } from './steps/tap-on-to';
 import { around, locales, speaking } from './steps/words';
 
 test.use({ viewport: { width: 768, height: 1024 }, hasTouch: true });
-test.setTimeout(240_000);
 
 /** The first formula, the first plan, the first line. */
 const first = '1';
@@ -136,8 +135,8 @@ for (const language of Object.keys(locales) as Language[]) {
         await page.goto(lot.url);
         await doNext(page, say('weigh-item', { item: salt }), say('weigh'));
         await tapIn(page, sayForm('weight-target', { weight: '56.6 g' }), '56.69', speaks);
-        await expect(page.getByText(saved)).toBeVisible();
         const dialog = page.getByRole('dialog');
+        await expect(dialog.getByText(saved)).toBeVisible();
         await expect(dialog.getByText(speaks('shared')('met'), { exact: true })).toBeVisible();
         await tap(sayForm('why-by-which'));
         await expect(dialog.getByText(/156\.\d* ppm/).first()).toBeVisible();

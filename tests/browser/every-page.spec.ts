@@ -9,7 +9,7 @@ import { dataTo, untranslatedOn } from './looks/untranslated';
 
 test.use({ locale: 'es-MX' });
 
-test.describe.configure({ mode: 'parallel', timeout: 120_000 });
+test.describe.configure({ mode: 'parallel' });
 
 let found: Promise<Ids> | undefined;
 /** What the pages can be about, looked up once in each worker: none of these tests adds to it. */

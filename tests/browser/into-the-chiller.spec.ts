@@ -69,7 +69,6 @@ test('a plan is given what asks when chilling began with one tap, and the piece,
   kitchen,
   signedIn,
 }) => {
-  test.setTimeout(120_000);
   const productId = await slowlyChilled(shop.owner, kitchen);
   await signedIn(shop.owner);
   await page.goto(`/products/${productId}/plan`);
@@ -106,7 +105,6 @@ test('that the product went into the chiller is one tap, with its time, and an e
   kitchen,
   signedIn,
 }) => {
-  test.setTimeout(120_000);
   const productId = await slowlyChilled(shop.owner, kitchen);
   const { plans } = await done<contract.Product>(ask(shop.owner, contract.showProduct, { productId }));
   const { content } = await done<contract.Plan>(ask(shop.owner, contract.showPlan, { planId: plans[0]?.planId ?? '' }));
