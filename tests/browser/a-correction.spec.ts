@@ -68,8 +68,8 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   await signedIn(shop.owner);
   await page.goto(`/lots/${lotId}`);
   await page.getByRole('button', { name: 'Correct Cook finished' }).click();
-  await page.getByRole('button', { name: 'Typed wrongly' }).click();
   const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Typed wrongly' }).click();
   const ended = dialog.getByLabel('When was it finished?');
   const [day = '', time = ''] = (await ended.inputValue()).split('T');
   const earlier = aMinuteBefore(time);
@@ -84,8 +84,8 @@ test('the end of a stage is corrected, and voided with a reason', async ({ page,
   await expect(line).toContainText(onTheWall(earlier));
 
   await page.getByRole('button', { name: 'Correct Cook finished' }).click();
-  await page.getByRole('button', { name: 'Void', exact: true }).click();
-  await page.getByRole('button', { name: 'It never happened' }).click();
+  await dialog.getByRole('button', { name: 'Void', exact: true }).click();
+  await dialog.getByRole('button', { name: 'It never happened' }).click();
   await dialog.getByRole('button', { name: 'Done' }).click();
   const voided = sheet.getByRole('listitem').filter({ hasText: 'End of Cook voided' });
   await expect(voided).toContainText('It never happened');
@@ -111,35 +111,27 @@ test('a shipment is corrected, then voided: it stays in the list, and its packag
   aLot,
   signedIn,
 }) => {
-  const { packingId } = await aLot('reviewed');
+  const { packingId, code } = await aLot('reviewed');
   await ship({ ...kitchen, now: () => new Date().toISOString() }, packingId, 10);
   await signedIn(shop.owner);
   await page.goto('/shipping/shipments');
   const dialog = page.getByRole('dialog');
-  await page
-    .getByRole('button', { name: /^Correct shipment / })
-    .first()
-    .click();
+  const entry = page.getByRole('listitem').filter({ hasText: code }).first(); // its lines are items as well
+  await entry.getByRole('button', { name: /^Correct shipment / }).click();
   await dialog.getByLabel('Why is it corrected?').fill('Two stayed behind.');
   await dialog.getByLabel(/^Packages of /).fill('8');
   await dialog.getByRole('button', { name: 'Save' }).click();
   await expect(dialog.getByText('Saved.', { exact: true })).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
-  const corrected = page
-    .getByRole('listitem')
-    .filter({ hasText: `Corrected by ${shop.owner.name}` })
-    .last();
+  const corrected = entry.getByRole('listitem').filter({ hasText: `Corrected by ${shop.owner.name}` });
   await expect(corrected).toContainText('Two stayed behind.');
   await expect(corrected.locator('s', { hasText: '10' })).toBeVisible();
 
-  await page
-    .getByRole('button', { name: /^Void shipment / })
-    .first()
-    .click();
-  await page.getByRole('button', { name: 'It never happened' }).click();
-  await expect(page.getByText('It is voided. Its packages are back.')).toBeVisible();
+  await entry.getByRole('button', { name: /^Void shipment / }).click();
+  await dialog.getByRole('button', { name: 'It never happened' }).click();
+  await expect(dialog.getByText('It is voided. Its packages are back.')).toBeVisible();
   await dialog.getByRole('button', { name: 'Done' }).click();
-  await expect(page.getByText(`Voided by ${shop.owner.name}`)).toBeVisible();
+  await expect(entry.getByText(`Voided by ${shop.owner.name}`)).toBeVisible();
 });
 
 test('an inspector reads what was recorded, and may neither correct nor void it', async ({ page, shop, kitchen, aLot, signedIn }) => {
