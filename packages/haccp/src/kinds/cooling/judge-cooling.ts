@@ -3,7 +3,6 @@ import { spansOf } from './stage-spans';
 import { type StageSpan } from './stage-span';
 import type { CurveContext } from '../../limits/curve-context';
 import { judgeChillStart } from './judge-chill-start';
-import type { CoolingLimit } from './cooling-limit';
 import { limitFault } from '../../limits/limit-fault';
 import { nothingUsableIn } from '../../limits/nothing-usable';
 import { notedRescue } from './noted-rescue';
