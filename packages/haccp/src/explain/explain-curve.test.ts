@@ -11,7 +11,7 @@ import type { CriticalLimit, CurveLimit } from '../limits/limit';
 import { boundOf } from '../quantity/bound';
 import { degrees } from '../quantity/degrees';
 import type { CurveReading } from '../thermal/curve';
-import { measureHolds } from '../thermal/holds';
+import { measureHolds } from '../thermal/measure-holds.test-data';
 import { explainerOf } from '../kinds/explainers';
 import { explainLimit } from './explain-limit';
 import { lengthOf, longestStretch } from '../kinds/dwell/longest-stretch';

@@ -6,7 +6,7 @@ import { ownSet } from './own-set';
 import { both } from './printed';
 import { plainPart } from '../limits/plain-part.test-data';
 import { readStage } from './read-cell';
-import { defaultsOf, limitSetById, limitSets, limitSetsOf, usualSetOf } from './sets';
+import { defaultsOf, limitSetById, limitSets, usualSetOf } from './sets';
 
 test('no published set has a fault, alone or among the others', () => {
   expect(faultsOfSets(limitSets)).toEqual([]);
@@ -20,7 +20,6 @@ test('an unconfirmed figure is never a default', () => {
 
 test.each(Object.entries(usualSetOf))('%s has its usual set, the latest or the one that was read', (jurisdiction, id) => {
   expect(limitSetById(id)?.jurisdiction).toBe(jurisdiction);
-  expect(limitSetsOf(limitSetById(id)?.jurisdiction ?? 'own').map((set) => set.id)).toContain(id);
 });
 
 const row = (id: string): LimitRow => {

@@ -42,8 +42,6 @@ export const limitSets: readonly LimitSet[] = files.map((file) => readSet(file, 
 
 export const limitSetById = (id: string): LimitSet | undefined => limitSets.find((set) => set.id === id);
 
-export const limitSetsOf = (jurisdiction: Jurisdiction): LimitSet[] => limitSets.filter((set) => set.jurisdiction === jurisdiction);
-
 /**
  * For retail, Food Code 2022: the establishment says which edition is adopted, and of the one of 2026 only two figures
  * are known.

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { above, boundOf, type Bound } from '../quantity/bound';
 import type { CurveReading } from './curve';
-import { measureHolds } from './holds';
+import { measureHolds } from './measure-holds.test-data';
 
 const bounds = [14000, 14500, 15000, 15800].map((fahrenheit) => boundOf({ '°F': fahrenheit }));
 const reading = (at: number, hundredths: number): CurveReading => ({ at, temperature: { hundredths, unit: '°F' } });

@@ -1,7 +1,5 @@
 import type { Bound } from '../quantity/bound';
-import { onCommonScale } from '../quantity/convert-degrees';
 import type { TemperatureUnit } from '../quantity/temperature';
-import type { CurveReading } from './curve';
 
 /** In milliseconds, per bound. */
 export type Holds = {
@@ -48,17 +46,6 @@ export const copyOfHolds = (holds: HoldsSoFar, longestGap = holds.longestGap): H
   level: holds.level,
   lastAt: holds.lastAt,
 });
-
-/** @param bounds from the coldest to the hottest */
-export function measureHolds(readings: readonly CurveReading[], bounds: readonly Bound[], longestGap: number): Holds {
-  const holds = beginHolds(bounds, longestGap);
-  let level = 0;
-  for (const { at, temperature } of readings) {
-    level = levelOf(onCommonScale(temperature), temperature.unit, bounds, level);
-    addToHolds(holds, at, level);
-  }
-  return holdsOf(holds);
-}
 
 /**
  * @param value on the common scale @param unit of the reading: a bound has a figure for each @param before level of the
