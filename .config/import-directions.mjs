@@ -34,6 +34,7 @@ const libraries = {
 const rooms = [
   'platform',
   'ledger',
+  'backup',
   'shop',
   'products',
   'calculators',

@@ -13,7 +13,7 @@ export default defineConfig({
     sourcemap: true,
     reportCompressedSize: false,
     rolldownOptions: {
-      input: { main: 'src/main.ts', demo: 'src/demo.ts', verify: 'src/verify.ts' },
+      input: { main: 'src/main.ts', demo: 'src/demo.ts', verify: 'src/verify.ts', backup: 'src/backup.ts', restore: 'src/restore.ts' },
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name].js' },
       checks: { importIsUndefined: false }, // decorator metadata asks for types at run time and makes do without
     },

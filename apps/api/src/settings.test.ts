@@ -25,6 +25,7 @@ describe('settings', () => {
     [{ PORT: '-1' }, 'PORT is "-1", which is not a port between 0 and 65535.'],
     [{ LOG_LEVEL: 'loud' }, 'LOG_LEVEL is "loud", which is none of fatal, error, warn, info, debug, trace, silent.'],
     [{ SESSION_SECRET: 'short' }, 'SESSION_SECRET is shorter than 32 characters.'],
+    [{ LARDERBOOK_PASSPHRASE: 'short' }, 'LARDERBOOK_PASSPHRASE is shorter than 12 characters.'],
     [{ DATABASE_URL: apiUrl }, /^DATABASE_OWNER_URL is needed beside DATABASE_URL/],
     [{ DATABASE_OWNER_URL: ownerUrl }, /^DATABASE_URL is needed beside DATABASE_OWNER_URL/],
   ])('%o is refused in one sentence', (environment, said) => {

@@ -24,6 +24,7 @@ const Environment = z
     DATABASE_URL: postgresUrl,
     DATABASE_OWNER_URL: postgresUrl,
     SESSION_SECRET: z.string().min(32, 'is shorter than 32 characters').optional(),
+    LARDERBOOK_PASSPHRASE: z.string().min(12, 'is shorter than 12 characters').optional(),
     LOG_LEVEL: z.enum(logLevels, `is none of ${logLevels.join(', ')}`).default('warn'),
   })
   .refine((given) => !given.DATABASE_URL || given.DATABASE_OWNER_URL, {
@@ -46,6 +47,8 @@ export type Settings = {
   database?: { ownerUrl: string; apiUrl: string };
   /** Without it, the secret is derived from the password of the database's owner. */
   sessionSecret?: string;
+  /** Seals backups. */
+  passphrase?: string;
   logLevel: (typeof logLevels)[number];
 };
 
@@ -55,13 +58,14 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   const read = Environment.safeParse(given);
   if (!read.success) throw new CannotStart(sentence(read.error.issues[0], given));
 
-  const { HOST, PORT, DATA_DIR, DATABASE_URL, DATABASE_OWNER_URL, SESSION_SECRET, LOG_LEVEL } = read.data;
+  const { HOST, PORT, DATA_DIR, DATABASE_URL, DATABASE_OWNER_URL, SESSION_SECRET, LARDERBOOK_PASSPHRASE, LOG_LEVEL } = read.data;
   return {
     host: HOST,
     port: PORT,
     dataDir: resolve(DATA_DIR),
     database: DATABASE_URL && DATABASE_OWNER_URL ? { apiUrl: DATABASE_URL, ownerUrl: DATABASE_OWNER_URL } : undefined,
     sessionSecret: SESSION_SECRET,
+    passphrase: LARDERBOOK_PASSPHRASE,
     logLevel: LOG_LEVEL,
   };
 }
@@ -69,6 +73,6 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
 /** Never shows a secret, nor a database address, which holds a password. */
 function sentence(issue: z.core.$ZodIssue | undefined, given: Record<string, string | undefined>): string {
   const name = String(issue?.path[0]);
-  const value = /_(URL|SECRET)$/.test(name) || given[name] === undefined ? '' : ` is "${given[name]}", which`;
+  const value = /_(URL|SECRET|PASSPHRASE)$/.test(name) || given[name] === undefined ? '' : ` is "${given[name]}", which`;
   return `${name}${value} ${issue?.message}.`;
 }

@@ -1,9 +1,7 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { sayVerified, verifyEveryBook } from './ledger/verify-every-book';
 import { CannotStart } from './platform/cannot-start';
-import { joinEmbeddedPostgres, type OpenDatabase } from './platform/embedded-postgres';
-import { readSettings, type Settings } from './settings';
+import { openBook } from './platform/open-book';
+import { readSettings } from './settings';
 
 /** Runs beside a running Larderbook or alone. Exit code 1 means not sound. */
 try {
@@ -24,10 +22,3 @@ try {
   process.exitCode = 1;
 }
 process.exit();
-
-/** Verifying never makes a database in an empty folder. */
-async function openBook({ database, dataDir }: Settings): Promise<OpenDatabase> {
-  if (database) return { ...database, close: async () => {} };
-  if (existsSync(join(dataDir, 'postgres'))) return joinEmbeddedPostgres(dataDir);
-  throw new CannotStart(`There is no record book in ${dataDir}: name the folder that holds it in DATA_DIR.`);
-}

@@ -8,7 +8,7 @@ import { verifyBook, type Verification } from './verify-book';
 /** Whoever runs the server reads English. */
 const inEnglish = spoken(allWords['ledger-breaks'].en, { language: 'en', timeZone: 'UTC', timeStyle: 'US' });
 
-type VerifiedBook = Verification & { establishment: string };
+export type VerifiedBook = Verification & { establishment: string };
 
 export async function* verifyEveryBook({ ownerUrl, apiUrl }: DatabaseUrls): AsyncGenerator<VerifiedBook> {
   const database = new Database({ url: apiUrl });

@@ -63,7 +63,7 @@ async function clusterIn(folder: string): Promise<Cluster> {
 }
 
 /** Started by root, PostgreSQL runs as another user, who must pass through this folder. */
-function makeFolder(dataDir: string): void {
+export function makeFolder(dataDir: string): void {
   if (existsSync(dataDir)) return;
   mkdirSync(dataDir, { recursive: true, mode: 0o700 });
   if (process.getuid?.() === 0) chmodSync(dataDir, 0o711);

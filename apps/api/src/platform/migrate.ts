@@ -11,11 +11,11 @@ type Applied = { migration_name: string; finished_at: Date | null };
 const migrating = 4180_0001;
 
 /**
- * Of several processes one migrates while the others wait. Throws CannotStart for a newer database or a migration cut
- * short.
+ * Of several processes one migrates while the others wait. `last` is the migration at which to stop, when not at the
+ * newest. Throws CannotStart for a newer database or a migration cut short.
  */
-export async function migrate(ownerUrl: string, prismaFolder: string): Promise<void> {
-  const known = await migrationsIn(prismaFolder);
+export async function migrate(ownerUrl: string, prismaFolder: string, last?: string): Promise<void> {
+  const known = (await migrationsIn(prismaFolder)).filter((name) => last === undefined || name <= last);
   await connected(ownerUrl, async (owner) => {
     if (await isUpToDate(owner, known)) return;
     await owner.query('SELECT pg_advisory_lock($1)', [migrating]);
@@ -30,7 +30,7 @@ async function isUpToDate(owner: pg.Client, known: string[]): Promise<boolean> {
   return applied.length === known.length && known.every((name) => finished.includes(name));
 }
 
-async function migrationsIn(prismaFolder: string): Promise<string[]> {
+export async function migrationsIn(prismaFolder: string): Promise<string[]> {
   const entries = await readdir(join(prismaFolder, 'migrations'), { withFileTypes: true });
   return entries
     .filter((entry) => entry.isDirectory())
@@ -57,7 +57,8 @@ async function pending(owner: pg.Client, known: string[]): Promise<string[]> {
   return known.filter((name) => !applied.some((migration) => migration.migration_name === name));
 }
 
-async function appliedTo(owner: pg.Client): Promise<Applied[]> {
+/** Also one that was cut short, which has no end. */
+export async function appliedTo(owner: pg.Client): Promise<Applied[]> {
   try {
     const { rows } = await owner.query<Applied>('SELECT migration_name, finished_at FROM _prisma_migrations WHERE rolled_back_at IS NULL');
     return rows;
