@@ -31,14 +31,14 @@ const chillOf = ({ controlPoints }: contract.Lot, name = 'Chill') => {
   return point;
 };
 /** Ten kilograms of pork and so much curing salt of 6.25 %: 16 g are exactly 100 ppm. */
-async function curedAndCooked(curingSalt: number) {
-  const { lotId } = await kitchen.startLot();
-  await kitchen.putIn(lotId);
-  const { weighingId } = await kitchen.weighCure(lotId, { weight: g(curingSalt) });
-  await aCurve(kitchen, larder, lotId, 'cook', [120, 140, 159, 160]);
+async function curedAndCooked(curingSalt: number, of = kitchen) {
+  const { lotId } = await of.startLot();
+  await of.putIn(lotId);
+  const { weighingId } = await of.weighCure(lotId, { weight: g(curingSalt) });
+  await aCurve(of, larder, lotId, 'cook', [120, 140, 159, 160]);
   return { lotId, weighingId };
 }
-const chill = (lotId: string, fahrenheit = [140, 100, 78, 55, 44]) => aCurve(kitchen, larder, lotId, 'chill', fahrenheit);
+const chill = (lotId: string, fahrenheit = [140, 100, 78, 55, 44], of = kitchen) => aCurve(of, larder, lotId, 'chill', fahrenheit);
 
 describe('a chill by an option for cured product alone', () => {
   test('is met with exactly 100 ppm, and its notes say the figures', async () => {
@@ -164,10 +164,9 @@ describe('conditions that weighings do not answer', () => {
   test('salt in the water phase stays undetermined, saying what to do', async () => {
     const row = limitSetById('australia-new-zealand-2026')?.rows.find(({ id }) => id === 'cooling-simplified-cured');
     if (!row) throw new Error('That row is in the set');
-    const elsewhere = await anotherShop(larder);
-    kitchen = await aSausageKitchen(elsewhere, larder, { chilledBy: limitOfRow(row) });
-    const { lotId } = await curedAndCooked(25);
-    expect(told(await chill(lotId, [140, 100, 78, 53]))).toMatchObject({
+    const elsewhere = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: limitOfRow(row) });
+    const { lotId } = await curedAndCooked(25, elsewhere);
+    expect(told(await chill(lotId, [140, 100, 78, 53], elsewhere))).toMatchObject({
       verdicts: [
         {
           verdict: {
@@ -184,18 +183,18 @@ describe('a clock that starts when cooking ends', () => {
   test('is met from the recorded end on, stands as a band from there, and is undetermined without one', async () => {
     const row = limitSetById('united-kingdom-2026')?.rows.find(({ id }) => id === 'cook-chill-cooling');
     if (!row) throw new Error('That row is in the set');
-    kitchen = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: limitOfRow(row) });
+    const elsewhere = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: limitOfRow(row) });
     const fast = [140, 100, 60, 37];
-    const { lotId } = await curedAndCooked(25);
-    expect(await chill(lotId, fast)).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
-    expect(chillOf(await kitchen.showLot(lotId)).bands).toMatchObject([
+    const { lotId } = await curedAndCooked(25, elsewhere);
+    expect(await chill(lotId, fast, elsewhere)).toMatchObject({ verdicts: [{ verdict: { kind: 'met' } }] });
+    expect(chillOf(await elsewhere.showLot(lotId)).bands).toMatchObject([
       { label: { code: 'from-cooking', figures: { to: { value: '37.4', unit: '°F' } } }, kind: 'met' },
     ]);
 
-    const unfinished = await kitchen.startLot();
-    await kitchen.putIn(unfinished.lotId);
-    await aCurve(kitchen, larder, unfinished.lotId, 'cook', [120, 140, 159, 160], false);
-    expect(told(await chill(unfinished.lotId, fast))).toMatchObject({
+    const unfinished = await elsewhere.startLot();
+    await elsewhere.putIn(unfinished.lotId);
+    await aCurve(elsewhere, larder, unfinished.lotId, 'cook', [120, 140, 159, 160], false);
+    expect(told(await chill(unfinished.lotId, fast, elsewhere))).toMatchObject({
       verdicts: [{ verdict: { kind: 'undetermined', next: 'Record the end of cooking.' } }],
     });
   });

@@ -20,44 +20,42 @@ beforeAll(async () => {
 });
 afterAll(() => larder.close());
 
-const at = async (lotId: string, point: keyof SausageKitchen['points']) =>
-  (await kitchen.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === kitchen.points[point]);
-const end = (lotId: string, point: 'cook' | 'chill', fields: Partial<InputOf<typeof contract.endStage>> = {}) =>
-  ask(kitchen.operator, contract.endStage, {
-    ...{ stageEndId: v7(), lotId, controlPointId: kitchen.points[point], takenAt: kitchen.now(), ...fields },
+const at = async (lotId: string, point: keyof SausageKitchen['points'], of = kitchen) =>
+  (await of.showLot(lotId)).controlPoints.find(({ controlPoint }) => controlPoint.controlPointId === of.points[point]);
+const end = (lotId: string, point: 'cook' | 'chill', fields: Partial<InputOf<typeof contract.endStage>> = {}, of = kitchen) =>
+  ask(of.operator, contract.endStage, {
+    ...{ stageEndId: v7(), lotId, controlPointId: of.points[point], takenAt: of.now(), ...fields },
   });
 
 describe('the end of a stage is corrected', () => {
   test('and keeps what it said before; the stage and the chill that follows are judged again', async () => {
     const row = limitSetById('united-kingdom-2026')?.rows.find(({ id }) => id === 'cook-chill-cooling');
     if (!row) throw new Error('That row is in the set');
-    const usual = kitchen;
-    kitchen = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: limitOfRow(row) });
-    const { lotId } = await aSausageLot(kitchen, larder, 'cooked');
-    await aCurve(kitchen, larder, lotId, 'chill', [140, 100, 60, 37]);
-    const cook = await at(lotId, 'cook');
-    expect([cook?.stands, (await at(lotId, 'chill'))?.stands]).toEqual(['met', 'met']);
+    const elsewhere = await aSausageKitchen(await anotherShop(larder), larder, { chilledBy: limitOfRow(row) });
+    const { lotId } = await aSausageLot(elsewhere, larder, 'cooked');
+    await aCurve(elsewhere, larder, lotId, 'chill', [140, 100, 60, 37]);
+    const cook = await at(lotId, 'cook', elsewhere);
+    expect([cook?.stands, (await at(lotId, 'chill', elsewhere))?.stands]).toEqual(['met', 'met']);
     const ended = Date.parse(cook?.endedAt ?? '');
     const earlier = new Date(ended - 6 * 3_600_000).toISOString();
     const reply = await done<{ deviationId?: string }>(
-      end(lotId, 'cook', { amends: cook?.stageEnd?.rowId, reason: 'Wrong day.', takenAt: earlier }),
+      end(lotId, 'cook', { amends: cook?.stageEnd?.rowId, reason: 'Wrong day.', takenAt: earlier }, elsewhere),
     );
-    expect((await at(lotId, 'cook'))?.endedAt).toBe(earlier);
-    expect((await at(lotId, 'chill'))?.stands).toBe('missed');
-    expect((await kitchen.showLot(lotId)).corrections).toMatchObject([
+    expect((await at(lotId, 'cook', elsewhere))?.endedAt).toBe(earlier);
+    expect((await at(lotId, 'chill', elsewhere))?.stands).toBe('missed');
+    expect((await elsewhere.showLot(lotId)).corrections).toMatchObject([
       {
         ...{
           about: 'stage-end',
           what: { code: 'entry-stage-end', figures: { point: 'Cook' } },
           reason: 'Wrong day.',
-          controlPointId: kitchen.points.cook,
+          controlPointId: elsewhere.points.cook,
         },
         changes: [{ what: { code: 'says-time' }, before: { at: Date.parse(cook?.endedAt ?? '') }, after: { at: Date.parse(earlier) } }],
       },
     ]);
     expect(reply.deviationId).toBeDefined();
-    expect((await kitchen.showLot(lotId)).standing).toBe('on-hold');
-    kitchen = usual;
+    expect((await elsewhere.showLot(lotId)).standing).toBe('on-hold');
   });
 
   test('only with a reason, only the one that counts, and only of its own stage and lot', async () => {
