@@ -136,7 +136,8 @@ test('a shipment is corrected, then voided: it stays in the list, and its packag
 
 test('an inspector reads what was recorded, and may neither correct nor void it', async ({ page, shop, kitchen, aLot, signedIn }) => {
   const receiptId = await kitchen.receive('pork');
-  const { lotId } = await aLot('shipped');
+  const { lotId, packingId } = await aLot('reviewed');
+  await ship({ ...kitchen, now: () => new Date().toISOString() }, packingId, 10);
   await signedIn(await shop.hire('inspector'));
   for (const [address, shown] of [
     [`/receiving/${receiptId}`, '100 kg'],
