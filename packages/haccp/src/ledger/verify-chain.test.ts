@@ -47,18 +47,19 @@ test('an untouched chain is whole and its head is known', () => {
   expect(verifyChain([], sha256)).toEqual({ entries: 0, head: undefined, firstBreak: undefined });
 });
 
-test('the hash covers the previous hash and the eight fields in canonical order', () => {
+test('the hash covers the previous hash and the entry’s own fields in canonical order', () => {
   const entry = at(chain(1), 0);
   expect(entry.hash).toBe(
     sha256(
-      `${'0'.repeat(64)}{"at":"2026-05-10T08:00:01.000Z","digest":"${entry.digest}","establishment":"shop",` +
-        '"kind":"reading","person":"cook","seq":1,"station":"smokehouse","subject":"lot 1"}',
+      `${'0'.repeat(64)}{"answer":"${entry.answer}","at":"2026-05-10T08:00:01.000Z","digest":"${entry.digest}",` +
+        `"establishment":"shop","id":"write 1","kind":"reading","person":"cook","request":"${entry.request}",` +
+        '"seq":1,"station":"smokehouse","subject":"lot 1"}',
     ),
   );
 });
 
 describe('the first break is found and named', () => {
-  test.each(['at', 'digest', 'establishment', 'kind', 'person', 'station', 'subject'] as const)('%s altered', (field) => {
+  test.each(['answer', 'at', 'digest', 'establishment', 'id', 'kind', 'person', 'request', 'station', 'subject'] as const)('%s altered', (field) => {
     const entries = altered((all) => (at(all, 2)[field] += 'x'));
     expect(verifyChain(entries, sha256)).toMatchObject({
       entries: 5,
