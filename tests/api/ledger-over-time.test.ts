@@ -83,6 +83,7 @@ describe('after a later version renamed a column, widened another and split a ta
     ['renamed', `UPDATE person SET signs_in_as = 'somebody' WHERE name = 'Odile Farrow'`, 'record-altered'],
     ['widened', 'UPDATE formula_line SET percent = percent + 0.000000000001', 'record-altered'],
     ['moved', `UPDATE product_storage SET storage = 'Keep warm'`, 'record-altered'],
+    ['moved and made null', 'UPDATE product_storage SET storage = NULL', 'record-altered'],
     ['moved away', 'DELETE FROM product_storage', 'record-gone'],
   ])('what was %s and then altered is found', async (_how, sql, code) => {
     const putBack = new Error('put back');

@@ -114,12 +114,26 @@ describe('verification', () => {
       4,
       'sign-in-beside',
     ],
+    [
+      'a line put in before the first',
+      `ALTER TABLE ledger_entry DROP CONSTRAINT ledger_entry_seq_check;
+       INSERT INTO ledger_entry SELECT establishment_id, 0, gen_random_uuid(), at, person, station, kind, subject, request_digest, reply,
+         digest, previous_hash, hash FROM ledger_entry WHERE seq = 1`,
+      0,
+      'entry-out-of-place',
+    ],
+    [
+      'a time that is none',
+      `ALTER TABLE ledger_entry DROP CONSTRAINT ledger_entry_at_check; UPDATE ledger_entry SET at = 'infinity' WHERE seq = 2`,
+      2,
+      'content-altered',
+    ],
     ['a line removed', `DELETE FROM ledger_entry WHERE seq = 2`, 2, 'entry-missing'],
     ['the first line removed', `DELETE FROM ledger_entry WHERE seq = 1`, 1, 'entry-missing'],
     ['the last line removed', `DELETE FROM ledger_entry WHERE seq = 4`, 4, 'ends-before-acknowledged'],
     [
       'two lines exchanged',
-      `UPDATE ledger_entry SET seq = -seq WHERE seq IN (2, 3); UPDATE ledger_entry SET seq = 5 + seq WHERE seq < 0`,
+      `UPDATE ledger_entry SET seq = seq + 100 WHERE seq IN (2, 3); UPDATE ledger_entry SET seq = 105 - seq WHERE seq > 100`,
       2,
       'entry-exchanged',
     ],

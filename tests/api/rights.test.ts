@@ -133,6 +133,16 @@ describe('by the catalogue, the role of the API', () => {
     }
   });
 
+  test('notes nothing of tables of its own as a record', async () => {
+    await api.query('CREATE TEMP TABLE role_grant (establishment_id uuid, id uuid, seq bigint)');
+    const refusal: unknown = await api
+      .query(`CREATE TRIGGER note AFTER INSERT ON pg_temp.role_grant REFERENCING NEW TABLE AS added
+      FOR EACH STATEMENT EXECUTE FUNCTION public.note_records()`)
+      .catch((failure: unknown) => failure);
+    await api.query('DROP TABLE pg_temp.role_grant');
+    expect(String(refusal)).toMatch(/permission denied for function .*note_records/);
+  });
+
   test('owns nothing, makes nothing, and stands under row security', async () => {
     const { rows } = await api.query(`
       SELECT rolsuper, rolbypassrls, rolcreaterole, rolcreatedb,

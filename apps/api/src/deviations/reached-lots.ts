@@ -3,7 +3,7 @@ import { Prisma } from '../generated/prisma/client';
 /** `reached` includes lots that product was reworked into, and every lot made from a delivery. */
 export const reachedLots = (deviationIds: readonly string[]): Prisma.Sql => Prisma.sql`
   WITH RECURSIVE chosen AS (
-    SELECT id, lot_id, receipt_id, recorded_at FROM deviation WHERE id = ANY(${deviationIds}::uuid[])
+    SELECT id, lot_id, receipt_id, seq FROM deviation WHERE id = ANY(${deviationIds}::uuid[])
   ), reached(deviation_id, lot_id) AS (
     SELECT id, lot_id FROM chosen WHERE lot_id IS NOT NULL
     UNION

@@ -9,6 +9,6 @@ export async function shippedAlready(tx: Tx, deviationIds: readonly string[]): P
     JOIN reached r ON r.deviation_id = c.id
     JOIN packing_now p ON p.lot_id = r.lot_id
     JOIN shipment_line_now l ON l.packing_id = p.id
-    JOIN shipment_now s ON s.id = l.shipment_id AND s.first_recorded_at <= c.recorded_at`;
+    JOIN shipment s ON s.id = l.shipment_id AND s.seq <= c.seq`;
   return new Set(found.map(({ id }) => id));
 }

@@ -4,6 +4,7 @@ import { named } from '../platform/account';
 
 export type LastingRow = {
   id: string;
+  seq: bigint;
   amendsId: string | null;
   firstId: string | null;
   amendReason: string | null;
@@ -17,7 +18,7 @@ export type Told = { what: Phrase; says: readonly (readonly [field: Phrase, says
 
 type MadeBy = (row: LastingRow) => Correction['made'];
 
-/** Oldest first. Rows may come in any order. */
+/** In the order of the ledger. Rows may come in any. */
 export function correctionsOf<Row extends LastingRow>(
   about: Correction['about'],
   rows: readonly Row[],
@@ -30,7 +31,7 @@ export function correctionsOf<Row extends LastingRow>(
       const before = row.amendsId ? byId.get(row.amendsId) : undefined;
       return before ? [{ row, before }] : [];
     })
-    .sort((a, b) => a.row.recordedAt.getTime() - b.row.recordedAt.getTime())
+    .sort((a, b) => Number(a.row.seq - b.row.seq))
     .map(({ row, before }) => {
       const { what, controlPointId } = tell(row);
       const common = { correctionId: row.id, about, id: row.firstId ?? row.id, what, controlPointId };

@@ -17,16 +17,23 @@ const batch = 500;
 /** `reply` is what was answered, word for word. */
 export type ListedEntry = { line: LedgerEntry; reply: string };
 
-/** Includes `last`. */
+type Row = Omit<LedgerEntry, 'answer' | 'seq'> & { seq: bigint; reply: string };
+
+/** Includes `last`, and a line before the first, which only somebody else can have written. */
 export async function* entries(look: Look, establishmentId: string, last: bigint): AsyncGenerator<ListedEntry[]> {
-  for (let after = 0n; after < last; ) {
-    const where = { establishmentId, seq: { gt: after, lte: last } };
-    const found = await look((tx) => tx.ledgerEntry.findMany({ where, orderBy: { seq: 'asc' }, take: batch }));
+  for (let after: bigint | null = null; after === null || after < last; ) {
+    const from: bigint | null = after;
+    const found: Row[] = await look(
+      (tx) => tx.$queryRaw<Row[]>`
+        SELECT id, seq, establishment_id AS establishment, person, station, kind, subject, reply,
+          coalesce(to_char(at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"'), '') AS at,
+          encode(request_digest, 'hex') AS request, encode(digest, 'hex') AS digest,
+          encode(previous_hash, 'hex') AS "previousHash", encode(hash, 'hex') AS hash
+        FROM ledger_entry WHERE establishment_id = ${establishmentId}::uuid AND seq <= ${last}
+          AND (${from}::bigint IS NULL OR seq > ${from}) ORDER BY seq LIMIT ${batch}`,
+    );
     if (found.length === 0) return;
-    yield found.map(({ establishmentId: establishment, at, seq, reply, requestDigest, digest, previousHash, hash, ...entry }) => {
-      const digests = { request: hex(requestDigest), digest: hex(digest), previousHash: hex(previousHash), hash: hex(hash) };
-      return { line: { ...entry, ...digests, establishment, at: at.toISOString(), seq: Number(seq), answer: sha256(reply) }, reply };
-    });
+    yield found.map(({ reply, seq, ...line }) => ({ line: { ...line, seq: Number(seq), answer: sha256(reply) }, reply }));
     after = found.at(-1)?.seq ?? last;
   }
 }

@@ -34,19 +34,3 @@ async function numericsOf(tx: Tx, tables: readonly string[]): Promise<ReadonlyMa
       AND atttypid = 'numeric'::regtype) AS numerics FROM unnest(${tables}::text[]) AS t (name)`;
   return new Map(found.map(({ name, numerics }) => [name, new Set(numerics)]));
 }
-
-/** Whose line does not name it. `after` is the last line up to the row's own. */
-export async function firstUncovered(
-  tx: Tx,
-  establishmentId: string,
-  table: string,
-): Promise<{ id: string; after: bigint | null } | undefined> {
-  const [row] = await tx.$queryRaw<{ id: string; after: bigint | null }[]>`
-    SELECT r.id::text AS id, (SELECT max(e.seq) FROM ledger_entry e WHERE e.establishment_id = ${establishmentId}::uuid
-      AND e.seq <= r.seq) AS after
-    FROM ${Prisma.raw(`"${table}"`)} r WHERE ${ownRows(table, establishmentId)} AND NOT EXISTS (
-      SELECT FROM ledger_text t WHERE t.establishment_id = ${establishmentId}::uuid AND t.seq = r.seq
-        AND strpos(t.records, '{"id":"' || r.id || '","row":') > 0)
-    ORDER BY r.seq, r.id LIMIT 1`;
-  return row;
-}

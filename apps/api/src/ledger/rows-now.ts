@@ -7,9 +7,10 @@ import { ownRows } from './record-tables';
 /** What a row has to be now, by the text that added it: in the table and under the names of today. */
 export type Expected = { table: string; id: string; seq: number; row: ReadonlyMap<string, string> };
 
-/** A row whose columns were moved apart is expected in each of its tables. */
+/** A row whose columns were moved apart is expected in each of its tables, also where what was moved is null. */
 export function expectedNow({ id, row, table }: Covered, seq: number, moved: MovedColumns): Expected[] {
-  const byTable = new Map<string, Map<string, string>>();
+  const byTable = new Map<string, Map<string, string>>([[table, new Map()]]);
+  for (const [column, place] of Object.entries(moved)) if (column.startsWith(`${table}.`)) byTable.set(place.table, new Map());
   for (const [column, value] of Object.entries(row)) {
     const place = moved[`${table}.${column}`] ?? { table, column };
     const there = byTable.get(place.table) ?? new Map<string, string>();
@@ -39,7 +40,7 @@ export async function rowsNow(
   for (const [table, ids] of idsByTable) {
     if (ids.length === 0) continue;
     const found = await tx.$queryRaw<Row[]>`
-      SELECT r.id::text AS id, r.seq, (SELECT jsonb_object_agg(key, value)
+      SELECT r.id::text AS id, r.seq, (SELECT coalesce(jsonb_object_agg(key, value), '{}')
         FROM jsonb_each_text(to_jsonb(r) - '{establishment_id,id,seq}'::text[]) WHERE value IS NOT NULL) AS row
       FROM ${Prisma.raw(`"${table}"`)} r WHERE ${ownRows(table, establishmentId)} AND r.id = ANY(${ids}::uuid[])`;
     for (const row of found) rows.set(placeOf({ table, id: row.id }), row);

@@ -3,8 +3,9 @@ import { checkChain, coded, type ChainHead, type Coded, type LedgerEntry } from 
 import { createHash, type Hash } from 'node:crypto';
 import { credentialBreaks } from './credential';
 import { entries, recordsIn, texts, type Look } from './entries';
-import { firstUncovered, measureBook, type Book } from './measure-book';
+import { measureBook, type Book } from './measure-book';
 import { movedColumns, type MovedColumns } from './moved-columns';
+import { firstRowBeside } from './row-beside';
 import { expectedNow, rowsNow, type Expected, type RowsNow } from './rows-now';
 import { sha256 } from './sha256';
 
@@ -26,7 +27,7 @@ export async function verifyBook(look: Look, establishmentId: string, against: A
   const book = await look((tx) => measureBook(tx, establishmentId));
   const chain = checkChain(sha256, printed);
   const covered = new Map<string, number>();
-  const breaks: Break[] = [];
+  const found = noted();
   const ranBack: number[] = [];
   let before = '';
   let records = 0;
@@ -45,18 +46,29 @@ export async function verifyBook(look: Look, establishmentId: string, against: A
       for (const text of page) digests.add(text.seq, text.records);
       for (const { table } of expected) covered.set(table, (covered.get(table) ?? 0) + 1);
       records += added.length;
-      breaks.push(...breaksOfRows(expected, await look((tx) => rowsNow(tx, establishmentId, expected, book.tables))));
+      found.note(breaksOfRows(expected, await look((tx) => rowsNow(tx, establishmentId, expected, book.tables))));
     }
-    breaks.push(...digests.breaks());
+    found.note(digests.breaks());
   }
 
   const { entries: seen, firstBreak } = chain.finish();
-  if (firstBreak) breaks.push({ seq: firstBreak.seq, because: firstBreak.because });
-  breaks.push(...breaksAtTheEnd(book), ...(await breaksBeside(look, establishmentId, book, covered)));
-  breaks.push(...(await breaksOfSignIns(look, establishmentId, book)));
-  breaks.sort((one, other) => one.seq - other.seq);
-  const common = { entries: seen, records, ranBack: ranBack.slice(0, told) };
-  return { ...common, sound: breaks.length === 0, breaks: breaks.slice(0, told), broken: breaks.length };
+  if (firstBreak) found.note([{ seq: firstBreak.seq, because: firstBreak.because }]);
+  found.note(breaksAtTheEnd(book));
+  found.note(await breaksBeside(look, establishmentId, book, covered, moved));
+  found.note(await breaksOfSignIns(look, establishmentId, book));
+  return { entries: seen, records, ranBack: ranBack.slice(0, told), ...found.all() };
+}
+
+/** Keeps the earliest; of a book damaged from end to end the rest is only counted. */
+function noted() {
+  const kept: Break[] = [];
+  let broken = 0;
+  const note = (breaks: readonly Break[]) => {
+    broken += breaks.length;
+    for (const each of breaks.slice(0, told)) kept.push(each);
+    kept.sort((one, other) => one.seq - other.seq).splice(told);
+  };
+  return { note, all: () => ({ sound: broken === 0, breaks: kept, broken }) };
 }
 
 /** Holds the texts of these lines against their digests. A text of no line is found by the record that it names. */
@@ -90,12 +102,13 @@ async function breaksBeside(
   establishmentId: string,
   { rows, head }: Book,
   covered: ReadonlyMap<string, number>,
+  moved: MovedColumns,
 ): Promise<Break[]> {
   const breaks: Break[] = [];
   for (const [table, count] of rows) {
     if (count <= (covered.get(table) ?? 0)) continue;
-    const row = await look((tx) => firstUncovered(tx, establishmentId, table));
-    const seq = Number(row?.after ?? head);
+    const row = await firstRowBeside(look, establishmentId, table, moved);
+    const seq = Math.min(row?.seq ?? Number(head), Number(head));
     breaks.push({ seq, because: ofRecord('record-beside', table, row?.id ?? '', seq) });
   }
   return breaks;

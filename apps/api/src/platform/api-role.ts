@@ -27,7 +27,8 @@ async function describe(api: pg.Client): Promise<Role> {
       rolsuper OR rolbypassrls OR rolcreaterole AS is_unbound,
       (SELECT 'it could alter ' || min(relname) FROM pg_class
        WHERE relnamespace = 'public'::regnamespace AND relkind IN ('r', 'p') AND relname NOT LIKE 'sign\\_in%'
-         AND has_table_privilege(pg_class.oid, 'UPDATE, DELETE, TRUNCATE')) AS changes
+         AND (has_table_privilege(pg_class.oid, 'UPDATE, DELETE, TRUNCATE') OR pg_has_role(relowner, 'MEMBER')
+           OR relname LIKE 'ledger\\_%' AND has_table_privilege(pg_class.oid, 'INSERT'))) AS changes
     FROM pg_roles WHERE rolname = current_user`);
   if (!rows[0]) throw new Error('A connection without a role');
   return rows[0];
