@@ -272,7 +272,7 @@ for (const language of Object.keys(locales) as Language[]) {
 
       await test.step('its record and the log of its chill open on paper and read as they were recorded', async () => {
         await page.goto(lot.url);
-        const record = await readPaper(page, page.getByRole('link', { name: say('on-paper') }));
+        const record = await readPaper(page, page.getByRole('link', { name: say('on-paper'), exact: true }));
         const said = [lot.code, supplierLot, '161.5 °F', '56.69 g', customer, shop.operator.name, shop.reviewer.name];
         for (const words of said) expect(record).toContain(words);
         expect(record).toMatch(/156\.\d* ppm/);

@@ -65,7 +65,7 @@ test.describe('a chill with a reading that no core can have made', () => {
     const sheet = page.getByRole('region', { name: `Day sheet of lot ${lot.code}` });
     await expect(sheet.locator('s', { hasText: '37 °F' })).toBeVisible();
     await expect(sheet.getByText(/^Not of the core, says .*: The probe was out of the product$/)).toBeVisible();
-    expect(await readPaper(page, page.getByRole('link', { name: 'On paper' }))).toContain(
+    expect(await readPaper(page, page.getByRole('link', { name: 'On paper', exact: true }))).toContain(
       'Clarified: not of the core. The probe was out of the product',
     );
 
