@@ -283,7 +283,7 @@ for (const language of Object.keys(locales) as Language[]) {
 
         await page.goto('/papers');
         await choose(page, speaks('papers')('control-point'), `${product}: ${chill}`);
-        const log = await readPaper(page, page.getByRole('link', { name: speaks('papers')('open-log') }));
+        const log = await readPaper(page, page.getByRole('link', { name: speaks('papers')('open-log'), exact: true }));
         for (const words of [chill, lot.code, '79.5 °F', '39 °F', shop.operator.name]) expect(log).toContain(words);
       });
     });
