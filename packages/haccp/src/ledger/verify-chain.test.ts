@@ -59,13 +59,16 @@ test('the hash covers the previous hash and the entry’s own fields in canonica
 });
 
 describe('the first break is found and named', () => {
-  test.each(['answer', 'at', 'digest', 'establishment', 'id', 'kind', 'person', 'request', 'station', 'subject'] as const)('%s altered', (field) => {
-    const entries = altered((all) => (at(all, 2)[field] += 'x'));
-    expect(verifyChain(entries, sha256)).toMatchObject({
-      entries: 5,
-      firstBreak: { seq: 3, fault: 'content altered' },
-    });
-  });
+  test.each(['answer', 'at', 'digest', 'establishment', 'id', 'kind', 'person', 'request', 'station', 'subject'] as const)(
+    '%s altered',
+    (field) => {
+      const entries = altered((all) => (at(all, 2)[field] += 'x'));
+      expect(verifyChain(entries, sha256)).toMatchObject({
+        entries: 5,
+        firstBreak: { seq: 3, fault: 'content altered' },
+      });
+    },
+  );
 
   test.each([
     ['the last entry altered', altered((all) => (at(all, 4).person = 'somebody else')), 5, 'content altered'],
