@@ -81,13 +81,14 @@ describe('a folder nobody has placed', () => {
 test('the linter says so at the import', () => {
   const folder = fileURLToPath(new URL('../packages/haccp/dist/', import.meta.url)); // ignored by git, in the house of the rules
   mkdirSync(folder, { recursive: true });
-  const file = join(mkdtempSync(join(folder, 'lint-')), 'judge.ts');
+  const own = mkdtempSync(join(folder, 'lint-')); // others lint in this folder at the same time
+  const file = join(own, 'judge.ts');
   writeFileSync(file, `export { startLarderbook } from '../../../../apps/api/src/start';\nexport * from 'zod';\n`);
 
   const { stdout } = spawnSync('npx', ['oxlint', '--config', '.config/oxlint.json', '--no-ignore', '--format', 'json', file], {
     encoding: 'utf8',
   });
-  rmSync(folder, { recursive: true });
+  rmSync(own, { recursive: true });
 
   expect(JSON.parse(stdout).diagnostics.map(({ message }) => message)).toEqual([
     'packages/haccp may not import apps/api: the rules stand alone: no clock, no files, no framework.',
