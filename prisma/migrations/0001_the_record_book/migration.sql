@@ -1088,9 +1088,9 @@ CREATE VIEW packing_now WITH (security_invoker = true) AS
   WHERE r.voided IS NOT TRUE AND NOT EXISTS
   (SELECT FROM packing later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
 CREATE VIEW shipment_now WITH (security_invoker = true) AS
-  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq, coalesce(first.recorded_at, r.recorded_at) AS first_recorded_at,
+  SELECT r.establishment_id, coalesce(r.first_id, r.id) AS id, r.id AS row_id, r.amends_id, r.amend_reason, r.seq,
   r.number, r.customer_id, r.document, r.station, r.taken_at, r.recorded_at, r.recorded_by
-  FROM shipment r LEFT JOIN shipment first ON first.establishment_id = r.establishment_id AND first.id = r.first_id
+  FROM shipment r
   WHERE r.voided IS NOT TRUE AND NOT EXISTS
   (SELECT FROM shipment later WHERE later.establishment_id = r.establishment_id AND later.amends_id = r.id);
 CREATE VIEW calibration_now WITH (security_invoker = true) AS

@@ -60,7 +60,7 @@ export async function shipmentsOfLot(tx: Tx, lotId: string): Promise<Shipment[]>
 /** Nothing of a voided shipment left, so it has no lines. */
 async function voided(tx: Tx, ids: readonly string[]): Promise<Row[]> {
   const rows = await tx.shipmentRow.findMany({ where: { voided: true, firstId: { in: [...ids] } } });
-  return rows.map((row) => ({ ...row, rowId: row.id, id: row.firstId ?? row.id, firstRecordedAt: row.recordedAt, lines: [] }));
+  return rows.map((row) => ({ ...row, rowId: row.id, id: row.firstId ?? row.id, lines: [] }));
 }
 
 async function shown(tx: Tx, rows: Row[]): Promise<Shipment[]> {
