@@ -25,7 +25,7 @@ afterAll(async () => {
 });
 
 const verified = (moved?: MovedColumns): Promise<Verification> =>
-  verifyBook((look) => owner.transaction(shop, look), shop.establishmentId, { moved });
+  verifyBook((look) => owner.transaction(shop, look), shop.establishmentId, moved);
 
 test('a write of thousands of records is one line of the ledger, in as many texts as it took statements', async () => {
   const { lotId } = await kitchen.startLot();
@@ -90,7 +90,7 @@ describe('after a later version renamed a column, widened another and split a ta
     let found: Verification | undefined;
     const work = owner.transaction(shop, async (tx) => {
       await tx.$executeRawUnsafe(sql);
-      found = await verifyBook((look) => look(tx), shop.establishmentId, { moved });
+      found = await verifyBook((look) => look(tx), shop.establishmentId, moved);
       throw putBack;
     });
     await expect(work).rejects.toBe(putBack);

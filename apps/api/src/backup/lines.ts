@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Head } from './heads-of-book';
+import { Head } from '../ledger/heads-of-books';
 
 /** The lines of a backup that are not rows, each one JSON object. README.md beside this describes the whole. */
 export const formatName = 'larderbook-backup';

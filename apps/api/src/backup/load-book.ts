@@ -1,10 +1,10 @@
 import { isDeepStrictEqual } from 'node:util';
 import type pg from 'pg';
+import { headsOfBooks } from '../ledger/heads-of-books';
 import { CannotStart } from '../platform/cannot-start';
 import { bookTables, type BookTable } from './book-tables';
 import { copyIn } from './copy-in';
 import { faultsOf } from './faults';
-import { headsOfBook } from './heads-of-book';
 import { readBackup } from './read-backup';
 
 /**
@@ -31,7 +31,7 @@ export async function loadBook(owner: pg.Client, file: string, passphrase?: stri
   });
   const [absent] = awaited.keys();
   if (absent) throw faultsOf(file).otherTables(absent);
-  if (!isDeepStrictEqual(await headsOfBook(owner), first.establishments)) throw faultsOf(file).altered();
+  if (!isDeepStrictEqual(await headsOfBooks(owner), first.establishments)) throw faultsOf(file).altered();
 
   await owner.query('SET CONSTRAINTS ALL IMMEDIATE');
   await triggers('ENABLE');

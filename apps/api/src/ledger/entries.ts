@@ -59,8 +59,6 @@ export async function* texts(look: Look, establishmentId: string, first: number,
   }
 }
 
-export const hex = (bytes: Uint8Array): string => Buffer.from(bytes).toString('hex');
-
 const Records = z.array(z.object({ id: z.uuid(), row: z.record(z.string(), z.string()), table: z.string() }));
 
 /** Empty where it cannot be read: only a forged text cannot, and its digest does not fit either. */

@@ -19,12 +19,12 @@
  * day.
  */
 import { entries, texts, type Look } from './entries';
-import { measureBook } from './measure-book';
+import { ledgerHead } from './ledger-head';
 
 /** Only one batch at a time is in memory. */
 export async function* exportChain(look: Look, establishmentId: string): AsyncGenerator<string> {
-  const { head } = await look((tx) => measureBook(tx, establishmentId));
-  for await (const listed of entries(look, establishmentId, head)) {
+  const head = await look(ledgerHead);
+  for await (const listed of entries(look, establishmentId, BigInt(head?.seq ?? 0))) {
     const said = new Map<number, string[]>(listed.map(({ line }) => [line.seq, []]));
     for await (const page of texts(look, establishmentId, listed.at(0)?.line.seq ?? 0, listed.at(-1)?.line.seq ?? 0)) {
       for (const { seq, records } of page) said.get(seq)?.push(records);

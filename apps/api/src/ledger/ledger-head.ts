@@ -1,5 +1,5 @@
 import type { Tx } from '../platform/database';
-import { hex } from './entries';
+import { hex } from './sha256';
 
 /** Undefined before the first write. Every paper prints it, which pins the chain. */
 export async function ledgerHead(tx: Tx): Promise<{ seq: number; hash: string } | undefined> {

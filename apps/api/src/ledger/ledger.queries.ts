@@ -1,6 +1,6 @@
 import type { ledgerHead as contract, ReplyOf } from '@larderbook/contracts';
 import type { Tx } from '../platform/database';
-import { hex } from './entries';
+import { hex } from './sha256';
 import { ledgerHead } from './ledger-head';
 
 const latest = 20;

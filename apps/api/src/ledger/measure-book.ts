@@ -1,17 +1,16 @@
 import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
-import { ownRows, recordTables } from './record-tables';
-import type { Numerics } from './rows-now';
+import { ownRows, recordTables, type RecordTables } from './record-tables';
 
 /** `added` is the latest line that a record names. */
-export type Book = { head: bigint; added: bigint; rows: ReadonlyMap<string, number>; tables: ReadonlyMap<string, Numerics> };
+export type Book = { head: bigint; added: bigint; rows: ReadonlyMap<string, number>; tables: RecordTables };
 
 type Measured = { head: bigint | null; added: bigint | null; rows: Record<string, number> };
 
 /** One statement, so that a concurrent write is in all figures or in none. */
 export async function measureBook(tx: Tx, establishmentId: string): Promise<Book> {
-  const names = await recordTables(tx);
-  const counts = names.map(
+  const tables = await recordTables(tx);
+  const counts = [...tables.keys()].map(
     (table) =>
       Prisma.sql`
         SELECT ${table}::text AS name, count(*) AS n, max(r.seq) AS latest FROM ${Prisma.raw(`"${table}"`)} r
@@ -24,13 +23,6 @@ export async function measureBook(tx: Tx, establishmentId: string): Promise<Book
     head: book?.head ?? 0n,
     added: book?.added ?? 0n,
     rows: new Map(Object.entries(book?.rows ?? {})),
-    tables: await numericsOf(tx, names),
+    tables,
   };
-}
-
-async function numericsOf(tx: Tx, tables: readonly string[]): Promise<ReadonlyMap<string, Numerics>> {
-  const found = await tx.$queryRaw<{ name: string; numerics: string[] }[]>`
-    SELECT t.name, ARRAY(SELECT attname::text FROM pg_attribute WHERE attrelid = format('%I', t.name)::regclass AND NOT attisdropped
-      AND atttypid = 'numeric'::regtype) AS numerics FROM unnest(${tables}::text[]) AS t (name)`;
-  return new Map(found.map(({ name, numerics }) => [name, new Set(numerics)]));
 }

@@ -1,10 +1,10 @@
-import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { canonicalJson, clocksDiffer, timeOf } from '@larderbook/haccp';
 import { Clock } from '../platform/clock';
 import { Database, type Tx } from '../platform/database';
 import { Problem } from '../platform/problem';
 import { told } from '../platform/told';
+import { sha256 } from './sha256';
 
 type Sent = {
   id: string;
@@ -30,7 +30,7 @@ export class RecordOnce {
   ) {}
 
   run<Kept extends object>(by: Writer, sent: Sent, work: (tx: Tx, at: Date) => Promise<Kept>): Promise<Kept> {
-    const digest = createHash('sha256').update(canonicalJson(sent.request)).digest('hex');
+    const digest = sha256(canonicalJson(sent.request));
     return this.db.open(async (tx) => {
       const [earlier] = await tx.$queryRaw<Earlier[]>`
         SELECT * FROM begin_write(${by.establishmentId}::uuid, ${sent.id}::uuid)`;

@@ -3,7 +3,7 @@ import type { Tx } from '../platform/database';
 import { recordsIn, texts, type Look } from './entries';
 import type { MovedColumns } from './moved-columns';
 import { ownRows } from './record-tables';
-import { expectedNow } from './rows-now';
+import { expectedNow } from './expected-rows';
 
 type Row = { id: string; seq: bigint };
 

@@ -1,12 +1,12 @@
 import type { ReplyOf, verifyLedger } from '@larderbook/contracts';
-import { checkChain, coded, type ChainHead, type Coded, type LedgerEntry } from '@larderbook/haccp';
+import { checkChain, coded, type Coded, type LedgerEntry } from '@larderbook/haccp';
 import { createHash, type Hash } from 'node:crypto';
 import { credentialBreaks } from './credential';
 import { entries, recordsIn, texts, type Look } from './entries';
 import { measureBook, type Book } from './measure-book';
 import { movedColumns, type MovedColumns } from './moved-columns';
 import { firstRowBeside } from './row-beside';
-import { expectedNow, rowsNow, type Expected, type RowsNow } from './rows-now';
+import { expectedNow, lookUpRows, type Expected, type LookUp } from './expected-rows';
 import { sha256 } from './sha256';
 
 export type Verification = ReplyOf<typeof verifyLedger>;
@@ -15,17 +15,13 @@ type Break = Verification['breaks'][number];
 /** As many as a person can look into; the rest is counted. */
 const told = 100;
 
-/** `printed` are heads seen on paper: the chain has to pass through each. */
-export type Against = { moved?: MovedColumns; printed?: readonly ChainHead[] };
-
 /**
  * Finds every line, text, row and sign-in that was changed, removed, moved or put in outside the ledger, and lines missing
  * at the end. Of the chain only the first break is told: all after it hangs on it. Leaves out writes made meanwhile.
  */
-export async function verifyBook(look: Look, establishmentId: string, against: Against = {}): Promise<Verification> {
-  const { moved = movedColumns, printed = [] } = against;
+export async function verifyBook(look: Look, establishmentId: string, moved: MovedColumns = movedColumns): Promise<Verification> {
   const book = await look((tx) => measureBook(tx, establishmentId));
-  const chain = checkChain(sha256, printed);
+  const chain = checkChain(sha256);
   const covered = new Map<string, number>();
   const found = noted();
   const ranBack: number[] = [];
@@ -46,7 +42,7 @@ export async function verifyBook(look: Look, establishmentId: string, against: A
       for (const text of page) digests.add(text.seq, text.records);
       for (const { table } of expected) covered.set(table, (covered.get(table) ?? 0) + 1);
       records += added.length;
-      found.note(breaksOfRows(expected, await look((tx) => rowsNow(tx, establishmentId, expected, book.tables))));
+      found.note(breaksOfRows(expected, await look((tx) => lookUpRows(tx, establishmentId, expected, book.tables))));
     }
     found.note(digests.breaks());
   }
@@ -83,9 +79,9 @@ function digestsOf(lines: readonly LedgerEntry[]) {
   };
 }
 
-const breaksOfRows = (expected: readonly Expected[], now: RowsNow): Break[] =>
+const breaksOfRows = (expected: readonly Expected[], lookUp: LookUp): Break[] =>
   expected.flatMap((row) => {
-    const found = now(row);
+    const found = lookUp(row);
     if (found === 'as written') return [];
     return [{ seq: row.seq, because: ofRecord(found === 'gone' ? 'record-gone' : 'record-altered', row.table, row.id, row.seq) }];
   });

@@ -4,6 +4,7 @@ import { connected } from '../platform/connected';
 import { Database } from '../platform/database';
 import type { DatabaseUrls } from '../platform/embedded-postgres';
 import type { Look } from './entries';
+import { headsOfBooks } from './heads-of-books';
 import { verifyBook, type Verification } from './verify-book';
 
 /** Whoever runs the server reads English. */
@@ -15,7 +16,7 @@ export type VerifiedBook = Verification & { establishment: string };
 export async function* verifyEveryBook({ ownerUrl }: DatabaseUrls): AsyncGenerator<VerifiedBook> {
   const database = new Database({ url: ownerUrl });
   try {
-    for (const { id, name } of await establishments(ownerUrl)) {
+    for (const { establishment: id, name } of await connected(ownerUrl, headsOfBooks)) {
       const look: Look = (work) =>
         database.transaction({ establishmentId: id }, async (tx) => {
           await tx.$queryRaw`SELECT set_config('row_security', 'off', true)`;
@@ -28,25 +29,6 @@ export async function* verifyEveryBook({ ownerUrl }: DatabaseUrls): AsyncGenerat
     await database.onModuleDestroy();
   }
 }
-
-type Named = { id: string; name: string };
-
-/**
- * Row security shows the API's role one establishment at a time. A book whose establishment is gone is found by its lines
- * and by who works there.
- */
-const establishments = (ownerUrl: string): Promise<Named[]> =>
-  connected(ownerUrl, async (owner) => {
-    const { rows: tables } = await owner.query<{ made: boolean }>(`SELECT to_regclass('establishment') IS NOT NULL AS made`);
-    if (!tables[0]?.made) return [];
-    const { rows } = await owner.query<Named>(`
-      SELECT e.id, coalesce((SELECT d.name FROM establishment_details d WHERE d.establishment_id = e.id
-        ORDER BY d.seq DESC LIMIT 1), e.id::text) AS name
-      FROM (SELECT id FROM establishment UNION SELECT establishment_id FROM ledger_entry
-        UNION SELECT establishment_id FROM person UNION SELECT establishment_id FROM sign_in) e
-      LEFT JOIN establishment made ON made.id = e.id ORDER BY made.recorded_at, e.id`);
-    return rows;
-  });
 
 /** One line a finding. */
 export function sayVerified({ establishment, entries, records, breaks, broken, ranBack }: VerifiedBook): string[] {

@@ -2,7 +2,7 @@ import { Prisma } from '../generated/prisma/client';
 import type { Tx } from '../platform/database';
 import type { Covered } from './entries';
 import type { MovedColumns } from './moved-columns';
-import { ownRows } from './record-tables';
+import { ownRows, type RecordTables } from './record-tables';
 
 /** What a row has to be now, by the text that added it: in the table and under the names of today. */
 export type Expected = { table: string; id: string; seq: number; row: ReadonlyMap<string, string> };
@@ -20,18 +20,13 @@ export function expectedNow({ id, row, table }: Covered, seq: number, moved: Mov
 }
 
 export type Found = 'as written' | 'altered' | 'gone';
-export type RowsNow = (expected: Expected) => Found;
+export type LookUp = (expected: Expected) => Found;
 
 type Row = { id: string; seq: bigint; row: Record<string, string> };
 const placeOf = ({ table, id }: { table: string; id: string }) => `${table} ${id}`;
 
 /** One statement a table. */
-export async function rowsNow(
-  tx: Tx,
-  establishmentId: string,
-  expected: readonly Expected[],
-  tables: ReadonlyMap<string, Numerics>,
-): Promise<RowsNow> {
+export async function lookUpRows(tx: Tx, establishmentId: string, expected: readonly Expected[], tables: RecordTables): Promise<LookUp> {
   const idsByTable = new Map<string, string[]>([...tables.keys()].map((table) => [table, []]));
   for (const { table, id } of expected) idsByTable.get(table)?.push(id);
 
@@ -52,11 +47,8 @@ export async function rowsNow(
   };
 }
 
-/** The columns of a table that hold decimal numbers. */
-export type Numerics = ReadonlySet<string>;
-
 /** A numeric column that was widened prints more zeros; its value is the same. */
-function isSame(row: Record<string, string>, wanted: ReadonlyMap<string, string>, numerics?: Numerics): boolean {
+function isSame(row: Record<string, string>, wanted: ReadonlyMap<string, string>, numerics?: ReadonlySet<string>): boolean {
   const names = Object.keys(row);
   if (names.length !== wanted.size) return false;
   return names.every((name) => {
